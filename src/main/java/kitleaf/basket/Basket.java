@@ -1,0 +1,39 @@
+package kitleaf.basket;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A stitcher's pieces and her shared settings.
+ *
+ * @param title what stands on every sheet; the folder's name when she gave none
+ * @param paper what she prints on
+ * @param units what she thinks in
+ * @param printer what her printer does to lengths
+ * @param cutStepMm what cut sizes are rounded up to, where she set it
+ * @param putUps the ways threads are sold, her own and the built-in ones
+ * @param pieces in the order of their IDs
+ */
+public record Basket(String title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
+                     List<PutUp> putUps, List<Piece> pieces) {
+
+    /** Copies the lists. */
+    public Basket {
+        Objects.requireNonNull(title);
+        Objects.requireNonNull(paper);
+        Objects.requireNonNull(units);
+        Objects.requireNonNull(printer);
+        Objects.requireNonNull(cutStepMm);
+        putUps = List.copyOf(putUps);
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The date of the data: the latest day any piece's progress speaks of. */
+    public Optional<LocalDate> latest() {
+        return pieces.stream().flatMap(piece -> piece.progress().latest().stream()).max(Comparator.naturalOrder());
+    }
+}

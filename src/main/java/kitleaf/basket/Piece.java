@@ -1,0 +1,43 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One piece as its stitcher described it.
+ *
+ * @param id its file name without {@code .yaml}, with {@code -2}, {@code -3}... for further documents in a file
+ * @param title what the chart is called
+ * @param designer who drew it
+ * @param stitches the chart's size
+ * @param cloth what it is stitched on
+ * @param finish what it becomes
+ * @param margins cloth left around the design
+ * @param marginsGiven whether she gave every side herself; otherwise the usual ones were taken for what is missing
+ * @param threads the threads the chart calls for
+ * @param parts parts worked over another number of threads
+ * @param coverage how many stitches, or what share of the chart's cells, are stitched
+ * @param progress how far it has come
+ * @param goal what she wants of it
+ */
+public record Piece(String id, String title, Optional<String> designer, ChartSize stitches, Cloth cloth,
+                    Optional<Finish> finish, Margins margins, boolean marginsGiven, List<CalledThread> threads,
+                    List<Part> parts, Optional<Amount> coverage, Progress progress, Goal goal) {
+
+    /** Copies the lists. */
+    public Piece {
+        Objects.requireNonNull(id);
+        Objects.requireNonNull(title);
+        Objects.requireNonNull(designer);
+        Objects.requireNonNull(stitches);
+        Objects.requireNonNull(cloth);
+        Objects.requireNonNull(finish);
+        Objects.requireNonNull(margins);
+        Objects.requireNonNull(coverage);
+        Objects.requireNonNull(progress);
+        Objects.requireNonNull(goal);
+        threads = List.copyOf(threads);
+        parts = List.copyOf(parts);
+    }
+}

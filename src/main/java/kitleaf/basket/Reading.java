@@ -1,0 +1,23 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What came of reading a basket: the basket, or every problem in it.
+ *
+ * @param basket present exactly when there are no problems
+ * @param problems all of them, by place
+ */
+public record Reading(Optional<Basket> basket, List<Problem> problems) {
+
+    /** Refuses a basket with problems and no basket without any. */
+    public Reading {
+        Objects.requireNonNull(basket);
+        problems = problems.stream().sorted(Problem.BY_PLACE).toList();
+        if (basket.isPresent() != problems.isEmpty()) {
+            throw new IllegalArgumentException("a reading holds either a basket or problems");
+        }
+    }
+}

@@ -1,0 +1,2 @@
+package kitleaf.command;
+public final class Kitleaf { public static void main(String[] a){ } }
