@@ -1,0 +1,38 @@
+package kitleaf.sizing;
+
+import java.util.List;
+import java.util.Objects;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Units;
+import kitleaf.sizing.cloth.ClothReckoning;
+
+/**
+ * All that is reckoned of a basket.
+ *
+ * @param basket what she wrote
+ * @param cutStepMm what cut sizes were rounded up to
+ * @param pieces in the basket's order
+ */
+public record Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pieces) {
+
+    /** Cut sizes step by quarter inches for those who think in inches: what a tape shows without squinting. */
+    public static final double STEP_IN_MM = 6.35;
+
+    /** Cut sizes step by half centimetres for those who think in centimetres. */
+    public static final double STEP_CM_MM = 5;
+
+    /** Copies the list. */
+    public Reckoning {
+        Objects.requireNonNull(basket);
+        pieces = List.copyOf(pieces);
+    }
+
+    /** Reckons a whole basket. */
+    public static Reckoning of(Basket basket) {
+        double stepMm = basket.cutStepMm().orElse(basket.units() == Units.IN ? STEP_IN_MM : STEP_CM_MM);
+        List<PieceReckoning> pieces = basket.pieces().stream()
+                .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, stepMm), StitchTally.of(piece)))
+                .toList();
+        return new Reckoning(basket, stepMm, pieces);
+    }
+}
