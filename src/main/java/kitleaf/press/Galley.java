@@ -1,0 +1,171 @@
+package kitleaf.press;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Text as glyphs in one long row at full size, ready to be parted into lines. A text set smaller
+ * parts like this one in a box that is wider by as much, so widths are reckoned once.
+ */
+final class Galley {
+
+    /** Sums of widths are trusted to a millionth of a point. */
+    private static final double SLACK_PT = 1e-6;
+
+    private final List<Glyph> glyphs;
+    private final List<Style> styles;
+    private final double[] advancePt;
+    private final double[] spacingPt;
+
+    private Galley(List<Glyph> glyphs, List<Style> styles) {
+        this.glyphs = glyphs;
+        this.styles = styles;
+        this.advancePt = new double[glyphs.size()];
+        this.spacingPt = new double[glyphs.size()];
+        for (int i = 0; i < glyphs.size(); i++) {
+            Type type = styles.get(i).type();
+            spacingPt[i] = type.spacingMm() * Plate.POINTS_PER_MM;
+            advancePt[i] = glyphs.get(i).widthEm() * type.sizePt() + spacingPt[i];
+        }
+    }
+
+    static Galley of(List<Span> spans) {
+        List<Glyph> glyphs = new ArrayList<>();
+        List<Style> styles = new ArrayList<>();
+        for (Span span : spans) {
+            for (Glyph glyph : Glyphs.of(span.text(), span.style().type())) {
+                glyphs.add(glyph);
+                styles.add(span.style());
+            }
+        }
+        return new Galley(glyphs, styles);
+    }
+
+    int size() {
+        return glyphs.size();
+    }
+
+    Glyph glyph(int index) {
+        return glyphs.get(index);
+    }
+
+    Style style(int index) {
+        return styles.get(index);
+    }
+
+    /** From this glyph's left edge to the next one's, in points, letter spacing included. */
+    double advancePt(int index) {
+        return advancePt[index];
+    }
+
+    /** A line's width in points; the spacing after its last character is not counted. */
+    double widthPt(Line line) {
+        double width = 0;
+        for (int i = line.from(); i < line.to(); i++) {
+            width += advancePt[i];
+        }
+        return line.to() > line.from() ? width - spacingPt[line.to() - 1] : 0;
+    }
+
+    /** The whole row as one line. */
+    Line whole() {
+        return line(0, size());
+    }
+
+    /**
+     * The lines in a box, each filled as far as it goes; nothing when that cannot be done.
+     *
+     * @param widthPt the box's width
+     * @param splitWords whether a word wider than the box may be parted anywhere
+     */
+    Optional<List<Line>> lines(double widthPt, boolean splitWords) {
+        List<Line> lines = new ArrayList<>();
+        int from = 0;
+        while (from < size()) {
+            int reach = reach(from, widthPt);
+            int end = reach;
+            if (reach < size()) {
+                end = lastBreak(from, reach);
+                if (end == from) {
+                    if (!splitWords || reach == from) {
+                        return Optional.empty();
+                    }
+                    end = reach;
+                }
+            }
+            lines.add(line(from, end));
+            from = end;
+            while (from < size() && glyphs.get(from).space()) {
+                from++;
+            }
+        }
+        return Optional.of(lines);
+    }
+
+    /**
+     * This galley up to a place in its last line, with an ellipsis, so that the line from there fits
+     * the width; nothing when not even the ellipsis does.
+     */
+    Optional<Galley> cut(int lineFrom, double widthPt) {
+        for (int end = Math.min(reach(lineFrom, widthPt), size()); end >= lineFrom; end--) {
+            if (end > lineFrom && glyphs.get(end - 1).space()) {
+                continue;
+            }
+            Style style = styles.get(Math.max(end - 1, 0));
+            Glyph ellipsis = Typefaces.chain(style.type().family(), style.type().weight()).glyph('\u2026');
+            List<Glyph> kept = new ArrayList<>(glyphs.subList(0, end));
+            List<Style> keptStyles = new ArrayList<>(styles.subList(0, end));
+            kept.add(ellipsis);
+            keptStyles.add(style);
+            Galley cut = new Galley(kept, keptStyles);
+            if (cut.widthPt(new Line(lineFrom, cut.size())) <= widthPt + SLACK_PT) {
+                return Optional.of(cut);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The text from one glyph to another, as written. */
+    String text(int from, int to) {
+        StringBuilder text = new StringBuilder();
+        for (Glyph glyph : glyphs.subList(from, to)) {
+            text.append(glyph.text());
+        }
+        return text.toString();
+    }
+
+    /** How far a line from here reaches; spaces may hang over its end. */
+    private int reach(int from, double widthPt) {
+        double width = 0;
+        int at = from;
+        while (at < size()) {
+            double next = width + advancePt[at];
+            if (!glyphs.get(at).space() && next - spacingPt[at] > widthPt + SLACK_PT) {
+                break;
+            }
+            width = next;
+            at++;
+        }
+        return at;
+    }
+
+    /** The last place up to the reach where a line may end, or its start when there is none. */
+    private int lastBreak(int from, int reach) {
+        for (int end = reach; end > from; end--) {
+            Glyph before = glyphs.get(end - 1);
+            if (before.space() || before.joint() && end - 1 > from && !glyphs.get(end - 2).space()) {
+                return end;
+            }
+        }
+        return from;
+    }
+
+    private Line line(int from, int end) {
+        int to = end;
+        while (to > from && glyphs.get(to - 1).space()) {
+            to--;
+        }
+        return new Line(from, to);
+    }
+}

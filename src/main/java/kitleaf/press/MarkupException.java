@@ -1,0 +1,36 @@
+package kitleaf.press;
+
+/** Page markup that cannot be drawn, with the place of what is wrong in it. */
+public final class MarkupException extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    private final int line;
+    private final int column;
+    private final int characterOffset;
+
+    MarkupException(String message, Place place) {
+        super(message);
+        this.line = place.line();
+        this.column = place.column();
+        this.characterOffset = place.characterOffset();
+    }
+
+    /** The line in the markup, counted from 1. */
+    public int line() {
+        return line;
+    }
+
+    /** The column in that line, counted from 1. */
+    public int column() {
+        return column;
+    }
+
+    /**
+     * How many characters of the markup come before the faulty tag or text, counted from 0; for
+     * markup that is not well-formed XML, where the XML reader gave up.
+     */
+    public int characterOffset() {
+        return characterOffset;
+    }
+}

@@ -1,0 +1,136 @@
+package kitleaf.press;
+
+import java.io.Reader;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Reads page markup as a stream and lets through only what the vocabulary knows, where it may stand.
+ * Without document types there are no entities but XML's own five, and nothing is ever fetched.
+ */
+final class MarkupReader {
+
+    /** What comes next in the markup. */
+    enum Event {
+        START, END, TEXT, DONE
+    }
+
+    /** How deep elements may stand in one another. */
+    private static final int DEEPEST = 256;
+
+    /** How much of a stray text a message quotes. */
+    private static final int QUOTED = 40;
+
+    private final XMLStreamReader xml;
+    private final Deque<Element> open = new ArrayDeque<>();
+    /** Where the next tag or text begins: where the last one ended. */
+    private Place place = new Place(1, 1, 0);
+    private Element element;
+
+    MarkupReader(Reader markup) throws XMLStreamException {
+        // The JDK's own reader, whatever else lies on the class path.
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
+        factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+        xml = factory.createXMLStreamReader(markup);
+    }
+
+    /** Goes to the next event; stray white space, comments and processing instructions are skipped. */
+    Event next() throws XMLStreamException, MarkupException {
+        while (true) {
+            place = Place.of(xml.getLocation());
+            switch (xml.next()) {
+                case XMLStreamConstants.START_ELEMENT:
+                    start();
+                    return Event.START;
+                case XMLStreamConstants.END_ELEMENT:
+                    element = open.pop();
+                    return Event.END;
+                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE:
+                    if (isText()) {
+                        return Event.TEXT;
+                    }
+                    break;
+                case XMLStreamConstants.END_DOCUMENT:
+                    return Event.DONE;
+                case XMLStreamConstants.DTD:
+                    throw new MarkupException("page markup has no document type; leave <!DOCTYPE out", place);
+                case XMLStreamConstants.ENTITY_REFERENCE:
+                    throw new MarkupException("\"&" + xml.getLocalName() + ";\" is not known in page markup;"
+                            + " write the character itself or its number, as in &#189;", place);
+                default:
+                    break;
+            }
+        }
+    }
+
+    /** The element of the last start or end. */
+    Element element() {
+        return element;
+    }
+
+    /** The last text, a part of it when it is long. */
+    String text() {
+        return xml.getText();
+    }
+
+    /** Where the last event begins. */
+    Place place() {
+        return place;
+    }
+
+    private void start() throws MarkupException {
+        String name = xml.getLocalName();
+        if (!Vocabulary.isElement(name)) {
+            throw new MarkupException("\"" + name + "\" is not an element of the page markup"
+                    + NearMiss.hint(name, Vocabulary.elements()), place);
+        }
+        if (open.isEmpty()) {
+            if (!name.equals("document")) {
+                throw new MarkupException("the markup begins with \"document\", not with \"" + name + "\"", place);
+            }
+        } else if (!Vocabulary.allows(open.peek().name(), name)) {
+            throw new MarkupException("\"" + name + "\" cannot stand in \"" + open.peek().name() + "\"", place);
+        }
+        if (open.size() == DEEPEST) {
+            throw new MarkupException("elements stand more than " + DEEPEST + " deep", place);
+        }
+        element = new Element(name, attributes(name), place);
+        open.push(element);
+    }
+
+    private Map<String, String> attributes(String name) throws MarkupException {
+        Map<String, String> attributes = new LinkedHashMap<>();
+        for (int i = 0; i < xml.getAttributeCount(); i++) {
+            String attribute = xml.getAttributeLocalName(i);
+            if (!Vocabulary.takes(name, attribute)) {
+                throw new MarkupException("\"" + attribute + "\" is not an attribute of \"" + name + "\""
+                        + NearMiss.hint(attribute, Vocabulary.attributes(name)), place);
+            }
+            attributes.put(attribute, xml.getAttributeValue(i));
+        }
+        return attributes;
+    }
+
+    private boolean isText() throws MarkupException {
+        String parent = open.isEmpty() ? "" : open.peek().name();
+        if (parent.equals("text") || parent.equals("tspan")) {
+            return true;
+        }
+        String stray = xml.getText().strip();
+        if (stray.isEmpty()) {
+            return false;
+        }
+        String quoted = stray.length() > QUOTED ? stray.substring(0, QUOTED) + "..." : stray;
+        throw new MarkupException("\"" + quoted + "\" stands outside a text element", place);
+    }
+}

@@ -1,0 +1,118 @@
+package kitleaf.press;
+
+/**
+ * Reads numbers one after another from an attribute, in the grammar of SVG 1.1 (section 8.3.9):
+ * {@code 1.5.5} is 1.5 and .5, {@code 1-2} is 1 and -2, commas and white space separate.
+ */
+final class NumberScanner {
+
+    /** Ten metres: beyond any paper, and far inside what a PDF number can hold. */
+    static final double MOST = 10_000;
+
+    private final String text;
+    private int at;
+
+    NumberScanner(String text) {
+        this.text = text;
+    }
+
+    /** The one number that the whole text is, white space around it allowed. */
+    static double whole(String text) throws BadValue {
+        NumberScanner scanner = new NumberScanner(text.strip());
+        double number = scanner.number();
+        if (scanner.at != scanner.text.length()) {
+            throw new BadValue("\"" + text + "\" is not a number");
+        }
+        return number;
+    }
+
+    boolean atEnd() {
+        skipSpace();
+        return at == text.length();
+    }
+
+    /** How many characters have been read. */
+    int position() {
+        return at;
+    }
+
+    /** The next character, without taking it; only when not at the end. */
+    char peek() {
+        return text.charAt(at);
+    }
+
+    char take() {
+        return text.charAt(at++);
+    }
+
+    void skipSpace() {
+        while (at < text.length() && isSpace(text.charAt(at))) {
+            at++;
+        }
+    }
+
+    /** Skips white space with at most one comma in it. */
+    void skipSeparator() {
+        skipSpace();
+        if (at < text.length() && text.charAt(at) == ',') {
+            at++;
+            skipSpace();
+        }
+    }
+
+    boolean atNumber() {
+        if (at == text.length()) {
+            return false;
+        }
+        char c = text.charAt(at);
+        return isDigit(c) || c == '.' || c == '-' || c == '+';
+    }
+
+    double number() throws BadValue {
+        int start = at;
+        skipSign();
+        int digits = skipDigits();
+        if (at < text.length() && text.charAt(at) == '.') {
+            at++;
+            digits += skipDigits();
+        }
+        if (digits == 0) {
+            throw new BadValue("\"" + text + "\" is not a number");
+        }
+        int beforeExponent = at;
+        if (at < text.length() && (text.charAt(at) == 'e' || text.charAt(at) == 'E')) {
+            at++;
+            skipSign();
+            if (skipDigits() == 0) {
+                at = beforeExponent;
+            }
+        }
+        double number = Double.parseDouble(text.substring(start, at));
+        if (!(Math.abs(number) <= MOST)) {
+            throw new BadValue("\"" + text.substring(start, at) + "\" is too large");
+        }
+        return number;
+    }
+
+    private void skipSign() {
+        if (at < text.length() && (text.charAt(at) == '-' || text.charAt(at) == '+')) {
+            at++;
+        }
+    }
+
+    private int skipDigits() {
+        int start = at;
+        while (at < text.length() && isDigit(text.charAt(at))) {
+            at++;
+        }
+        return at - start;
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private static boolean isSpace(char c) {
+        return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\f';
+    }
+}

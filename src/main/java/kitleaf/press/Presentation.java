@@ -1,0 +1,103 @@
+package kitleaf.press;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads SVG's presentation attributes into a style. */
+final class Presentation {
+
+    private Presentation() {
+    }
+
+    /** The style with one attribute changed; the name is one of {@link Vocabulary}'s. */
+    static Style apply(Style style, String name, String value) throws BadValue {
+        Stroke stroke = style.stroke();
+        Type type = style.type();
+        String word = value.strip();
+        return switch (name) {
+            case "fill" -> style.withFill(Paint.read(word));
+            case "stroke" -> style.withStroke(stroke.withPaint(Paint.read(word)));
+            case "stroke-width" -> style.withStroke(stroke.withWidth(notNegative(word)));
+            case "stroke-dasharray" -> style.withStroke(stroke.withDash(dash(word)));
+            case "stroke-linecap" -> style.withStroke(stroke.withCap(choice(word, "butt", "round", "square")));
+            case "stroke-linejoin" -> style.withStroke(stroke.withJoin(choice(word, "miter", "round", "bevel")));
+            case "font-family" -> style.withType(type.withFamily(Family.read(word)));
+            case "font-size" -> style.withType(type.withSize(sizePt(word)));
+            case "font-weight" -> style.withType(type.withWeight(weight(word)));
+            case "letter-spacing" -> style.withType(type.withSpacing(
+                    word.equals("normal") ? 0 : NumberScanner.whole(word)));
+            case "font-variant-numeric" -> style.withType(type.withTabular(
+                    choice(word, "normal", "tabular-nums") == 1));
+            case "text-anchor" -> style.withAnchor(Anchor.values()[choice(word, "start", "middle", "end")]);
+            case "line-height" -> style.withLineHeight(notNegative(word));
+            default -> throw new IllegalArgumentException("not a presentation attribute: " + name);
+        };
+    }
+
+    /** A type size: {@code 9.5pt}, or a bare number of millimetres; more than 0. */
+    static double sizePt(String word) throws BadValue {
+        double sizePt;
+        try {
+            sizePt = word.endsWith("pt")
+                    ? NumberScanner.whole(word.substring(0, word.length() - 2))
+                    : NumberScanner.whole(word) * Plate.POINTS_PER_MM;
+        } catch (BadValue e) {
+            throw new BadValue("\"" + word + "\" is not a type size; write points as 9.5pt or millimetres as 3.4");
+        }
+        if (sizePt < Plate.LEAST_TYPE_PT) {
+            throw new BadValue("\"" + word + "\" is too small a type size");
+        }
+        return sizePt;
+    }
+
+    static double notNegative(String word) throws BadValue {
+        double number = NumberScanner.whole(word);
+        if (number < 0) {
+            throw new BadValue("\"" + word + "\" is less than 0");
+        }
+        return number;
+    }
+
+    private static int weight(String word) throws BadValue {
+        if (word.equals("normal")) {
+            return Type.NORMAL;
+        }
+        if (word.equals("bold")) {
+            return Type.BOLD;
+        }
+        if (word.matches("[1-9]00")) {
+            return Integer.parseInt(word);
+        }
+        throw new BadValue("\"" + word + "\" is not a weight; write normal, bold or 100, 200, ... 900");
+    }
+
+    private static List<Double> dash(String word) throws BadValue {
+        if (word.equals("none")) {
+            return List.of();
+        }
+        NumberScanner scanner = new NumberScanner(word);
+        List<Double> dash = new ArrayList<>();
+        double sum = 0;
+        while (!scanner.atEnd()) {
+            double length = scanner.number();
+            if (length < 0) {
+                throw new BadValue("\"" + word + "\" has a length less than 0");
+            }
+            dash.add(length);
+            sum += length;
+            scanner.skipSeparator();
+        }
+        if (dash.isEmpty()) {
+            throw new BadValue("\"" + word + "\" is not a list of dash lengths; write none or numbers");
+        }
+        return sum == 0 ? List.of() : dash;
+    }
+
+    private static int choice(String word, String... words) throws BadValue {
+        int index = List.of(words).indexOf(word);
+        if (index < 0) {
+            throw new BadValue("\"" + word + "\" is not known here; write " + String.join(", ", words));
+        }
+        return index;
+    }
+}

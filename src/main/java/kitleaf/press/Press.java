@@ -1,0 +1,130 @@
+package kitleaf.press;
+
+import com.lowagie.text.ExceptionConverter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.Reader;
+import java.util.Objects;
+import javax.xml.stream.XMLStreamException;
+
+/** Draws page markup as a PDF document, page by page as the markup is read. */
+public final class Press {
+
+    /** A PDF page is at most 14,400 points wide and high (ISO 32000-1, annex C.2). */
+    private static final double MOST_PAGE_MM = 5080;
+
+    private static final int MOST_LEVELS = 3;
+
+    private final PressSettings settings;
+    private final PdfSink sink;
+    private final Warnings warnings = new Warnings();
+    private Binder binder;
+    private PageArtist artist;
+
+    private Press(PdfSink sink, PressSettings settings) {
+        this.sink = sink;
+        this.settings = settings;
+    }
+
+    /**
+     * Presses one document. Neither stream is closed. After an exception the PDF is incomplete and
+     * must be thrown away.
+     *
+     * @param markup the page markup, read once to its end
+     * @param pdf where the PDF goes, page by page
+     * @param settings the printer's correction, the date, and who hears of pages
+     * @return the number of pages, and what to warn of
+     * @throws MarkupException if the markup is not well-formed XML or says something that cannot be drawn
+     * @throws IOException what reading the markup or writing the PDF threw, as it was
+     */
+    public static PressReport press(Reader markup, OutputStream pdf, PressSettings settings)
+            throws MarkupException, IOException {
+        Objects.requireNonNull(settings);
+        MarkupSource source = new MarkupSource(markup);
+        PdfSink sink = new PdfSink(pdf);
+        try {
+            return new Press(sink, settings).run(source);
+        } catch (XMLStreamException e) {
+            if (source.failure().isPresent()) {
+                throw source.failure().get();
+            }
+            throw new MarkupException("this is not well-formed XML: " + reason(e), Place.of(e.getLocation()));
+        } catch (ExceptionConverter e) {
+            if (sink.failure().isPresent()) {
+                throw sink.failure().get();
+            }
+            throw e;
+        }
+    }
+
+    private PressReport run(MarkupSource source) throws XMLStreamException, MarkupException, IOException {
+        MarkupReader reader = new MarkupReader(source);
+        Element root = null;
+        for (MarkupReader.Event event = reader.next(); event != MarkupReader.Event.DONE; event = reader.next()) {
+            Element element = reader.element();
+            switch (event) {
+                case START -> {
+                    root = root == null ? element : root;
+                    start(root, element);
+                }
+                case END -> end(element);
+                default -> artist.text(reader.text());
+            }
+        }
+        binder.close(source.digest());
+        sink.flush();
+        return new PressReport(binder.pages(), warnings.list());
+    }
+
+    private void start(Element root, Element element) throws MarkupException {
+        switch (element.name()) {
+            case "document" -> { }
+            case "page" -> startPage(root, element);
+            case "bookmark" -> binder.bookmark(element.neededText("title"),
+                    element.count("level", 1, MOST_LEVELS, 1), artist.topPt());
+            default -> artist.start(element);
+        }
+    }
+
+    private void startPage(Element root, Element element) throws MarkupException {
+        Plate plate = new Plate(side(element, "width"), side(element, "height"),
+                settings.acrossFactor(), settings.downFactor());
+        if (binder == null) {
+            binder = new Binder(root, sink, settings);
+        }
+        Pen pen = new Pen(binder.page(plate), plate);
+        artist = new PageArtist(binder.pages(), element, pen, warnings);
+    }
+
+    private static double side(Element page, String name) throws MarkupException {
+        double side = page.neededLength(name);
+        if (side < 1 || side > MOST_PAGE_MM) {
+            throw page.fault("\"" + name + "\" of \"page\": \"" + page.neededText(name)
+                    + "\" is not 1 to " + (int) MOST_PAGE_MM + " mm");
+        }
+        return side;
+    }
+
+    private void end(Element element) throws MarkupException {
+        switch (element.name()) {
+            case "document" -> {
+                if (binder == null) {
+                    throw element.fault("the document has no pages");
+                }
+            }
+            case "page" -> {
+                artist.finish();
+                settings.onPage().accept(binder.pages());
+            }
+            case "bookmark" -> { }
+            default -> artist.end(element);
+        }
+    }
+
+    /** The XML reader's own words, without its line and column. */
+    private static String reason(XMLStreamException e) {
+        String message = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
+        int words = message.indexOf("Message: ");
+        return words < 0 ? message : message.substring(words + "Message: ".length()).strip();
+    }
+}

@@ -1,0 +1,21 @@
+package kitleaf.press;
+
+import java.util.List;
+
+/**
+ * What came out of the press.
+ *
+ * @param pages the number of pages drawn, at least 1
+ * @param warnings what the reader of the sheet should know: text cut short, characters no bundled
+ *     face has; each names its page
+ */
+public record PressReport(int pages, List<String> warnings) {
+
+    /** Copies the warnings. */
+    public PressReport {
+        if (pages < 1) {
+            throw new IllegalArgumentException("a document has at least one page: " + pages);
+        }
+        warnings = List.copyOf(warnings);
+    }
+}
