@@ -32,6 +32,12 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
         pieces = List.copyOf(pieces);
     }
 
+    /** The same basket with only those of its pieces whose IDs are named. */
+    public Basket only(List<String> ids) {
+        return new Basket(title, paper, units, printer, cutStepMm, putUps,
+                pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
+    }
+
     /** The date of the data: the latest day any piece's progress speaks of. */
     public Optional<LocalDate> latest() {
         return pieces.stream().flatMap(piece -> piece.progress().latest().stream()).max(Comparator.naturalOrder());

@@ -20,6 +20,18 @@ final class Figures {
         this.first = first;
     }
 
+    /** The same with the other units first. */
+    Figures swapped() {
+        return new Figures(first == Units.IN ? Units.CM : Units.IN);
+    }
+
+    /** Width by height to cut, in the stitcher's units; inches to a sixteenth, so that no step of rounding is lost. */
+    String cut(double widthMm, double heightMm) {
+        return first == Units.IN
+                ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + NO_BREAK + "in"
+                : sizeCentimetres(widthMm, heightMm);
+    }
+
     /** A length in inches to the nearest fraction, without the unit: {@code 14 1⁄4}. */
     static String inches(double mm, int denominator) {
         long parts = Math.round(mm / INCH_MM * denominator);

@@ -1,0 +1,74 @@
+package kitleaf.command;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import kitleaf.sheet.SheetKind;
+
+/**
+ * The folder the sheets go to. Drafts are written beside the old sheets and take their places only when all
+ * of them are whole; a failure before that leaves the old ones as they were.
+ */
+final class OutFolder implements Closeable {
+
+    private final Path folder;
+    private final List<Draft> drafts = new ArrayList<>();
+
+    private OutFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    static OutFolder open(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        return new OutFolder(folder);
+    }
+
+    Path path(SheetKind kind) {
+        return folder.resolve(kind.id() + ".pdf");
+    }
+
+    Draft draft(SheetKind kind) throws IOException {
+        Draft draft = new Draft(Files.createTempFile(folder, ".kitleaf-", ".part"), path(kind));
+        drafts.add(draft);
+        return draft;
+    }
+
+    /** Puts every draft in its place. */
+    void replaceAll() throws IOException {
+        for (Draft draft : drafts) {
+            if (Files.isDirectory(draft.target())) {
+                throw new FileSystemException(draft.target().toString(), null, "a folder stands where the sheet should go");
+            }
+        }
+        for (Draft draft : drafts) {
+            Files.move(draft.file(), draft.target(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        }
+        drafts.clear();
+    }
+
+    /** Takes away drafts that found no place. */
+    @Override
+    public void close() throws IOException {
+        for (Draft draft : drafts) {
+            Files.deleteIfExists(draft.file());
+        }
+    }
+
+    /** What to tell her when writing failed. */
+    static Failure couldNotWrite(Path folder, IOException e) {
+        String why = e instanceof AccessDeniedException ? "you may not write there; choose another folder with --out"
+                : e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException
+                        ? "there is a file in the way; choose another folder with --out"
+                : e instanceof FileSystemException f && f.getReason() != null ? f.getReason()
+                : e.getMessage() == null ? "the disk gave no reason" : e.getMessage();
+        return new Failure(Exit.COULD_NOT_WRITE, "could not write to " + folder + ": " + why);
+    }
+}

@@ -1,0 +1,62 @@
+package kitleaf.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.IntConsumer;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Paper;
+import kitleaf.basket.Units;
+import kitleaf.press.PressSettings;
+import kitleaf.press.TextMeasure;
+import kitleaf.sheet.Sheet;
+import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.SheetSettings;
+import kitleaf.sheet.Templates;
+import kitleaf.sheet.TextRuler;
+
+/**
+ * What is to be printed, from what, on what and to where.
+ *
+ * @param source where the basket is read
+ * @param kinds which sheets
+ * @param out the folder for the PDFs
+ * @param paper instead of the basket's
+ * @param units instead of the basket's
+ * @param templates her own templates folder
+ * @param progress told of each page of a sheet
+ * @param clock where the time goes
+ */
+record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, Optional<Paper> paper, Optional<Units> units,
+                Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
+
+    /** Sheets speak one language so far. */
+    private static final Locale LANGUAGE = Locale.ENGLISH;
+
+    Templates openTemplates() throws IOException {
+        return new Templates(templates, LANGUAGE);
+    }
+
+    SheetSettings settings(Basket basket) {
+        TextMeasure measure = new TextMeasure();
+        return new SheetSettings(paper.orElse(basket.paper()), units.orElse(basket.units()), LANGUAGE, new TextRuler() {
+            @Override
+            public int lines(String text, String family, int weight, double sizePt, double widthMm) {
+                return measure.lines(text, family, weight, sizePt, widthMm);
+            }
+
+            @Override
+            public double widthMm(String text, String family, int weight, double sizePt) {
+                return measure.widthMm(text, family, weight, sizePt);
+            }
+        });
+    }
+
+    PressSettings pressSettings(Basket basket, Sheet sheet) {
+        return new PressSettings(basket.printer().acrossFactor(), basket.printer().downFactor(), basket.latest(),
+                progress.apply(sheet.kind().id(), sheet.pages()));
+    }
+}

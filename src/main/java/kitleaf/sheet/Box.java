@@ -1,0 +1,32 @@
+package kitleaf.sheet;
+
+/**
+ * A rectangle on a page, in millimetres from the page's top left corner.
+ *
+ * @param xMm left side
+ * @param yMm top
+ * @param widthMm 0 or more
+ * @param heightMm 0 or more
+ */
+public record Box(double xMm, double yMm, double widthMm, double heightMm) {
+
+    /** The right side. */
+    public double rightMm() {
+        return xMm + widthMm;
+    }
+
+    /** The bottom. */
+    public double bottomMm() {
+        return yMm + heightMm;
+    }
+
+    /** The middle, across. */
+    public double midXMm() {
+        return xMm + widthMm / 2;
+    }
+
+    /** The middle, down. */
+    public double midYMm() {
+        return yMm + heightMm / 2;
+    }
+}

@@ -1,0 +1,25 @@
+package kitleaf.sheet;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One page of the cut sheets. Absent text is empty; {@code drawing} and {@code guide} are null on pages without them.
+ *
+ * @param frame what every page has
+ * @param piece the piece it belongs to, in words and figures
+ * @param first whether it is the piece's first page, the one to bookmark
+ * @param blocks what stands where
+ * @param drawing the scaled drawing of the cloth, on the piece's first page
+ * @param guide the part of the corner guide this page shows
+ */
+public record CutSheetPage(PageFrame frame, CutSheetPiece piece, boolean first, List<Block> blocks,
+                           ClothDrawing drawing, GuidePage guide) {
+
+    /** Copies the list. */
+    public CutSheetPage {
+        Objects.requireNonNull(frame);
+        Objects.requireNonNull(piece);
+        blocks = List.copyOf(blocks);
+    }
+}

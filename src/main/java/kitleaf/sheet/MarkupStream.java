@@ -1,0 +1,148 @@
+package kitleaf.sheet;
+
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.util.Arrays;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A reader of what another thread writes, with a few chunks between them, so that a template and the press
+ * work side by side in constant memory. The JDK's piped reader wakes only once a second when it waits.
+ */
+final class MarkupStream extends Reader {
+
+    /** What writes the markup. */
+    interface Source {
+        void writeTo(Writer out) throws IOException;
+    }
+
+    private static final int CHUNK = 16_384;
+    private static final int CHUNKS = 8;
+    private static final char[] END = new char[0];
+
+    private final BlockingQueue<char[]> queue = new ArrayBlockingQueue<>(CHUNKS);
+    private volatile Throwable failure;
+    private volatile boolean closed;
+    private char[] chunk = new char[0];
+    private int next;
+
+    private MarkupStream() { }
+
+    static MarkupStream of(Source source) {
+        MarkupStream stream = new MarkupStream();
+        Thread writer = new Thread(() -> stream.fill(source), "templates");
+        writer.setDaemon(true);
+        writer.start();
+        return stream;
+    }
+
+    private void fill(Source source) {
+        try (ChunkWriter out = new ChunkWriter()) {
+            source.writeTo(out);
+        } catch (IOException | RuntimeException | Error e) {
+            failure = e;
+        }
+        try {
+            put(END);
+        } catch (IOException e) {
+            // The reader has gone; nobody waits for the end.
+            failure = e;
+        }
+    }
+
+    private void put(char[] full) throws IOException {
+        try {
+            while (!queue.offer(full, 50, TimeUnit.MILLISECONDS)) {
+                if (closed) {
+                    throw new IOException("the reader was closed");
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException();
+        }
+    }
+
+    @Override
+    public int read(char[] buffer, int from, int length) throws IOException {
+        if (length == 0) {
+            return 0;
+        }
+        while (next == chunk.length) {
+            if (chunk == END) {
+                return -1;
+            }
+            try {
+                chunk = queue.take();
+                next = 0;
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new InterruptedIOException();
+            }
+            if (chunk == END) {
+                rethrow();
+                return -1;
+            }
+        }
+        int copied = Math.min(length, chunk.length - next);
+        System.arraycopy(chunk, next, buffer, from, copied);
+        next += copied;
+        return copied;
+    }
+
+    private void rethrow() throws IOException {
+        Throwable thrown = failure;
+        if (thrown instanceof IOException e) {
+            throw e;
+        } else if (thrown instanceof RuntimeException e) {
+            throw e;
+        } else if (thrown instanceof Error e) {
+            throw e;
+        }
+    }
+
+    @Override
+    public void close() {
+        closed = true;
+        queue.clear();
+    }
+
+    private final class ChunkWriter extends Writer {
+
+        private final char[] pending = new char[CHUNK];
+        private int used;
+
+        @Override
+        public void write(char[] buffer, int from, int length) throws IOException {
+            int done = 0;
+            while (done < length) {
+                int copied = Math.min(length - done, CHUNK - used);
+                System.arraycopy(buffer, from + done, pending, used, copied);
+                used += copied;
+                done += copied;
+                if (used == CHUNK) {
+                    pass();
+                }
+            }
+        }
+
+        private void pass() throws IOException {
+            if (used > 0) {
+                put(Arrays.copyOf(pending, used));
+                used = 0;
+            }
+        }
+
+        @Override
+        public void flush() { }
+
+        @Override
+        public void close() throws IOException {
+            pass();
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package kitleaf.sheet;
+
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A sheet laid out and ready for its template.
+ *
+ * @param kind which sheet
+ * @param pages how many pages it has
+ * @param model what its template sees
+ */
+public record Sheet(SheetKind kind, int pages, Map<String, Object> model) {
+
+    /** Copies the model. */
+    public Sheet {
+        Objects.requireNonNull(kind);
+        model = Map.copyOf(model);
+    }
+}

@@ -1,0 +1,25 @@
+package kitleaf.sheet;
+
+import java.util.Locale;
+import java.util.Objects;
+import kitleaf.basket.Paper;
+import kitleaf.basket.Units;
+
+/**
+ * How sheets are to be laid out.
+ *
+ * @param paper what they are printed on
+ * @param units what comes first on them
+ * @param language of the words
+ * @param ruler measures text as it will be set
+ */
+public record SheetSettings(Paper paper, Units units, Locale language, TextRuler ruler) {
+
+    /** Refuses a missing part. */
+    public SheetSettings {
+        Objects.requireNonNull(paper);
+        Objects.requireNonNull(units);
+        Objects.requireNonNull(language);
+        Objects.requireNonNull(ruler);
+    }
+}

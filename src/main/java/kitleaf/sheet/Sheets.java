@@ -1,0 +1,16 @@
+package kitleaf.sheet;
+
+import kitleaf.sizing.Reckoning;
+
+/** Lays out sheets. */
+public final class Sheets {
+
+    private Sheets() { }
+
+    /** The sheet of one kind for a whole basket, laid out for one paper. */
+    public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings settings) {
+        return switch (kind) {
+            case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
+        };
+    }
+}

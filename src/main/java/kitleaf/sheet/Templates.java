@@ -1,0 +1,121 @@
+package kitleaf.sheet;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.cache.FileTemplateLoader;
+import freemarker.cache.MultiTemplateLoader;
+import freemarker.cache.TemplateLoader;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateNotFoundException;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.Optional;
+
+/**
+ * Runs templates over laid-out sheets and gives their page markup as a stream. Templates come from the
+ * user's own folder where she has one, file by file, else from the program.
+ */
+public final class Templates {
+
+    private static final String SUFFIX = ".ftlx";
+
+    private final Configuration configuration;
+    private final Words words;
+
+    /**
+     * Opens the templates.
+     *
+     * @param own the user's own folder, read before the built-in ones
+     * @throws IOException when that folder cannot be read
+     */
+    public Templates(Optional<Path> own, Locale language) throws IOException {
+        configuration = new Configuration(Configuration.VERSION_2_3_34);
+        TemplateLoader builtIn = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
+        configuration.setTemplateLoader(own.isEmpty() ? builtIn
+                : new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(own.get().toFile()), builtIn}));
+        configuration.setDefaultEncoding("UTF-8");
+        configuration.setLocale(Locale.ROOT);
+        configuration.setLocalizedLookup(false);
+        configuration.setNumberFormat("c");
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setWrapUncheckedExceptions(true);
+        // A template describes a page; it has no business with classes.
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
+        words = new Words(language);
+    }
+
+    /**
+     * The page markup of a sheet, written by its template while it is read. Reading throws {@link TemplateFault}
+     * where the template fails; closing the reader ends the template.
+     */
+    public Reader open(Sheet sheet) {
+        return MarkupStream.of(out -> run(sheet, out));
+    }
+
+    /**
+     * The template and line that wrote one character of a sheet's markup, such as {@code cut-sheets.ftlx:12}.
+     *
+     * @param offset the character, from 0
+     */
+    public Optional<String> locate(Sheet sheet, long offset) {
+        LocatingWriter writer = new LocatingWriter(offset);
+        try {
+            run(sheet, writer);
+        } catch (LocatingWriter.Found found) {
+            return Optional.of(found.place());
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+        return Optional.empty();
+    }
+
+    private void run(Sheet sheet, Writer out) throws IOException {
+        String name = sheet.kind().id() + SUFFIX;
+        try {
+            Map<String, Object> model = new HashMap<>(sheet.model());
+            model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
+            Template template = configuration.getTemplate(name);
+            template.process(model, out);
+        } catch (ParseException e) {
+            throw fault(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage());
+        } catch (TemplateNotFoundException e) {
+            throw new TemplateFault(e.getTemplateName() + ": no such template; a templates folder may hold only replacements for "
+                    + "the files Kitleaf has, and what those include");
+        } catch (TemplateException e) {
+            Integer line = e.getLineNumber();
+            Integer column = e.getColumnNumber();
+            throw fault(e.getTemplateSourceName() == null ? name : e.getTemplateSourceName(), line == null ? 1 : line,
+                    column == null ? 1 : column, e.getMessageWithoutStackTop());
+        }
+    }
+
+    private Object say(List<?> arguments) throws TemplateModelException {
+        try {
+            Object[] slots = arguments.subList(1, arguments.size()).toArray();
+            return words.say(String.valueOf(arguments.get(0)), slots);
+        } catch (MissingResourceException e) {
+            throw new TemplateModelException("there is no phrase \"" + e.getKey() + "\" among the words");
+        }
+    }
+
+    private static TemplateFault fault(String name, int line, int column, String message) {
+        // FreeMarker ends its messages with long advice for programmers; the first paragraph says what is wrong.
+        String first = message == null ? "the template failed" : message.strip().split("\\n\\s*(\\n|----)")[0].replaceAll("\\s+", " ");
+        return new TemplateFault(name + ":" + line + ":" + column + ": " + first);
+    }
+}
