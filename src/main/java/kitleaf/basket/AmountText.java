@@ -1,0 +1,22 @@
+package kitleaf.basket;
+
+/** How much of a piece: a percentage or a whole number of stitches. */
+record AmountText() implements Form<Amount> {
+
+    @Override
+    public Amount read(String text) throws Fault {
+        if (PercentText.meant(text)) {
+            return new Amount.Share(PercentText.share().read(text));
+        }
+        if (text.strip().matches("[0-9]*\\.[0-9]{1,2}")) {
+            throw new Fault(Quote.of(text) + " is neither a percentage nor a whole number",
+                    "write a percentage such as 45%, or stitches such as 2310");
+        }
+        return new Amount.Stitches(WholeText.stitches().read(text));
+    }
+
+    @Override
+    public String example() {
+        return "45%";
+    }
+}

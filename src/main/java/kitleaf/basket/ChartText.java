@@ -1,0 +1,25 @@
+package kitleaf.basket;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The size of a chart: stitches wide x high. */
+record ChartText() implements Form<ChartSize> {
+
+    private static final Pattern SIZE = Pattern.compile("(.*\\S)\\s*[xX×]\\s*(\\S.*)");
+    private static final WholeText SIDE = new WholeText(1, ChartSize.MOST, "140");
+
+    @Override
+    public ChartSize read(String text) throws Fault {
+        Matcher size = SIZE.matcher(text.strip());
+        if (text.length() > 100 || !size.matches()) {
+            throw new Fault(Quote.of(text) + " is not a size in stitches", "write stitches wide x high, such as " + example());
+        }
+        return new ChartSize(SIDE.read(size.group(1)), SIDE.read(size.group(2)));
+    }
+
+    @Override
+    public String example() {
+        return "140 x 210";
+    }
+}

@@ -1,0 +1,24 @@
+package kitleaf.basket;
+
+import java.util.Locale;
+
+/** A colour: {@code #rgb} or {@code #rrggbb}. */
+record ColourText() implements Form<Colour> {
+
+    @Override
+    public Colour read(String text) throws Fault {
+        String low = text.strip().toLowerCase(Locale.ROOT);
+        if (low.matches("#[0-9a-f]{6}")) {
+            return new Colour(low);
+        }
+        if (low.matches("#[0-9a-f]{3}")) {
+            return new Colour(low.replaceAll("[0-9a-f]", "$0$0"));
+        }
+        throw new Fault(Quote.of(text) + " is not a colour", "write # and six digits or letters a to f, such as " + example());
+    }
+
+    @Override
+    public String example() {
+        return "\"#6b7f8c\"";
+    }
+}

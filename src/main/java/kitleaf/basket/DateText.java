@@ -1,0 +1,44 @@
+package kitleaf.basket;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A day, as ISO 8601 writes it: year, month, day. */
+record DateText() implements Form<LocalDate> {
+
+    private static final Pattern DAY = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
+
+    @Override
+    public LocalDate read(String text) throws Fault {
+        String stripped = text.strip();
+        Matcher day = DAY.matcher(stripped);
+        if (!day.matches()) {
+            throw new Fault(Quote.of(stripped) + " is not a date in the form year-month-day", "write it like 2026-02-14");
+        }
+        int year = Integer.parseInt(day.group(1));
+        int month = Integer.parseInt(day.group(2));
+        int dayOfMonth = Integer.parseInt(day.group(3));
+        if (year < FIRST_YEAR || year > LAST_YEAR) {
+            throw new Fault(Quote.of(stripped) + " is in the year " + year, "write a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+        }
+        if (month < 1 || month > 12) {
+            throw new Fault(Quote.of(stripped) + " has no month of the year in its middle", "write 01 to 12 there");
+        }
+        int last = YearMonth.of(year, month).lengthOfMonth();
+        if (dayOfMonth < 1 || dayOfMonth > last) {
+            throw new Fault(Quote.of(stripped) + " is a day the calendar does not have",
+                    String.format(Locale.ROOT, "write %d-%02d-01 to %d-%02d-%d", year, month, year, month, last));
+        }
+        return LocalDate.of(year, month, dayOfMonth);
+    }
+
+    @Override
+    public String example() {
+        return "2026-02-14";
+    }
+}

@@ -1,0 +1,192 @@
+package kitleaf.basket;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The keys of one mapping, asked for one by one. Keys that may not stand there are told at once; a value that is
+ * missing or cannot be read is told once and is then simply not there.
+ */
+final class Fields {
+
+    /** No value but words is longer, and words are told to be too long by their form. */
+    private static final int LONGEST_VALUE = 1000;
+
+    private final Node.Mapping mapping;
+    private final String what;
+    private final Problems problems;
+    /** Known keys that were probably meant by unknown ones: telling that they are missing too would be noise. */
+    private final Set<String> misspelt = new HashSet<>();
+
+    private Fields(Node.Mapping mapping, String what, Problems problems) {
+        this.mapping = mapping;
+        this.what = what;
+        this.problems = problems;
+    }
+
+    /**
+     * The keys of a node, or nothing and a problem if it has none.
+     *
+     * @param what whose keys they are, in a word
+     * @param example such a mapping, to show her
+     * @param known the keys that may stand there
+     */
+    static Optional<Fields> of(Node node, String what, String example, List<String> known, Problems problems) {
+        if (node instanceof Node.Refused) {
+            return Optional.empty();
+        }
+        if (!(node instanceof Node.Mapping mapping)) {
+            problems.add(node.place(), what + " needs keys with values", "write it like " + example);
+            return Optional.empty();
+        }
+        Fields fields = new Fields(mapping, what, problems);
+        mapping.entries().forEach((key, entry) -> {
+            if (!known.contains(key)) {
+                NearMiss.of(key, known).ifPresent(fields.misspelt::add);
+                problems.add(entry.key(), Quote.of(key) + " is not a key of " + what, NearMiss.advice(key, known));
+            }
+        });
+        return Optional.of(fields);
+    }
+
+    Place place() {
+        return mapping.place();
+    }
+
+    boolean has(String key) {
+        return mapping.entries().containsKey(key);
+    }
+
+    /** Whether the key is there or was probably meant by a misspelt one. */
+    boolean meant(String key) {
+        return has(key) || misspelt.contains(key);
+    }
+
+    /** Where the value of a key stands, or the mapping if the key is not there. */
+    Place placeOf(String key) {
+        return has(key) ? mapping.entries().get(key).value().place() : place();
+    }
+
+    /** The node under a key, if there is one with something in it. */
+    Optional<Node> node(String key, String example) {
+        Node.Entry entry = mapping.entries().get(key);
+        if (entry == null || entry.value() instanceof Node.Refused) {
+            return Optional.empty();
+        }
+        if (entry.value() instanceof Node.Scalar scalar && scalar.missing()) {
+            noValue(key, entry, example);
+            return Optional.empty();
+        }
+        return Optional.of(entry.value());
+    }
+
+    /** The node under a key that must be there. */
+    Optional<Node> requiredNode(String key, String example) {
+        require(key, example);
+        return node(key, example);
+    }
+
+    /** The value under a key, if it is there. */
+    <T> Optional<T> value(String key, Form<T> form) {
+        return node(key, form.example()).flatMap(node -> scalar(node, key, form));
+    }
+
+    /** The value under a key that must be there. */
+    <T> Optional<T> required(String key, Form<T> form) {
+        require(key, form.example());
+        return value(key, form);
+    }
+
+    /** One value, read from a node. */
+    <T> Optional<T> scalar(Node node, String key, Form<T> form) {
+        return scalar(node, key, form, problems);
+    }
+
+    static <T> Optional<T> scalar(Node node, String key, Form<T> form, Problems problems) {
+        if (node instanceof Node.Refused) {
+            return Optional.empty();
+        }
+        if (!(node instanceof Node.Scalar scalar) || scalar.missing()) {
+            problems.add(node.place(), key + " needs one value", "write it like " + form.example());
+            return Optional.empty();
+        }
+        try {
+            if (scalar.text().length() > LONGEST_VALUE) {
+                throw new Fault(Quote.of(scalar.text()) + " has " + scalar.text().length() + " characters",
+                        "write at most " + TextForm.LONGEST);
+            }
+            return Optional.of(form.read(scalar.text()));
+        } catch (Fault fault) {
+            problems.add(node.place(), fault);
+            return Optional.empty();
+        }
+    }
+
+    /** One value for a whole, or two by key; both must be there. */
+    <T, P> Optional<P> oneOrTwo(String key, Form<T> form, String first, String second, Function<T, P> one, Pairing<T, P> two) {
+        Optional<Node> node = node(key, form.example());
+        if (node.isEmpty() || !(node.get() instanceof Node.Mapping)) {
+            return node.flatMap(n -> scalar(n, key, form)).map(one);
+        }
+        String example = "{" + first + ": " + form.example() + ", " + second + ": " + form.example() + "}";
+        return of(node.get(), key, example, List.of(first, second), problems).flatMap(pair -> {
+            Optional<T> a = pair.required(first, form);
+            Optional<T> b = pair.required(second, form);
+            return a.flatMap(x -> b.map(y -> two.of(x, y)));
+        });
+    }
+
+    /** Makes one thing of two. */
+    interface Pairing<T, P> {
+        P of(T first, T second);
+    }
+
+    /** The keys of the mapping under a key, if it is there. */
+    Optional<Fields> group(String key, String example, List<String> known) {
+        return node(key, example).flatMap(node -> of(node, key, example, known, problems));
+    }
+
+    /** The entries of the list under a key; none if there is no such key. */
+    List<Node> list(String key, String example) {
+        return node(key, example).map(node -> {
+            if (node instanceof Node.Sequence sequence) {
+                return sequence.items();
+            }
+            problems.add(node.place(), key + " needs a list", "write it like " + example);
+            return List.<Node>of();
+        }).orElseGet(List::of);
+    }
+
+    /** The mapping's entries, in the order they were written. */
+    Map<String, Node.Entry> entries() {
+        return mapping.entries();
+    }
+
+    void wrong(String key, String wrong, String write) {
+        problems.add(placeOf(key), wrong, write);
+    }
+
+    private void require(String key, String example) {
+        if (!meant(key)) {
+            problems.add(place(), what + " has no " + key, "write " + key + ": " + example);
+        }
+    }
+
+    private void noValue(String key, Node.Entry entry, String example) {
+        Place at = entry.value().place();
+        String rest = at.source().line(at.line()).map(line -> line.substring(
+                line.offsetByCodePoints(0, Math.min(at.column() - 1, line.codePointCount(0, line.length()))))).orElse("");
+        String remark = rest.strip();
+        if (remark.startsWith("#") && !remark.startsWith("# ") && remark.length() <= 30) {
+            int column = at.column() + rest.length() - rest.stripLeading().length();
+            problems.add(new Place(at.source(), at.line(), column, remark.length()),
+                    key + " has no value, because # outside quotes starts a remark", "write " + key + ": \"" + remark + "\"");
+        } else {
+            problems.add(entry.key(), key + " has no value", "write one, such as " + key + ": " + example);
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package kitleaf.basket;
+
+/**
+ * How one kind of value is written.
+ *
+ * @param <T> what it is once read
+ */
+interface Form<T> {
+
+    /**
+     * The value a text stands for.
+     *
+     * @throws Fault if it stands for none
+     */
+    T read(String text) throws Fault;
+
+    /** A value in this form, to show her. */
+    String example();
+}

@@ -1,0 +1,49 @@
+package kitleaf.basket;
+
+import java.util.regex.Pattern;
+
+/**
+ * A number with or without decimals, after a decimal point whatever the reader's country.
+ *
+ * @param least the least taken, itself included unless {@code above}
+ * @param above whether the number must be above {@code least}
+ * @param most the most taken, itself included
+ * @param outside what is wrong with others, after the number: {@code is not...}
+ * @param range what to write instead
+ * @param example one to show her
+ */
+record NumberText(double least, boolean above, double most, String outside, String range, String example)
+        implements Form<Double> {
+
+    private static final Pattern PLAIN = Pattern.compile("-?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)");
+    private static final Pattern WITH_COMMA = Pattern.compile("-?[0-9]+,[0-9]+");
+
+    @Override
+    public Double read(String text) throws Fault {
+        double number = plain(text.strip(), example);
+        if (!(number >= least && number <= most) || (above && number == least)) {
+            throw new Fault(Quote.bare(text) + " " + outside, range);
+        }
+        return number;
+    }
+
+    /** A number of any size, as written. */
+    static double plain(String text, String example) throws Fault {
+        if (WITH_COMMA.matcher(text).matches()) {
+            throw decimalComma(text);
+        }
+        if (!PLAIN.matcher(text).matches()) {
+            throw new Fault(Quote.of(text) + " is not a number", "write digits, such as " + example);
+        }
+        return Double.parseDouble(text);
+    }
+
+    /** The fault of {@code 7,5}; three digits after the comma may be thousands, so no number is proposed then. */
+    static Fault decimalComma(String text) {
+        if (text.matches(".*,[0-9]{3}(?![0-9]).*") || text.indexOf(',') != text.lastIndexOf(',')) {
+            return new Fault(Quote.of(text) + " has a comma in a number",
+                    "write it without, and with a point before decimals");
+        }
+        return new Fault(Quote.of(text) + " has a decimal comma", "write a point, as in " + Quote.bare(text.replace(',', '.')));
+    }
+}

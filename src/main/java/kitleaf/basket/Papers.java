@@ -1,0 +1,107 @@
+package kitleaf.basket;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Knows the papers people print on. */
+public final class Papers {
+
+    /**
+     * Upright, in millimetres. A sizes: ISO 216. Letter and tabloid: ANSI/ASME Y14.1 sizes A and B, 8.5 x 11 and
+     * 11 x 17 in. Legal: PWG 5101.1 {@code na_legal_8.5x14in}. An inch is 25.4 mm.
+     */
+    private static final Map<String, Paper> UPRIGHT = upright(
+            new Paper("A5", 148, 210),
+            new Paper("A4", 210, 297),
+            new Paper("A3", 297, 420),
+            new Paper("letter", 215.9, 279.4),
+            new Paper("legal", 215.9, 355.6),
+            new Paper("tabloid", 279.4, 431.8));
+
+    /** What is printed on when nothing is said: A4, upright. */
+    static final Paper USUAL = UPRIGHT.get("A4");
+
+    private Papers() {
+    }
+
+    private static Map<String, Paper> upright(Paper... papers) {
+        Map<String, Paper> named = new LinkedHashMap<>();
+        for (Paper paper : papers) {
+            named.put(paper.name(), paper);
+        }
+        return named;
+    }
+
+    /**
+     * The paper a text names: {@code A5}, {@code A4}, {@code A3}, {@code letter}, {@code legal} or {@code tabloid}
+     * in any case, upright unless {@code landscape} follows, or its own size such as {@code 210 mm x 320 mm}
+     * (width first). Nothing if it names none or one of a size {@link Paper} refuses.
+     */
+    public static Optional<Paper> named(String text) {
+        try {
+            return Optional.of(read(text));
+        } catch (Fault fault) {
+            return Optional.empty();
+        }
+    }
+
+    /** How papers are written in {@code basket.yaml}. */
+    static Form<Paper> form() {
+        return new Form<>() {
+            @Override
+            public Paper read(String text) throws Fault {
+                return Papers.read(text);
+            }
+
+            @Override
+            public String example() {
+                return "A4";
+            }
+        };
+    }
+
+    private static Paper read(String text) throws Fault {
+        String stripped = text.strip();
+        if (stripped.matches("[0-9].*[xX×].*")) {
+            return ownSize(stripped);
+        }
+        String[] words = stripped.split("\\s+", 2);
+        Paper upright = null;
+        for (Paper paper : UPRIGHT.values()) {
+            if (paper.name().toLowerCase(Locale.ROOT).equals(words[0].toLowerCase(Locale.ROOT))) {
+                upright = paper;
+            }
+        }
+        if (upright == null) {
+            throw new Fault(Quote.of(stripped) + " is not a paper known here", NearMiss.of(words[0], UPRIGHT.keySet())
+                    .filter(near -> words[0].length() > 2)
+                    .map(near -> "did you mean " + near + "?")
+                    .orElse("write one of: " + String.join(", ", UPRIGHT.keySet()) + ", or its size, such as 210 mm x 320 mm"));
+        }
+        if (words.length == 1) {
+            return upright;
+        }
+        return switch (words[1].toLowerCase(Locale.ROOT)) {
+            case "portrait" -> upright;
+            case "landscape" -> new Paper(upright.name() + " landscape", upright.heightMm(), upright.widthMm());
+            default -> throw new Fault(Quote.of(words[1]) + " is not a way to turn paper",
+                    NearMiss.advice(words[1], List.of("portrait", "landscape")));
+        };
+    }
+
+    private static Paper ownSize(String text) throws Fault {
+        String[] sides = text.split("\\s*[xX×]\\s*", -1);
+        if (sides.length != 2) {
+            throw new Fault(Quote.of(text) + " is not a paper size", "write width x height, such as 210 mm x 320 mm");
+        }
+        double widthMm = LengthText.plain(sides[0]);
+        double heightMm = LengthText.plain(sides[1]);
+        if (!(Math.min(widthMm, heightMm) >= Paper.LEAST_SHORT_MM && Math.max(widthMm, heightMm) <= Paper.MOST_MM)) {
+            throw new Fault(Quote.of(text) + " is too small or too large a paper", "write sides of 140 mm to 1200 mm");
+        }
+        return new Paper(text, widthMm, heightMm);
+    }
+}

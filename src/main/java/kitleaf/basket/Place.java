@@ -1,0 +1,23 @@
+package kitleaf.basket;
+
+import java.util.Objects;
+
+/**
+ * Where something stands in a file.
+ *
+ * @param source the file
+ * @param line from 1
+ * @param column from 1, in characters
+ * @param length characters to mark, 1 or more
+ */
+record Place(Source source, int line, int column, int length) {
+
+    Place {
+        Objects.requireNonNull(source);
+    }
+
+    /** The problem of something being wrong here. */
+    Problem problem(String wrong, String write) {
+        return new Problem(source.name(), line, column, length, wrong, write, source.line(line));
+    }
+}

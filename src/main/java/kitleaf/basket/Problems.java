@@ -1,0 +1,47 @@
+package kitleaf.basket;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers what is wrong, in whatever order it is met. */
+final class Problems {
+
+    /** The most problems told of one file: past this a hostile file only floods the screen. */
+    static final int MOST_PER_FILE = 1000;
+
+    private final List<Problem> found = new ArrayList<>();
+    private final Map<Path, Integer> perFile = new HashMap<>();
+
+    void add(Place place, String wrong, String write) {
+        add(place.problem(wrong, write));
+    }
+
+    void add(Place place, Fault fault) {
+        add(place.problem(fault.wrong(), fault.write()));
+    }
+
+    void add(Path file, String wrong, String write) {
+        add(Problem.of(file, wrong, write));
+    }
+
+    void add(Problem problem) {
+        int number = perFile.merge(problem.file(), 1, Integer::sum);
+        if (number < MOST_PER_FILE) {
+            found.add(problem);
+        } else if (number == MOST_PER_FILE) {
+            found.add(Problem.of(problem.file(), "this file has " + MOST_PER_FILE + " problems or more",
+                    "mend those told of here, then look again"));
+        }
+    }
+
+    boolean none() {
+        return found.isEmpty();
+    }
+
+    List<Problem> all() {
+        return List.copyOf(found);
+    }
+}

@@ -1,0 +1,46 @@
+package kitleaf.basket;
+
+import java.text.Normalizer;
+
+/** Sets what she wrote into a sentence. */
+final class Quote {
+
+    private static final int MOST = 40;
+
+    private Quote() {
+    }
+
+    /** Her text in quotation marks, cut short after {@value #MOST} characters, with signs that do not show made visible. */
+    static String of(String text) {
+        return '"' + bare(text) + '"';
+    }
+
+    /** The same without quotation marks. */
+    static String bare(String text) {
+        String shown = visible(text.strip());
+        if (shown.codePointCount(0, shown.length()) > MOST) {
+            shown = shown.substring(0, shown.offsetByCodePoints(0, MOST)) + "…";
+        }
+        return shown;
+    }
+
+    /** A text in which every control character but the tab is a replacement character, one for one. */
+    static String visible(String text) {
+        StringBuilder shown = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> shown.appendCodePoint(c != '\t' && hidden(c) ? 0xFFFD : c));
+        return shown.toString();
+    }
+
+    /** Whether a character steers a screen, a line or the direction of writing rather than being seen. */
+    static boolean hidden(int character) {
+        return Character.getType(character) == Character.CONTROL
+                || character == 0x2028 || character == 0x2029
+                || (character >= 0x202A && character <= 0x202E)
+                || (character >= 0x2066 && character <= 0x2069);
+    }
+
+    /** A text composed to one form, so that the same letters are the same text (Unicode NFC). */
+    static String composed(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC);
+    }
+}

@@ -1,0 +1,104 @@
+package kitleaf.basket;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads the bytes of a file as text. */
+final class SourceReader {
+
+    /** The largest file taken, 1 MB; a long piece with its log has a fiftieth of that. */
+    static final int MOST_BYTES = 1_000_000;
+
+    private static final int BYTE_ORDER_MARK = 0xFEFF;
+
+    private SourceReader() {
+    }
+
+    /**
+     * The text of a file, or nothing and a problem.
+     *
+     * @param real where it lies
+     * @param name what to call it
+     */
+    static Optional<Source> read(Path real, Path name, Problems problems) {
+        try {
+            // A pipe or a device could be read for ever.
+            if (Files.exists(real) && !Files.isRegularFile(real)) {
+                problems.add(name, "this is not a file with text in it", "put a text file in its place");
+                return Optional.empty();
+            }
+            return decode(bytes(real), name, problems);
+        } catch (IOException e) {
+            problems.add(unreadable(name, e));
+            return Optional.empty();
+        }
+    }
+
+    private static byte[] bytes(Path real) throws IOException {
+        try (InputStream in = Files.newInputStream(real)) {
+            return in.readNBytes(MOST_BYTES + 1);
+        }
+    }
+
+    /** What to say of a file or folder that cannot be opened. */
+    static Problem unreadable(Path name, IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return Problem.of(name, "you have no permission to read this", "allow yourself to read it");
+        }
+        if (e instanceof NoSuchFileException) {
+            return Problem.of(name, "there is no such file or folder", "check its name and where you stand");
+        }
+        return Problem.of(name, "this cannot be read from its disk", "check the disk, or copy it elsewhere");
+    }
+
+    static Optional<Source> decode(byte[] bytes, Path name, Problems problems) {
+        if (bytes.length > MOST_BYTES) {
+            problems.add(name, "this file is larger than 1 MB", "split it into several");
+            return Optional.empty();
+        }
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        try {
+            String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(in).toString();
+            if (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) {
+                text = text.substring(1);
+            }
+            Source source = new Source(name, text);
+            return shown(source, problems) ? Optional.of(source) : Optional.empty();
+        } catch (CharacterCodingException e) {
+            problems.add(notUtf8(bytes, in.position(), name));
+            return Optional.empty();
+        }
+    }
+
+    private static Problem notUtf8(byte[] bytes, int at, Path name) {
+        Source before = new Source(name, new String(bytes, 0, at, StandardCharsets.UTF_8));
+        String last = before.line(before.lineCount()).orElse("");
+        String start = before.lineCount() == 1 && last.startsWith("\uFEFF") ? last.substring(1) : last;
+        return new Problem(name, before.lineCount(), start.codePointCount(0, start.length()) + 1, 1,
+                "this letter is not in UTF-8", "save the file as UTF-8", Optional.of(start + "\uFFFD"));
+    }
+
+    /** Refuses characters that steer screens, which YAML and CSV cannot hold either. */
+    private static boolean shown(Source source, Problems problems) {
+        for (int number = 1; number <= source.lineCount(); number++) {
+            int[] line = source.line(number).orElseThrow().codePoints().toArray();
+            for (int i = 0; i < line.length; i++) {
+                if ((line[i] != '\t' && Quote.hidden(line[i])) || line[i] == BYTE_ORDER_MARK || (line[i] & 0xFFFE) == 0xFFFE) {
+                    problems.add(new Place(source, number, i + 1, 1), "a sign that does not show stands here", "take it out");
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}

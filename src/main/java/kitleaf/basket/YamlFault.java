@@ -1,0 +1,181 @@
+package kitleaf.basket;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonLocation;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+
+/**
+ * Says in plain words why a text is not YAML. The parser tells what it was doing and what it met; the
+ * words here come from looking at her line as well, since the place of the slip is often not where the
+ * parser stumbled.
+ */
+final class YamlFault {
+
+    private static final Pattern NO_SPACE = Pattern.compile("^[\\s\\-{]*([\\p{L}][\\p{L}\\-]*):([^\\s:].*)$");
+    private static final Pattern BARE_COLOUR = Pattern.compile(":\\s+(#[0-9a-fA-F]{3,6})\\b");
+    private static final Pattern INCH_QUOTE = Pattern.compile("^\"\\s*([0-9][0-9 ./½¼¾]*)");
+
+    private final Source source;
+
+    YamlFault(Source source) {
+        this.source = source;
+    }
+
+    Problem problem(JacksonException e) {
+        if (e.getCause() instanceof MarkedYAMLException yaml && yaml.getProblemMark() != null) {
+            return marked(yaml);
+        }
+        JsonLocation at = e.getLocation();
+        int line = at == null ? 1 : Math.max(1, at.getLineNr());
+        int column = at == null ? 1 : Math.max(1, at.getColumnNr());
+        return unclear(line, column);
+    }
+
+    private Problem marked(MarkedYAMLException yaml) {
+        String doing = yaml.getContext() == null ? "" : yaml.getContext();
+        String met = yaml.getProblem() == null ? "" : yaml.getProblem();
+        Mark at = yaml.getProblemMark();
+        Mark from = yaml.getContextMark() == null ? at : yaml.getContextMark();
+        if (met.contains("cannot start any token")) {
+            return wrongStart(at);
+        }
+        if (doing.contains("quoted scalar")) {
+            return met.contains("escape") ? badEscape(at) : openQuote(from);
+        }
+        if (met.startsWith("mapping values are not allowed")) {
+            return strayColon(at);
+        }
+        if (met.contains("could not find expected ':'")) {
+            return noSpace(from.getLine() + 1)
+                    .orElseGet(() -> here(from, "this line has no colon", "write a key, a colon, a space and a value"));
+        }
+        if (doing.startsWith("while parsing a flow") && met.startsWith("expected ',' or")) {
+            return openBracket(from, at);
+        }
+        if (met.startsWith("expected <block end>")) {
+            return brokenBlock(met, at);
+        }
+        if (met.startsWith("expected the node content")) {
+            return here(at, "a value is missing before this sign", "write the value, or take the sign away");
+        }
+        if (met.startsWith("sequence entries are not allowed")) {
+            return here(at, "a list cannot start here", "put each - on a line of its own under its key");
+        }
+        if (met.contains("<document start>")) {
+            return here(at, "this stands after the end of a document", "put --- on a line of its own before it");
+        }
+        return unclear(at.getLine() + 1, at.getColumn() + 1);
+    }
+
+    private Problem wrongStart(Mark at) {
+        String line = line(at.getLine() + 1);
+        int column = Math.min(at.getColumn(), line.codePointCount(0, line.length()));
+        int index = line.offsetByCodePoints(0, column);
+        if (index < line.length() && line.charAt(index) == '\t') {
+            return line.substring(0, index).isBlank()
+                    ? here(at, "this line is indented with a tab", "indent with spaces")
+                    : here(at, "a tab stands where a value should start", "put a space there");
+        }
+        String sign = index < line.length() ? new String(Character.toChars(line.codePointAt(index))) : "";
+        return here(at, "a value cannot start with " + sign, "put the whole value in quotes");
+    }
+
+    private Problem badEscape(Mark at) {
+        return here(at, "\\ before this letter has no meaning between \" and \"", "write \\\\ for one \\, or use ' instead of \"");
+    }
+
+    private Problem openQuote(Mark from) {
+        String line = line(from.getLine() + 1);
+        String rest = line.substring(Math.min(line.length(), line.offsetByCodePoints(0,
+                Math.min(from.getColumn(), line.codePointCount(0, line.length())))));
+        Matcher inch = INCH_QUOTE.matcher(rest);
+        if (inch.find()) {
+            String number = inch.group(1).strip();
+            return here(from, "the \" before " + number + " opens a quote that is never closed",
+                    "write an inch mark after its number, as in " + number + "\", or write " + number + " in");
+        }
+        return here(from, "this quote is opened and never closed", "close it with the same sign");
+    }
+
+    private Problem strayColon(Mark at) {
+        int number = at.getLine() + 1;
+        String line = line(number);
+        String before = line.substring(0, line.offsetByCodePoints(0, Math.min(at.getColumn(), line.codePointCount(0, line.length()))));
+        if (before.contains(": ")) {
+            return here(at, "this is the second colon on the line", "put the whole value in quotes, or start a new line");
+        }
+        for (int above = number - 1; above >= 1; above--) {
+            if (!line(above).isBlank() && !line(above).strip().startsWith("#")) {
+                Optional<Problem> noSpace = noSpace(above);
+                if (noSpace.isPresent()) {
+                    return noSpace.get();
+                }
+                break;
+            }
+        }
+        int indent = line.length() - line.stripLeading().length();
+        return at(number, indent + 1, before.strip().length(), "this line is indented deeper than it can be",
+                "line it up with the other keys of its group");
+    }
+
+    /** The slip {@code key:value}, if the line has it and no colon with a space. */
+    private Optional<Problem> noSpace(int number) {
+        Matcher slip = NO_SPACE.matcher(line(number));
+        if (!slip.matches() || line(number).contains(": ")) {
+            return Optional.empty();
+        }
+        String key = slip.group(1);
+        int column = line(number).codePointCount(0, slip.end(1)) + 1;
+        return Optional.of(at(number, column, 1, "there is no space after this colon",
+                "write " + key + ": " + Quote.bare(slip.group(2))));
+    }
+
+    private Problem openBracket(Mark from, Mark at) {
+        for (int number = from.getLine() + 1; number <= Math.min(at.getLine() + 1, source.lineCount()); number++) {
+            Matcher colour = BARE_COLOUR.matcher(line(number));
+            if (colour.find()) {
+                return at(number, line(number).codePointCount(0, colour.start(1)) + 1, colour.group(1).length(),
+                        "# outside quotes makes the rest of the line a remark", "write \"" + colour.group(1) + "\" in quotes");
+            }
+        }
+        String line = line(from.getLine() + 1);
+        int open = line.codePointAt(line.offsetByCodePoints(0, from.getColumn()));
+        String close = open == '{' ? "}" : "]";
+        if (from.getLine() == at.getLine()) {
+            return here(at, "this does not follow from what stands before it", "part values with a comma, or close with " + close);
+        }
+        return here(from, "this " + new String(Character.toChars(open)) + " is never closed",
+                "write " + close + " where the group ends");
+    }
+
+    private Problem brokenBlock(String met, Mark at) {
+        if (met.endsWith("']'") || met.endsWith("'}'")) {
+            return here(at, "this bracket closes nothing", "take it away, or open it before");
+        }
+        if (line(at.getLine() + 1).substring(0, Math.min(at.getColumn(), line(at.getLine() + 1).length())).isBlank()) {
+            return here(at, "this line does not line up with the lines above it",
+                    "give all keys of one group the same indent, and all entries of one list a -");
+        }
+        return here(at, "this follows a value that has already ended", "put the whole value in one pair of quotes");
+    }
+
+    private Problem unclear(int line, int column) {
+        return at(line, column, 1, "this cannot be read", "look for a colon, quote, bracket or indent gone wrong here or just above");
+    }
+
+    private Problem here(Mark mark, String wrong, String write) {
+        return at(mark.getLine() + 1, mark.getColumn() + 1, 1, wrong, write);
+    }
+
+    private Problem at(int line, int column, int length, String wrong, String write) {
+        return new Place(source, line, column, Math.max(1, length)).problem(wrong, write);
+    }
+
+    private String line(int number) {
+        return source.line(number).orElse("");
+    }
+}

@@ -1,0 +1,175 @@
+package kitleaf.basket;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Turns a YAML text into nodes that know their places. Only the parser's tokens are used: what a plain
+ * word means is left to who asks for it. Anchors, aliases and tags are refused, so a node is a tree of no more than what
+ * was typed.
+ */
+final class YamlTree {
+
+    /** The deepest nesting taken; a piece needs five. */
+    static final int MOST_DEEP = 20;
+
+    /** The most documents taken from one file. */
+    static final int MOST_DOCUMENTS = 500;
+
+    private static final YAMLFactory FACTORY = new YAMLFactory();
+
+    private final Source source;
+    private final Problems problems;
+    private final YAMLParser parser;
+
+    private YamlTree(Source source, Problems problems, YAMLParser parser) {
+        this.source = source;
+        this.problems = problems;
+        this.parser = parser;
+    }
+
+    /**
+     * The documents of a text.
+     *
+     * @param documents those that could be read whole
+     * @param whole whether that is all of them
+     */
+    record Documents(List<Node> documents, boolean whole) {
+        Documents {
+            documents = List.copyOf(documents);
+        }
+    }
+
+    /** Reads a text to its end or to the first fault in its YAML, which becomes a problem. */
+    static Documents read(Source source, Problems problems) {
+        List<Node> documents = new ArrayList<>();
+        try (YAMLParser parser = FACTORY.createParser(source.text())) {
+            YamlTree tree = new YamlTree(source, problems, parser);
+            while (parser.nextToken() != null) {
+                if (documents.size() == MOST_DOCUMENTS) {
+                    throw new Stop(tree.place(), "this is document " + (MOST_DOCUMENTS + 1) + " of this file",
+                            "keep at most " + MOST_DOCUMENTS + " in one file");
+                }
+                documents.add(tree.node(0));
+            }
+            return new Documents(documents, true);
+        } catch (Stop stop) {
+            problems.add(stop.place, stop.wrong, stop.write);
+        } catch (JacksonException e) {
+            problems.add(new YamlFault(source).problem(e));
+        } catch (IOException e) {
+            throw new IllegalStateException("a text in memory could not be read", e);
+        }
+        return new Documents(documents, false);
+    }
+
+    private Node node(int depth) throws IOException, Stop {
+        JsonToken token = parser.currentToken();
+        Place place = place();
+        if (depth > MOST_DEEP) {
+            throw new Stop(place, "this is nested more than " + MOST_DEEP + " deep", "write it flatter");
+        }
+        boolean refused = refused(place);
+        Node node = switch (token) {
+            case START_OBJECT -> mapping(place, depth);
+            case START_ARRAY -> sequence(place, depth);
+            default -> scalar(place);
+        };
+        return refused ? new Node.Refused(place) : node;
+    }
+
+    private Node mapping(Place start, int depth) throws IOException, Stop {
+        Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        // A mapping in braces is marked at its brace, one on lines of its own at its first key.
+        boolean braces = firstCharacter() == '{';
+        Place place = start;
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String key = parser.currentName();
+            Place keyPlace = place();
+            boolean refused = refused(keyPlace);
+            parser.nextToken();
+            Node value = node(depth + 1);
+            if (entries.isEmpty() && !braces) {
+                place = keyPlace;
+            }
+            if (refused) {
+                continue;
+            }
+            if (entries.containsKey(key)) {
+                problems.add(keyPlace, Quote.of(key) + " stands twice here", "keep one of the two");
+            } else {
+                entries.put(key, new Node.Entry(keyPlace, value));
+            }
+        }
+        return new Node.Mapping(place, entries);
+    }
+
+    private Node sequence(Place place, int depth) throws IOException, Stop {
+        List<Node> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(node(depth + 1));
+        }
+        return new Node.Sequence(place, items);
+    }
+
+    private Node scalar(Place place) throws IOException {
+        int first = firstCharacter();
+        boolean quoted = (first == '"' || first == '\'' || first == '|' || first == '>')
+                && parser.currentToken() != JsonToken.VALUE_NULL;
+        return new Node.Scalar(place, parser.getText(), quoted);
+    }
+
+    /** Whether the node or key at hand uses what is refused; if so it is told. */
+    private boolean refused(Place place) {
+        if (parser.currentTokenLocation().getCharOffset() == parser.currentLocation().getCharOffset()) {
+            // Nothing was written, or a mapping begins at its first key, which is asked next.
+            return false;
+        }
+        Optional<String> wrong = switch (firstCharacter()) {
+            case '*' -> Optional.of("* points to a value elsewhere");
+            case '&' -> Optional.of("& gives a value a name to point to");
+            case '!' -> Optional.of("! gives a value a type");
+            default -> Optional.empty();
+        };
+        wrong.ifPresent(w -> problems.add(place, w + ", which is not taken here", "write the value itself, in quotes if it starts so"));
+        return wrong.isPresent();
+    }
+
+    /** The place of the token at hand: all of a value on one line, the first line of a longer one. */
+    private Place place() {
+        JsonLocation start = parser.currentTokenLocation();
+        JsonLocation end = parser.currentLocation();
+        int length = end.getLineNr() == start.getLineNr() ? end.getColumnNr() - start.getColumnNr()
+                : source.line(start.getLineNr()).map(line -> line.codePointCount(0, line.length())).orElse(1)
+                        - start.getColumnNr() + 1;
+        return new Place(source, start.getLineNr(), start.getColumnNr(), Math.max(1, length));
+    }
+
+    private int firstCharacter() {
+        return source.characterAt(Math.toIntExact(parser.currentTokenLocation().getCharOffset()));
+    }
+
+    /** Ends the reading of a file. */
+    private static final class Stop extends Exception {
+        private static final long serialVersionUID = 1;
+        private final transient Place place;
+        private final String wrong;
+        private final String write;
+
+        Stop(Place place, String wrong, String write) {
+            super(wrong, null, false, false);
+            this.place = place;
+            this.wrong = wrong;
+            this.write = write;
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package kitleaf.basket;
+
+import java.util.Locale;
+
+/** Yes or no, in words. */
+record YesNo() implements Form<Boolean> {
+
+    @Override
+    public Boolean read(String text) throws Fault {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+            case "yes", "true" -> true;
+            case "no", "false" -> false;
+            default -> throw new Fault(Quote.of(text) + " is neither yes nor no", "write yes or no");
+        };
+    }
+
+    @Override
+    public String example() {
+        return "yes";
+    }
+}
