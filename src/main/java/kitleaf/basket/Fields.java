@@ -170,7 +170,8 @@ final class Fields {
         problems.add(placeOf(key), wrong, write);
     }
 
-    private void require(String key, String example) {
+    /** Tells that a key is missing, if it is. */
+    void require(String key, String example) {
         if (!meant(key)) {
             problems.add(place(), what + " has no " + key, "write " + key + ": " + example);
         }

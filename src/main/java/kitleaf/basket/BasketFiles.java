@@ -1,0 +1,93 @@
+package kitleaf.basket;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Knows which files make a basket. */
+final class BasketFiles {
+
+    static final String SETTINGS = "basket.yaml";
+    static final String PIECES = "pieces";
+    static final String ENDING = ".yaml";
+
+    private BasketFiles() {
+    }
+
+    /** A file as she would name it: from the folder she stands in, without a needless {@code ./}. */
+    static Path shown(Path path) {
+        return path.startsWith(".") && path.getNameCount() > 1 ? path.subpath(1, path.getNameCount()) : path;
+    }
+
+    /** The basket a single piece file belongs to: the folder above its own, if that is called pieces and has settings beside it. */
+    static Optional<Path> basketOf(Path pieceFile) {
+        Path folder = pieceFile.toAbsolutePath().normalize().getParent();
+        if (folder == null || folder.getParent() == null || !folder.endsWith(PIECES)
+                || !Files.exists(folder.getParent().resolve(SETTINGS))) {
+            return Optional.empty();
+        }
+        // Her own words for the folder are kept where they reach that far.
+        Path given = pieceFile.getParent();
+        if (given == null) {
+            return Optional.of(Path.of(".."));
+        }
+        if (!given.endsWith(PIECES)) {
+            return Optional.of(given.resolve(".."));
+        }
+        return Optional.of(given.getParent() == null ? Path.of("") : given.getParent());
+    }
+
+    /** The ID of a document: its file's name without the ending, numbered from the second document on. */
+    static String id(Path pieceFile, int document) {
+        String name = pieceFile.getFileName().toString();
+        String base = name.substring(0, name.length() - ENDING.length());
+        return document == 1 ? base : base + "-" + document;
+    }
+
+    /** The piece files of a basket in the order of their names; files named almost right are told of. */
+    static List<Path> pieces(Path basket, Problems problems) {
+        misnamed(basket.resolve("basket.yml"), problems);
+        Path folder = basket.resolve(PIECES);
+        List<Path> files = new ArrayList<>();
+        if (!Files.exists(folder)) {
+            return files;
+        }
+        List<Path> entries = new ArrayList<>();
+        try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
+            stream.forEach(entries::add);
+        } catch (NotDirectoryException e) {
+            problems.add(shown(folder), "this is a file", "make it a folder with one file a piece");
+        } catch (IOException e) {
+            problems.add(SourceReader.unreadable(shown(folder), e));
+        }
+        entries.sort(null);
+        for (Path entry : entries) {
+            String name = entry.getFileName().toString();
+            String low = name.toLowerCase(Locale.ROOT);
+            // Files with a leading dot are left there by editors and file systems.
+            if (name.startsWith(".")) {
+                continue;
+            }
+            if (name.endsWith(ENDING)) {
+                files.add(entry);
+            } else if (low.endsWith(ENDING) || low.endsWith(".yml")) {
+                misnamed(entry, problems);
+            }
+        }
+        return files;
+    }
+
+    private static void misnamed(Path file, Problems problems) {
+        if (Files.exists(file)) {
+            String name = file.getFileName().toString();
+            String base = name.substring(0, name.lastIndexOf('.'));
+            problems.add(shown(file), "this file's name does not end in .yaml", "rename it to " + Quote.bare(base + ENDING));
+        }
+    }
+}

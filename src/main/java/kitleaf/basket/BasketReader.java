@@ -1,0 +1,153 @@
+package kitleaf.basket;
+
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads baskets. */
+public final class BasketReader {
+
+    private final Problems problems = new Problems();
+    private final List<PieceReader.ReadPiece> pieces = new ArrayList<>();
+
+    private BasketReader() {
+    }
+
+    /**
+     * The basket at a place, or every problem in it. A folder is read as {@code basket.yaml}, which may be
+     * missing, and {@code pieces/*.yaml}, of which there must be one. A single piece file is read as a basket of
+     * its own, with the settings of the basket whose {@code pieces} folder it lies in, if it does.
+     *
+     * @param where a basket folder or a piece file ending in {@code .yaml}; problems name files from here
+     */
+    public static Reading read(Path where) {
+        BasketReader reader = new BasketReader();
+        Optional<Basket> basket = reader.basket(where);
+        return reader.problems.none() ? new Reading(basket, List.of()) : new Reading(Optional.empty(), reader.problems.all());
+    }
+
+    private Optional<Basket> basket(Path where) {
+        if (Files.isDirectory(where)) {
+            return folder(where);
+        }
+        if (!where.toString().endsWith(BasketFiles.ENDING)) {
+            problems.add(BasketFiles.shown(where), Files.exists(where) ? "this is neither a basket folder nor a .yaml file"
+                    : "there is no such file or folder", Files.exists(where) ? "name a basket folder, or a piece file ending in .yaml"
+                    : "check its name and where you stand");
+            return Optional.empty();
+        }
+        return pieceFile(where);
+    }
+
+    private Optional<Basket> folder(Path basket) {
+        if (!Files.isReadable(basket) || !Files.isExecutable(basket)) {
+            problems.add(SourceReader.unreadable(BasketFiles.shown(basket), new AccessDeniedException(basket.toString())));
+            return Optional.empty();
+        }
+        Settings settings = settings(basket);
+        List<Path> files = BasketFiles.pieces(basket, problems);
+        for (Path file : files) {
+            pieces(file, basket, settings);
+        }
+        if (files.isEmpty() && problems.none()) {
+            problems.add(BasketFiles.shown(basket), "there are no pieces in this basket",
+                    "write each in a file of its own in its pieces folder, ending in .yaml");
+        }
+        Path name = basket.toAbsolutePath().normalize().getFileName();
+        return finish(settings, Optional.ofNullable(name).map(Path::toString));
+    }
+
+    private Optional<Basket> pieceFile(Path file) {
+        Optional<Path> basket = BasketFiles.basketOf(file);
+        Settings settings = basket.map(this::settings).orElse(Settings.USUAL);
+        Path own = file.getParent() == null ? Path.of("") : file.getParent();
+        pieces(file, basket.orElse(own), settings);
+        return finish(settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
+    }
+
+    private Settings settings(Path basket) {
+        Path file = basket.resolve(BasketFiles.SETTINGS);
+        if (!Files.exists(file)) {
+            return Settings.USUAL;
+        }
+        Optional<Source> source = SourceReader.read(file, BasketFiles.shown(file), problems);
+        if (source.isEmpty()) {
+            return Settings.UNREAD;
+        }
+        YamlTree.Documents read = YamlTree.read(source.get(), problems);
+        if (!read.whole()) {
+            return Settings.UNREAD;
+        }
+        if (read.documents().isEmpty()) {
+            // All settings are optional, so a file of remarks says nothing wrong.
+            return Settings.USUAL;
+        }
+        if (read.documents().size() > 1) {
+            problems.add(read.documents().get(1).place(), "this is a second document in basket.yaml", "keep all settings in one");
+        }
+        return new SettingsReader(problems).read(read.documents().get(0));
+    }
+
+    private void pieces(Path file, Path top, Settings settings) {
+        Path name = BasketFiles.shown(file);
+        Optional<Source> source = SourceReader.read(file, name, problems);
+        if (source.isEmpty()) {
+            return;
+        }
+        Path beside = file.getParent() == null ? Path.of("") : file.getParent();
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), problems);
+        YamlTree.Documents read = YamlTree.read(source.get(), problems);
+        if (read.documents().isEmpty() && read.whole()) {
+            problems.add(name, "this file is empty", "write a piece in it, or take it out");
+        }
+        int number = 0;
+        for (Node document : read.documents()) {
+            number++;
+            if (document instanceof Node.Scalar scalar && scalar.missing()) {
+                problems.add(document.place(), "this document is empty", "write a piece in it, or take out the --- above");
+                continue;
+            }
+            pieces.add(reader.read(document, BasketFiles.id(file, number)));
+        }
+    }
+
+    private Optional<Basket> finish(Settings settings, Optional<String> usualTitle) {
+        told("ID", PieceReader.ReadPiece::id, PieceReader.ReadPiece::id, "rename one of the files");
+        Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
+        told("title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)), "give each piece a title of its own");
+        if (!problems.none()) {
+            return Optional.empty();
+        }
+        List<Piece> read = pieces.stream().flatMap(piece -> piece.piece().stream())
+                .sorted(Comparator.comparing(Piece::id)).toList();
+        return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
+                settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()), read));
+    }
+
+    /**
+     * Tells of pieces that share what must be their own.
+     *
+     * @param own what a piece has, as it is told
+     * @param same what is compared; nothing is told of empty texts
+     */
+    private void told(String what, Function<PieceReader.ReadPiece, String> own, Function<PieceReader.ReadPiece, String> same,
+                      String write) {
+        Map<String, Place> seen = new HashMap<>();
+        for (PieceReader.ReadPiece piece : pieces) {
+            String text = own.apply(piece);
+            Place first = text.isEmpty() ? null : seen.putIfAbsent(same.apply(piece), piece.titlePlace());
+            if (first != null) {
+                problems.add(piece.titlePlace(), "the " + what + " " + Quote.of(text) + " is also that of the piece in "
+                        + Quote.visible(first.source().name().toString()) + ", line " + first.line(), write);
+            }
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Reads what a piece is stitched on. */
+final class ClothReader {
+
+    static final String EXAMPLE = "{kind: linen, count: 36, over: 2}";
+
+    private static final List<String> KEYS =
+            List.of("name", "kind", "count", "over", "shrink", "counted", "warp", "over-dyed");
+
+    static final Form<Integer> OVER = new WholeText(1, Cloth.MOST_OVER, "2");
+    private static final Form<Double> SHRINK = new PercentText(Shrink.MOST, "is more than any cloth shrinks", "2%");
+
+    private final Problems problems;
+
+    ClothReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    Optional<Cloth> read(Node node) {
+        return Fields.of(node, "cloth", EXAMPLE, KEYS, problems).flatMap(this::read);
+    }
+
+    private Optional<Cloth> read(Fields fields) {
+        Optional<String> name = fields.value("name", new TextForm("Sea-mist"));
+        Optional<Cloth.Kind> kind = fields.required("kind", Choice.of("a kind of cloth", Cloth.Kind.class));
+        Optional<Count> count = count(fields);
+        Optional<Integer> over = over(fields, kind);
+        Shrink shrink = fields.oneOrTwo("shrink", SHRINK, "warp", "weft", x -> new Shrink(x, x), Shrink::new)
+                .orElse(Shrink.NONE);
+        Cloth.Counted counted = fields.value("counted", Choice.of("a time of counting", Cloth.Counted.class))
+                .orElse(Cloth.Counted.AFTER);
+        Cloth.WarpRun warp = fields.value("warp", Choice.of("a way the warp runs", Cloth.WarpRun.class))
+                .orElse(Cloth.WarpRun.DOWN);
+        boolean overDyed = fields.value("over-dyed", new YesNo()).orElse(false);
+        return kind.flatMap(k -> count.flatMap(c -> over.map(
+                o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed))));
+    }
+
+    private static Optional<Count> count(Fields fields) {
+        fields.require("count", "36");
+        return fields.oneOrTwo("count", new CountText(), "warp", "weft", x -> new Count(x, x), Count::new);
+    }
+
+    private static Optional<Integer> over(Fields fields, Optional<Cloth.Kind> kind) {
+        if (kind.isPresent() && kind.get() != Cloth.Kind.BLOCK) {
+            return fields.required("over", OVER);
+        }
+        Optional<Integer> over = fields.value("over", OVER);
+        if (kind.isPresent() && over.isPresent() && over.get() != 1) {
+            fields.wrong("over", "block cloth is not worked over " + over.get(), "write over: 1, or leave it out");
+            return Optional.empty();
+        }
+        return fields.has("over") ? over : Optional.of(1);
+    }
+}

@@ -1,0 +1,49 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the cloth left around a design. */
+final class MarginReader {
+
+    /** What is left when neither margin nor finish is told: 3 in all round (common practice, no source). */
+    static final Margins USUAL = Margins.all(3 * 25.4);
+
+    private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
+    private static final Form<Double> MARGIN = new LengthText(0, Margins.MOST_MM,
+            "is wider than any margin", "write 0 in to 1 m", "3 in");
+
+    private final Problems problems;
+
+    MarginReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * What was read.
+     *
+     * @param given whether she gave every side
+     */
+    record Around(Margins margins, boolean given) {
+    }
+
+    Around read(Fields piece, Optional<Finish> finish) {
+        Margins usual = finish.map(Finish::usualMargins).orElse(USUAL);
+        Optional<Node> node = piece.node("margin", MARGIN.example());
+        if (node.isPresent() && node.get() instanceof Node.Mapping) {
+            return Fields.of(node.get(), "margin", "{top: 3 in, bottom: 4 in}", SIDES, problems)
+                    .map(sides -> sides(sides, usual)).orElse(new Around(usual, false));
+        }
+        return node.flatMap(n -> piece.scalar(n, "margin", MARGIN))
+                .map(mm -> new Around(Margins.all(mm), true)).orElse(new Around(usual, false));
+    }
+
+    private static Around sides(Fields sides, Margins usual) {
+        Margins margins = new Margins(
+                sides.value("top", MARGIN).orElse(usual.topMm()),
+                sides.value("right", MARGIN).orElse(usual.rightMm()),
+                sides.value("bottom", MARGIN).orElse(usual.bottomMm()),
+                sides.value("left", MARGIN).orElse(usual.leftMm()));
+        return new Around(margins, SIDES.stream().allMatch(sides::has));
+    }
+}

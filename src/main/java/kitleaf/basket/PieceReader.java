@@ -1,0 +1,83 @@
+package kitleaf.basket;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads one piece from one document. */
+final class PieceReader {
+
+    private static final List<String> KEYS = List.of("piece", "designer", "stitches", "cloth", "margin", "finish",
+            "threads", "parts", "coverage", "progress", "goal");
+    private static final List<String> PART_KEYS = List.of("part", "over", "stitches", "threads");
+    private static final String PART_EXAMPLE = "- {part: Verse, over: 1, stitches: 60 x 24}";
+
+    private final Settings settings;
+    private final TableFinder tables;
+    private final Problems problems;
+
+    PieceReader(Settings settings, TableFinder tables, Problems problems) {
+        this.settings = settings;
+        this.tables = tables;
+        this.problems = problems;
+    }
+
+    /**
+     * What came of a document.
+     *
+     * @param title what the piece is called, if that could be read, and where that stands
+     * @param piece present unless something that must be there is missing or wrong
+     */
+    record ReadPiece(String id, Optional<String> title, Place titlePlace, Optional<Piece> piece) {
+    }
+
+    ReadPiece read(Node document, String id) {
+        Optional<Fields> fields = Fields.of(document, "this piece", "piece: Fog bell, and so on", KEYS, problems);
+        Optional<String> title = fields.flatMap(f -> f.required("piece", new TextForm("Fog bell")));
+        Place titlePlace = fields.map(f -> f.placeOf("piece")).orElse(document.place());
+        return new ReadPiece(id, title, titlePlace, fields.flatMap(f -> read(f, id, title)));
+    }
+
+    private Optional<Piece> read(Fields fields, String id, Optional<String> title) {
+        Optional<String> designer = fields.value("designer", new TextForm("Ottoline Marsh"));
+        Optional<ChartSize> stitches = fields.required("stitches", new ChartText());
+        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(problems)::read);
+        Optional<Finish> finish = fields.value("finish", Choice.of("a finish", Finish.class));
+        MarginReader.Around around = new MarginReader(problems).read(fields, finish);
+        List<CalledThread> threads = threads(fields);
+        List<Part> parts = parts(fields);
+        Optional<Amount> coverage = fields.value("coverage", new AmountText());
+        ProgressReader record = new ProgressReader(problems);
+        Progress progress = record.progress(fields);
+        Goal goal = record.goal(fields);
+        return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
+                around.margins(), around.given(), threads, parts, coverage, progress, goal))));
+    }
+
+    private List<CalledThread> threads(Fields fields) {
+        Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
+        ThreadReader reader = new ThreadReader(settings, problems);
+        if (node.isPresent() && node.get() instanceof Node.Scalar scalar
+                && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            return tables.find(scalar).map(source -> reader.read(new ThreadTable(source, problems).read())).orElseGet(List::of);
+        }
+        return reader.read(fields.list("threads", ThreadReader.EXAMPLE + ", or name a .csv file"));
+    }
+
+    private List<Part> parts(Fields piece) {
+        List<Part> parts = new ArrayList<>();
+        for (Node node : piece.list("parts", PART_EXAMPLE)) {
+            Fields.of(node, "this part", PART_EXAMPLE, PART_KEYS, problems).flatMap(this::part).ifPresent(parts::add);
+        }
+        return parts;
+    }
+
+    private Optional<Part> part(Fields fields) {
+        Optional<String> title = fields.required("part", new TextForm("Verse"));
+        Optional<Integer> over = fields.required("over", ClothReader.OVER);
+        Optional<ChartSize> stitches = fields.value("stitches", new ChartText());
+        List<CalledThread> threads = threads(fields);
+        return title.flatMap(t -> over.map(o -> new Part(t, o, stitches, threads)));
+    }
+}

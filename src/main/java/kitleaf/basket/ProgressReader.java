@@ -1,0 +1,71 @@
+package kitleaf.basket;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads how far a piece has come and what is wanted of it. */
+final class ProgressReader {
+
+    private static final List<String> KEYS = List.of("started", "finished", "done", "log");
+    private static final List<String> LOG_KEYS = List.of("on", "hours", "stitches");
+    private static final List<String> GOAL_KEYS = List.of("must", "by", "weight");
+    private static final String EXAMPLE = "45%";
+    private static final String LOG_EXAMPLE = "- {on: 2026-03-01, hours: 2.5, stitches: 260}";
+
+    private static final Form<LocalDate> DAY = new DateText();
+    private static final Form<Double> HOURS =
+            new NumberText(0, true, 24, "hours is no time at the hoop on one day", "write more than 0, up to 24", "2.5");
+
+    private final Problems problems;
+
+    ProgressReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    Progress progress(Fields piece) {
+        Optional<Node> node = piece.node("progress", EXAMPLE);
+        if (node.isPresent() && node.get() instanceof Node.Mapping) {
+            return Fields.of(node.get(), "progress", "{started: 2026-02-14, done: 45%}", KEYS, problems)
+                    .map(this::read).orElse(Progress.NONE);
+        }
+        return node.flatMap(n -> piece.scalar(n, "progress", new AmountText()))
+                .map(done -> new Progress(Optional.empty(), Optional.empty(), Optional.of(done), List.of()))
+                .orElse(Progress.NONE);
+    }
+
+    private Progress read(Fields fields) {
+        Optional<LocalDate> started = fields.value("started", DAY);
+        Optional<LocalDate> finished = fields.value("finished", DAY);
+        if (started.isPresent() && finished.isPresent() && finished.get().isBefore(started.get())) {
+            fields.wrong("finished", finished.get() + " is before the piece was started on " + started.get(),
+                    "write a later day, or mend started");
+        }
+        Optional<Amount> done = fields.value("done", new AmountText());
+        List<LogEntry> log = new ArrayList<>();
+        for (Node node : fields.list("log", LOG_EXAMPLE)) {
+            Fields.of(node, "this log entry", LOG_EXAMPLE, LOG_KEYS, problems)
+                    .flatMap(entry -> logEntry(entry, started)).ifPresent(log::add);
+        }
+        return new Progress(started, finished, done, log);
+    }
+
+    private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started) {
+        Optional<LocalDate> on = fields.required("on", DAY);
+        if (on.isPresent() && started.isPresent() && on.get().isBefore(started.get())) {
+            fields.wrong("on", on.get() + " is before the piece was started on " + started.get(),
+                    "write a later day, or mend started");
+        }
+        Optional<Double> hours = fields.required("hours", HOURS);
+        Optional<Integer> stitches = fields.required("stitches", WholeText.stitches());
+        return on.flatMap(day -> hours.flatMap(h -> stitches.map(n -> new LogEntry(day, h, n))));
+    }
+
+    Goal goal(Fields piece) {
+        return piece.group("goal", "{must: yes, by: 2027-06-30, weight: 3}", GOAL_KEYS).map(fields -> new Goal(
+                fields.value("must", new YesNo()).orElse(false),
+                fields.value("by", DAY),
+                fields.value("weight", new WholeText(1, Goal.MOST_WEIGHT, "3")).orElse(1))).orElse(Goal.NONE);
+    }
+}

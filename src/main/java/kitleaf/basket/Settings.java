@@ -1,0 +1,24 @@
+package kitleaf.basket;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What holds for a whole basket.
+ *
+ * @param title what she called it, if she did
+ * @param putUps by name, the built-in ones first
+ * @param putUpsKnown whether those are all she has; false when some could not be read
+ */
+record Settings(Optional<String> title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
+                Map<String, PutUp> putUps, boolean putUpsKnown) {
+
+    /** What holds when nothing is said. */
+    static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, Printer.TRUE, OptionalDouble.empty(),
+            Map.of(PutUp.COTTON.name(), PutUp.COTTON), true);
+
+    /** Stands in for settings that could not be read. */
+    static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.printer, USUAL.cutStepMm,
+            USUAL.putUps, false);
+}

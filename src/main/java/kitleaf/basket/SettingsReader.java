@@ -1,0 +1,80 @@
+package kitleaf.basket;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads {@code basket.yaml}. */
+final class SettingsReader {
+
+    private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins");
+    private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
+    private static final List<String> SKEIN_KEYS = List.of("length", "plies", "lot-matters");
+
+    private static final Form<Double> BAR = new LengthText(Printer.LEAST_MM, Printer.MOST_MM,
+            "is too far from 100 mm to be the printer's own error",
+            "set the print dialog to 100 % or actual size, print the bars again and measure them", "99.8 mm");
+    private static final Form<Double> CUT_STEP = new LengthText(1, 2 * 25.4,
+            "is not a step to round cuts to", "write 1 mm to 2 in", "1/4 in");
+    private static final Form<Double> SKEIN_LENGTH = new LengthText(100, 10_000_000,
+            "is not the length of a skein", "write 100 mm to 10000 m", "8 m");
+    private static final Form<Integer> PLIES = new WholeText(1, 24, "6");
+    private static final String SKEIN_EXAMPLE = "{length: 5 m, plies: 7, lot-matters: yes}";
+
+    private final Problems problems;
+
+    SettingsReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** What a document says of the basket. */
+    Settings read(Node document) {
+        return Fields.of(document, "basket.yaml", "title: My basket", KEYS, problems).map(this::read).orElse(Settings.UNREAD);
+    }
+
+    private Settings read(Fields fields) {
+        Optional<String> title = fields.value("title", new TextForm("Harbour basket"));
+        Paper paper = fields.value("paper", Papers.form()).orElse(Papers.USUAL);
+        Units units = fields.value("units", Choice.of("a unit to think in", Units.class)).orElse(Units.IN);
+        Printer printer = fields.group("printer", "{measured-across: 99.3 mm, measured-down: 99.8 mm}", PRINTER_KEYS)
+                .map(SettingsReader::printer).orElse(Printer.TRUE);
+        OptionalDouble cutStepMm = fields.value("cut-step", CUT_STEP).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+        Map<String, PutUp> putUps = new LinkedHashMap<>(Settings.USUAL.putUps());
+        boolean putUpsKnown = !fields.meant("skeins") || skeins(fields, putUps);
+        return new Settings(title, paper, units, printer, cutStepMm, putUps, putUpsKnown);
+    }
+
+    private static Printer printer(Fields fields) {
+        double acrossMm = fields.value("measured-across", BAR).orElse(Printer.BAR_MM);
+        double downMm = fields.value("measured-down", BAR).orElse(Printer.BAR_MM);
+        return new Printer(acrossMm, downMm);
+    }
+
+    /** Adds her own put-ups; false if any could not be read, so that pieces naming it are not told of it too. */
+    private boolean skeins(Fields fields, Map<String, PutUp> putUps) {
+        Optional<Node> node = fields.node("skeins", "{silk: " + SKEIN_EXAMPLE + "}");
+        if (node.isEmpty() || !(node.get() instanceof Node.Mapping skeins)) {
+            node.ifPresent(other -> Fields.of(other, "skeins", "{silk: " + SKEIN_EXAMPLE + "}", List.of(), problems));
+            return false;
+        }
+        boolean known = true;
+        for (Map.Entry<String, Node.Entry> skein : skeins.entries().entrySet()) {
+            Optional<PutUp> putUp = putUp(skein.getKey(), skein.getValue());
+            putUp.ifPresent(p -> putUps.put(p.name(), p));
+            known &= putUp.isPresent();
+        }
+        return known;
+    }
+
+    private Optional<PutUp> putUp(String key, Node.Entry entry) {
+        Optional<String> name = Fields.scalar(new Node.Scalar(entry.key(), key, true), "skein", new TextForm("silk"), problems);
+        return Fields.of(entry.value(), "this skein", SKEIN_EXAMPLE, SKEIN_KEYS, problems).flatMap(fields -> {
+            Optional<Double> lengthMm = fields.required("length", SKEIN_LENGTH);
+            Optional<Integer> plies = fields.required("plies", PLIES);
+            boolean lotMatters = fields.value("lot-matters", new YesNo()).orElse(false);
+            return name.flatMap(n -> lengthMm.flatMap(mm -> plies.map(p -> new PutUp(n, mm, p, lotMatters))));
+        });
+    }
+}

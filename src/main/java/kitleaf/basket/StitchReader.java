@@ -1,0 +1,83 @@
+package kitleaf.basket;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Reads how many stitches of each kind a thread is worked in. */
+final class StitchReader {
+
+    private static final Map<String, StitchKind> KINDS = kinds();
+    /** The kinds as written, in kebab-case. */
+    static final List<String> KIND_WORDS = List.copyOf(KINDS.keySet());
+    static final String EXAMPLE = "{cross: 2310, back: 120}";
+
+    private static final Form<Integer> COUNT = WholeText.stitches();
+    private static final Form<Integer> SPAN = new WholeText(1, 40, "5");
+    private static final Form<Double> EACH =
+            new LengthText(0.1, 10_000, "is not the thread one stitch takes", "write 0.1 mm to 10 m", "3 cm");
+
+    private final Problems problems;
+
+    StitchReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    private static Map<String, StitchKind> kinds() {
+        Map<String, StitchKind> kinds = new LinkedHashMap<>();
+        for (StitchKind kind : StitchKind.values()) {
+            kinds.put(kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), kind);
+        }
+        return kinds;
+    }
+
+    /** The stitches in the order they were written. */
+    List<StitchCount> read(Node node) {
+        List<StitchCount> counts = new ArrayList<>();
+        Fields.of(node, "stitches", EXAMPLE, KIND_WORDS, problems).ifPresent(fields -> {
+            for (String word : fields.entries().keySet()) {
+                StitchKind kind = KINDS.get(word);
+                if (kind != null) {
+                    fields.node(word, "120").flatMap(count -> one(fields, word, kind, count)).ifPresent(counts::add);
+                }
+            }
+        });
+        return counts;
+    }
+
+    private Optional<StitchCount> one(Fields fields, String word, StitchKind kind, Node node) {
+        if (kind == StitchKind.OTHER) {
+            return other(node);
+        }
+        if (node instanceof Node.Mapping && kind == StitchKind.CROSS) {
+            return Fields.of(node, "cross", "{count: 2310, worked: rows}", List.of("count", "worked"), problems).flatMap(cross -> {
+                Optional<StitchCount.Worked> worked =
+                        cross.value("worked", Choice.of("a way to work crosses", StitchCount.Worked.class));
+                return cross.required("count", COUNT).map(
+                        count -> new StitchCount(kind, count, worked, OptionalInt.empty(), OptionalDouble.empty()));
+            });
+        }
+        if (node instanceof Node.Mapping && kind == StitchKind.SATIN) {
+            return Fields.of(node, "satin", "{count: 80, span: 5}", List.of("count", "span"), problems).flatMap(satin -> {
+                Optional<Integer> span = satin.value("span", SPAN);
+                return satin.required("count", COUNT).map(count -> new StitchCount(kind, count, Optional.empty(),
+                        span.map(OptionalInt::of).orElseGet(OptionalInt::empty), OptionalDouble.empty()));
+            });
+        }
+        return fields.scalar(node, word, COUNT).map(count -> StitchCount.of(kind, count));
+    }
+
+    private Optional<StitchCount> other(Node node) {
+        return Fields.of(node, "other", "{count: 12, each: 3 cm}", List.of("count", "each"), problems).flatMap(other -> {
+            Optional<Integer> count = other.required("count", COUNT);
+            Optional<Double> eachMm = other.required("each", EACH);
+            return count.flatMap(c -> eachMm.map(mm -> new StitchCount(StitchKind.OTHER, c, Optional.empty(),
+                    OptionalInt.empty(), OptionalDouble.of(mm))));
+        });
+    }
+}

@@ -1,0 +1,52 @@
+package kitleaf.basket;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * Finds the table a piece names: beside the piece's own file first, then from the top of the basket.
+ * Whatever a file says, nothing outside the basket is opened.
+ *
+ * @param beside the folder of the file that names tables, as she would call it
+ * @param top the folder nothing outside of is opened, as she would call it
+ */
+record TableFinder(Path beside, Path top, Problems problems) {
+
+    /** The text of the table a value names, or nothing and a problem. */
+    Optional<Source> find(Node.Scalar value) {
+        Optional<String> text = Fields.scalar(value, "threads", new TextForm("threads/fog-bell.csv"), problems);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Path given = Path.of(text.get());
+            if (given.isAbsolute() || text.get().matches("[/\\\\].*|[A-Za-z]:.*") || text.get().matches("(.*[/\\\\])?\\.\\.([/\\\\].*)?")) {
+                problems.add(value.place(), Quote.of(text.get()) + " leads out of the basket",
+                        "name a file inside it, without .. and not from the root of the disk");
+                return Optional.empty();
+            }
+            Path found = Files.exists(beside.resolve(given)) ? beside.resolve(given) : top.resolve(given);
+            if (!Files.exists(found)) {
+                problems.add(value.place(), "there is no file " + Quote.of(text.get()),
+                        "put it beside this file, or name it from the top of the basket");
+                return Optional.empty();
+            }
+            // The file that was checked is the file that is read, whatever the link is turned to meanwhile.
+            Path real = found.toRealPath();
+            if (!real.startsWith(top.toRealPath())) {
+                problems.add(value.place(), Quote.of(text.get()) + " is a link that leads out of the basket",
+                        "put the file itself inside it");
+                return Optional.empty();
+            }
+            return SourceReader.read(real, BasketFiles.shown(found), problems);
+        } catch (InvalidPathException e) {
+            problems.add(value.place(), Quote.of(text.get()) + " is not a file name", "write one such as fog-bell.csv");
+        } catch (IOException e) {
+            problems.add(SourceReader.unreadable(BasketFiles.shown(top.resolve(text.get())), e));
+        }
+        return Optional.empty();
+    }
+}

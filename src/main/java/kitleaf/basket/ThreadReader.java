@@ -1,0 +1,83 @@
+package kitleaf.basket;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Reads the threads a chart calls for. */
+final class ThreadReader {
+
+    static final String EXAMPLE = "- {code: K12, stitches: " + StitchReader.EXAMPLE + "}";
+
+    private static final List<String> KEYS = List.of("code", "name", "colour", "symbol", "skein", "strands", "stitches",
+            "share", "used", "over", "lot");
+    private static final int USUAL_STRANDS = 2;
+
+    private static final Form<Integer> STRANDS = new WholeText(1, CalledThread.MOST_STRANDS, "2");
+    private static final Form<Double> SKEINS_USED =
+            new NumberText(0, true, 1000, "is not a number of skeins used", "write more than 0, up to 1000", "1.5");
+
+    private final Settings settings;
+    private final Problems problems;
+
+    ThreadReader(Settings settings, Problems problems) {
+        this.settings = settings;
+        this.problems = problems;
+    }
+
+    /** The threads that could be read, in their order. */
+    List<CalledThread> read(List<Node> nodes) {
+        List<CalledThread> threads = new ArrayList<>();
+        Set<String> codes = new HashSet<>();
+        for (Node node : nodes) {
+            Fields.of(node, "this thread", EXAMPLE, KEYS, problems).ifPresent(fields -> {
+                Optional<String> code = fields.required("code", new TextForm("K12"));
+                code.filter(c -> !codes.add(c)).ifPresent(c -> fields.wrong("code",
+                        "the code " + Quote.of(c) + " stands twice in this list", "give each thread once, or a code of its own"));
+                thread(fields, code).ifPresent(threads::add);
+            });
+        }
+        return threads;
+    }
+
+    private Optional<CalledThread> thread(Fields fields, Optional<String> code) {
+        Optional<String> name = fields.value("name", new TextForm("Ebb grey"));
+        Optional<Colour> colour = fields.value("colour", new ColourText());
+        Optional<String> symbol = fields.value("symbol", new TextForm(3, "\"●\""));
+        String skein = skein(fields);
+        int strands = fields.value("strands", STRANDS).orElse(USUAL_STRANDS);
+        List<StitchCount> stitches = fields.node("stitches", StitchReader.EXAMPLE)
+                .map(new StitchReader(problems)::read).orElseGet(List::of);
+        Optional<Double> share = fields.value("share", PercentText.share());
+        Optional<Used> used = used(fields);
+        Optional<Integer> over = fields.value("over", ClothReader.OVER);
+        Optional<String> lot = fields.value("lot", new TextForm("7 B"));
+        return code.map(c -> new CalledThread(c, name, colour, symbol, skein, strands, stitches,
+                share.map(OptionalDouble::of).orElseGet(OptionalDouble::empty), used,
+                over.map(OptionalInt::of).orElseGet(OptionalInt::empty), lot));
+    }
+
+    private String skein(Fields fields) {
+        Optional<String> skein = fields.value("skein", new TextForm("cotton"));
+        skein.filter(s -> settings.putUpsKnown() && !settings.putUps().containsKey(s)).ifPresent(s -> fields.wrong("skein",
+                Quote.of(s) + " is not a skein of this basket", advice(s)));
+        return skein.orElse(PutUp.COTTON.name());
+    }
+
+    private String advice(String skein) {
+        return NearMiss.advice(skein, settings.putUps().keySet()) + (NearMiss.of(skein, settings.putUps().keySet()).isPresent()
+                ? "" : ", or add it to skeins in basket.yaml");
+    }
+
+    private Optional<Used> used(Fields thread) {
+        return thread.group("used", "{skeins: 1.5, stitches: 3000}", List.of("skeins", "stitches")).flatMap(fields -> {
+            Optional<Double> skeins = fields.required("skeins", SKEINS_USED);
+            Optional<Integer> stitches = fields.required("stitches", new WholeText(1, WholeText.MOST, "3000"));
+            return skeins.flatMap(s -> stitches.map(n -> new Used(s, n)));
+        });
+    }
+}
