@@ -112,11 +112,21 @@ public final class BasketReader {
         for (Node document : read.documents()) {
             number++;
             if (document instanceof Node.Scalar scalar && scalar.missing()) {
-                problems.add(document.place(), "this document is empty", "write a piece in it, or take out the --- above");
+                problems.add(opening(document.place()), "this document is empty", "write a piece in it, or take out this ---");
                 continue;
             }
             pieces.add(reader.read(document, BasketFiles.id(file, number)));
         }
+    }
+
+    /** The {@code ---} that opens an empty document, which itself is nowhere. */
+    private static Place opening(Place document) {
+        for (int line = document.line() - 1; line >= 1; line--) {
+            if (document.source().line(line).orElse("").startsWith("---")) {
+                return new Place(document.source(), line, 1, 3);
+            }
+        }
+        return document;
     }
 
     private Optional<Basket> finish(Settings settings, Optional<String> usualTitle) {

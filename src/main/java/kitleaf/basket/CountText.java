@@ -5,23 +5,26 @@ import java.util.regex.Pattern;
 
 /**
  * Threads to the inch along one thread system: a number, or as measured, {@code 71 in 2 in} or
- * {@code 145 in 10 cm}, which is 71 x 25.4 / 50.8 and 145 x 25.4 / 100 threads to the inch.
+ * {@code 145 in 10 cm}, which is 71 / (50.8 / 25.4) and 145 / (100 / 25.4) threads to the inch.
  */
 record CountText() implements Form<Double> {
 
     private static final Pattern MEASURED = Pattern.compile("([-0-9.,]+)\\s+in\\s+(.+)");
+
+    /** What dividing doubles may add: a count measured as just 3 must not come out a hair below it and be refused. */
+    private static final double ROUNDING = 1e-9;
 
     @Override
     public Double read(String text) throws Fault {
         String stripped = text.strip();
         Matcher measured = MEASURED.matcher(stripped);
         double perInch = measured.matches()
-                ? NumberText.plain(measured.group(1), "71") * 25.4 / LengthText.plain(measured.group(2))
+                ? NumberText.plain(measured.group(1), "71") / (LengthText.plain(measured.group(2)) / 25.4)
                 : number(stripped);
-        if (!(perInch >= Count.LEAST && perInch <= Count.MOST)) {
+        if (!(perInch >= Count.LEAST - ROUNDING && perInch <= Count.MOST + ROUNDING)) {
             throw new Fault(Quote.bare(stripped) + " is not a count any cloth has", "write threads to the inch, 3 to 120");
         }
-        return perInch;
+        return Math.max(Count.LEAST, Math.min(Count.MOST, perInch));
     }
 
     private static double number(String text) throws Fault {

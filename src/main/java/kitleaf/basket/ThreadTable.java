@@ -110,6 +110,12 @@ final class ThreadTable {
 
     private Optional<Node> thread(List<String> header, CsvRecord row) {
         List<Place> places = places(row);
+        for (int i = 0; i < row.getFieldCount(); i++) {
+            if (row.getField(i).matches("(?s).*[\\r\\n].*")) {
+                problems.add(places.get(i), "this cell does not end on its line", "close its \" before the end of the line");
+                return Optional.empty();
+            }
+        }
         if (row.getFieldCount() != header.size()) {
             problems.add(places.get(0), "this row has " + row.getFieldCount() + " cells under " + header.size() + " columns",
                     "give each row as many cells as the first, in quotes where a cell holds a comma");

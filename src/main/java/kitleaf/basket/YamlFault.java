@@ -53,8 +53,17 @@ final class YamlFault {
             return noSpace(from.getLine() + 1)
                     .orElseGet(() -> here(from, "this line has no colon", "write a key, a colon, a space and a value"));
         }
-        if (doing.startsWith("while parsing a flow") && met.startsWith("expected ',' or")) {
-            return openBracket(from, at);
+        if (doing.startsWith("while parsing a flow")) {
+            Optional<Problem> colour = bareColour(from, at);
+            if (colour.isPresent()) {
+                return colour.get();
+            }
+            if (met.startsWith("expected ',' or")) {
+                return openBracket(from, at);
+            }
+            if (met.contains("<stream end>")) {
+                return lastWritten("a { or [ is open here and never closed", "write } or ] where the group ends");
+            }
         }
         if (met.startsWith("expected <block end>")) {
             return brokenBlock(met, at);
@@ -134,14 +143,32 @@ final class YamlFault {
                 "write " + key + ": " + Quote.bare(slip.group(2))));
     }
 
-    private Problem openBracket(Mark from, Mark at) {
-        for (int number = from.getLine() + 1; number <= Math.min(at.getLine() + 1, source.lineCount()); number++) {
+    /** The slip {@code colour: #6b7f8c} inside braces, whose end the remark swallows; the parser stumbles a line later. */
+    private Optional<Problem> bareColour(Mark from, Mark at) {
+        int first = from.getLine() + 1;
+        while (first > 1 && line(first).isBlank()) {
+            first--;
+        }
+        for (int number = Math.max(1, Math.min(first, at.getLine())); number <= Math.min(at.getLine() + 1, source.lineCount()); number++) {
             Matcher colour = BARE_COLOUR.matcher(line(number));
             if (colour.find()) {
-                return at(number, line(number).codePointCount(0, colour.start(1)) + 1, colour.group(1).length(),
-                        "# outside quotes makes the rest of the line a remark", "write \"" + colour.group(1) + "\" in quotes");
+                return Optional.of(at(number, line(number).codePointCount(0, colour.start(1)) + 1, colour.group(1).length(),
+                        "# outside quotes makes the rest of the line a remark", "write \"" + colour.group(1) + "\" in quotes"));
             }
         }
+        return Optional.empty();
+    }
+
+    private Problem lastWritten(String wrong, String write) {
+        int number = source.lineCount();
+        while (number > 1 && line(number).isBlank()) {
+            number--;
+        }
+        String line = line(number).stripTrailing();
+        return at(number, Math.max(1, line.codePointCount(0, line.length())), 1, wrong, write);
+    }
+
+    private Problem openBracket(Mark from, Mark at) {
         String line = line(from.getLine() + 1);
         int open = line.codePointAt(line.offsetByCodePoints(0, from.getColumn()));
         String close = open == '{' ? "}" : "]";

@@ -92,6 +92,7 @@ final class YamlTree {
         // A mapping in braces is marked at its brace, one on lines of its own at its first key.
         boolean braces = firstCharacter() == '{';
         Place place = start;
+        String last = null;
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             Place keyPlace = place();
@@ -104,6 +105,13 @@ final class YamlTree {
             if (refused) {
                 continue;
             }
+            if (braces && last != null && splitNumber(key, value)) {
+                problems.add(keyPlace, "the comma before " + Quote.of(key) + " ends the value, since commas part values inside { }",
+                        "write the number without a comma, and with a point before decimals");
+                entries.computeIfPresent(last, (k, entry) -> new Node.Entry(entry.key(), new Node.Refused(entry.value().place())));
+                continue;
+            }
+            last = key;
             if (entries.containsKey(key)) {
                 problems.add(keyPlace, Quote.of(key) + " stands twice here", "keep one of the two");
             } else {
@@ -111,6 +119,11 @@ final class YamlTree {
             }
         }
         return new Node.Mapping(place, entries);
+    }
+
+    /** Whether a key is the tail of {@code 2,310} or {@code 7,5 cm} written inside braces. */
+    private static boolean splitNumber(String key, Node value) {
+        return !key.isEmpty() && Character.isDigit(key.charAt(0)) && value instanceof Node.Scalar scalar && scalar.missing();
     }
 
     private Node sequence(Place place, int depth) throws IOException, Stop {

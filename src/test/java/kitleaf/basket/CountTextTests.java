@@ -1,0 +1,30 @@
+package kitleaf.basket;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class CountTextTests {
+
+    /** 28 to the inch is 11.0236 to the centimetre (28 / 2.54), so 110.236 in 10 cm is 28 to the inch to three figures. */
+    @Test
+    void measuredCountsAreThreadsToTheInch() throws Fault {
+        assertEquals(28, new CountText().read("110.236 in 10 cm"), 1e-3);
+        assertEquals(35.5, new CountText().read("71 in 2 in"), 1e-9);
+        assertEquals(35.5, new CountText().read("71 in 2\""), 1e-9);
+        assertEquals(35.2, new CountText().read("35.2"), 1e-9);
+    }
+
+    @Property
+    void countingOverInchesOrMillimetresGivesOneCount(@ForAll @IntRange(min = 3, max = 120) int perInch,
+            @ForAll @IntRange(min = 1, max = 20) int inches) throws Fault {
+        double byInch = new CountText().read(perInch * inches + " in " + inches + " in");
+        double byMm = new CountText().read(perInch * inches + " in " + BigDecimal.valueOf(inches * 254L, 1) + " mm");
+        assertEquals(perInch, byInch, 1e-9);
+        assertEquals(byInch, byMm, 1e-9);
+    }
+}

@@ -1,0 +1,137 @@
+package kitleaf.basket;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Each faulty value gives exactly one problem, in these words. */
+class ProblemMessageTests {
+
+    @TempDir
+    Path folder;
+
+    private List<String> problems(String text) {
+        return new Written(folder).problems(text);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            margin: 3                  | 4:9: "3" is a bare number; write it with its unit, such as 3 in or 7.5 cm
+            margin: "3"                | 4:9: "3" is a bare number; write it with its unit, such as 3 in or 7.5 cm
+            margin: 2 m                | 4:9: "2 m" is wider than any margin; write 0 in to 1 m
+            margin:                    | 4:1: margin has no value; write one, such as margin: 3 in
+            margin: [3 in]             | 4:9: margin needs one value; write it like 3 in
+            margin: {tops: 3 in}       | 4:10: "tops" is not a key of margin; did you mean top?
+            margin: {top: 7,5 cm}      | 4:17: the comma before "5 cm" ends the value, since commas part values inside { }; write the number without a comma, and with a point before decimals
+            finish: framd              | 4:9: "framd" is not a finish; did you mean framed?
+            finish: eaten              | 4:9: "eaten" is not a finish; write one of: framed, hooped, pillow, pin-pillow, ornament, needle-case, needle-roll, bell-pull, bookmark, box-top, bag
+            hoop: 3                    | 4:1: "hoop" is not a key of this piece; write one of: piece, designer, stitches, cloth, margin, finish, threads, parts, coverage, progress, goal
+            designer: ""               | 4:11: this text is empty; write something, such as Ottoline Marsh
+            designer: "a\\tb"          | 4:11: "a	b" holds a line break, tab or other sign that does not show; write it on one line with plain spaces
+            designer: {a: b}           | 4:11: designer needs one value; write it like Ottoline Marsh
+            coverage: 101%             | 4:11: "101%" is more than the whole; write 0% to 100%
+            coverage: half             | 4:11: "half" is not a whole number; write digits only, such as 2310
+            coverage: 0.5              | 4:11: "0.5" is neither a percentage nor a whole number; write a percentage such as 45%, or stitches such as 2310
+            coverage: 2,310            | 4:11: "2,310" has a mark among its digits; write digits only, as in 2310
+            coverage: 2.310            | 4:11: "2.310" has a mark among its digits; write digits only, as in 2310
+            progress: -5               | 4:11: -5 is out of range; write 0 to 1000000000
+            progress: {started: soon}  | 4:21: "soon" is not a date in the form year-month-day; write it like 2026-02-14
+            progress: {started: 2026-02-30} | 4:21: "2026-02-30" is a day the calendar does not have; write 2026-02-01 to 2026-02-28
+            progress: {started: 2026-13-01} | 4:21: "2026-13-01" has no month of the year in its middle; write 01 to 12 there
+            progress: {started: 0026-02-01} | 4:21: "0026-02-01" is in the year 26; write a year from 1900 to 2199
+            progress: {started: 2026-03-01, finished: 2026-02-01} | 4:43: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
+            progress: {started: 2026-03-01, log: [{on: 2026-02-01, hours: 1, stitches: 1}]} | 4:44: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
+            progress: {log: [{on: 2026-02-01, hours: 25, stitches: 1}]} | 4:42: 25 hours is no time at the hoop on one day; write more than 0, up to 24
+            progress: {log: [{on: 2026-02-01, hours: 1}]} | 4:18: this log entry has no stitches; write stitches: 2310
+            goal: {must: perhaps}      | 4:14: "perhaps" is neither yes nor no; write yes or no
+            goal: {weight: 0}          | 4:16: 0 is out of range; write 1 to 100
+            goal: yes                  | 4:7: goal needs keys with values; write it like {must: yes, by: 2027-06-30, weight: 3}
+            parts: [{part: Verse}]     | 4:9: this part has no over; write over: 2
+            threads: 3                 | 4:10: threads needs a list; write it like - {code: K12, stitches: {cross: 2310, back: 120}}, or name a .csv file
+            threads: [{name: x}]       | 4:11: this thread has no code; write code: K12
+            threads: [{code: a}, {code: a}] | 4:29: the code "a" stands twice in this list; give each thread once, or a code of its own
+            threads: [{code: a, skein: coton}] | 4:28: "coton" is not a skein of this basket; did you mean cotton?
+            threads: [{code: a, skein: silk}]  | 4:28: "silk" is not a skein of this basket; write cotton, or add it to skeins in basket.yaml
+            threads: [{code: a, colour: red}]  | 4:29: "red" is not a colour; write # and six digits or letters a to f, such as "#6b7f8c"
+            threads: [{code: a, symbol: abcd}] | 4:29: "abcd" has 4 characters; write at most 3
+            threads: [{code: a, strands: 13}]  | 4:30: 13 is out of range; write 1 to 12
+            threads: [{code: a, share: 12}]    | 4:28: "12" has no % sign; write 12%
+            threads: [{code: a, over: 5}]      | 4:27: 5 is out of range; write 1 to 4
+            threads: [{code: a, used: {skeins: 0, stitches: 1}}] | 4:36: 0 is not a number of skeins used; write more than 0, up to 1000
+            threads: [{code: a, stitches: {croos: 3}}] | 4:32: "croos" is not a key of stitches; did you mean cross?
+            threads: [{code: a, stitches: {other: 3}}] | 4:39: other needs keys with values; write it like {count: 12, each: 3 cm}
+            threads: [{code: a, stitches: {cross: 1.5}}] | 4:39: "1.5" is not a whole number; write digits only, such as 2310
+            threads: [{code: a, stitches: {cross: 2,310}}] | 4:41: the comma before "310" ends the value, since commas part values inside { }; write the number without a comma, and with a point before decimals
+            threads: [{code: a, stitches: {satin: {count: 3, span: 41}}}] | 4:56: 41 is out of range; write 1 to 40
+            threads: [{code: a, stitches: {cross: {count: 3, worked: fast}}}] | 4:58: "fast" is not a way to work crosses; write one of: rows, singly
+            threads: gone.csv          | 4:10: there is no file "gone.csv"; put it beside this file, or name it from the top of the basket
+            threads: ../x.csv          | 4:10: "../x.csv" leads out of the basket; name a file inside it, without .. and not from the root of the disk
+            threads: /x.csv            | 4:10: "/x.csv" leads out of the basket; name a file inside it, without .. and not from the root of the disk
+            """)
+    void oneFaultyLineIsOneProblem(String line, String message) {
+        assertEquals(List.of(message), problems(Written.PIECE + line + "\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            {kind: linen, count: 0, over: 2}    | 3:29: 0 is not a count any cloth has; write threads to the inch, 3 to 120
+            {kind: linen, count: -3, over: 2}   | 3:29: -3 is not a count any cloth has; write threads to the inch, 3 to 120
+            {kind: linen, count: 500, over: 2}  | 3:29: 500 is not a count any cloth has; write threads to the inch, 3 to 120
+            {kind: linen, count: 71 in 50 in, over: 2} | 3:29: 71 in 50 in is not a count any cloth has; write threads to the inch, 3 to 120
+            {kind: linen, count: 36 ct, over: 2} | 3:29: "36 ct" is not a count; write threads to the inch, such as 36, or as measured, such as 71 in 2 in
+            {kind: linen, count: {warp: 36}, over: 2} | 3:29: count has no weft; write weft: 36
+            {kind: linen, count: 71 in 2, over: 2} | 3:29: "2" is a bare number; write it with its unit, such as 3 in or 7.5 cm
+            {kind: linen, over: 2}              | 3:8: cloth has no count; write count: 36
+            {kind: linen, cuont: 36, over: 2}   | 3:22: "cuont" is not a key of cloth; did you mean count?
+            {kind: linen, count: 36}            | 3:8: cloth has no over; write over: 2
+            {kind: linnen, count: 36}           | 3:15: "linnen" is not a kind of cloth; did you mean linen?
+            {count: 36, over: 2}                | 3:8: cloth has no kind; write kind: linen
+            {kind: block, count: 14, over: 2}   | 3:39: block cloth is not worked over 2; write over: 1, or leave it out
+            {kind: linen, count: 36, over: 2, shrink: 0.02} | 3:50: "0.02" has no % sign; write 2%
+            {kind: linen, count: 36, over: 2, shrink: 31%}  | 3:50: "31%" is more than any cloth shrinks; write 0% to 30%
+            {kind: linen, count: 36, over: 2, shrink: -1%}  | 3:50: "-1%" is less than nothing; write 0% to 30%
+            {kind: linen, count: 36, over: 2, warp: up}     | 3:48: "up" is not a way the warp runs; write one of: down, across
+            linen                               | 3:8: cloth needs keys with values; write it like {kind: linen, count: 36, over: 2}
+            """)
+    void oneFaultInTheClothIsOneProblem(String cloth, String message) {
+        assertEquals(List.of(message), problems("piece: Fog bell\nstitches: 140 x 210\ncloth: " + cloth + "\n"));
+    }
+
+    @Test
+    void anUnquotedColourIsARemark() {
+        assertEquals(List.of("6:13: colour has no value, because # outside quotes starts a remark; write colour: \"#6b7f8c\""),
+                problems(Written.PIECE + "threads:\n  - code: a\n    colour: #6b7f8c\n"));
+        assertEquals(List.of("5:23: # outside quotes makes the rest of the line a remark; write \"#6b7f8c\" in quotes"),
+                problems(Written.PIECE + "threads:\n  - {code: a, colour: #6b7f8c, symbol: x}\n  - {code: b}\n"));
+    }
+
+    @Test
+    void decimalCommasAreToldOutsideBracesToo() {
+        assertEquals(List.of("4:9: \"7,5 cm\" has a decimal comma; write a point, as in 7.5 cm"), problems(Written.PIECE + "margin: 7,5 cm\n"));
+    }
+
+    @Test
+    void aLongTextIsTold() {
+        assertEquals(List.of("1:8: \"" + "a".repeat(40) + "…\" has 201 characters; write at most 200"),
+                problems(Written.PIECE.replace("Fog bell", "a".repeat(201))));
+    }
+
+    @Test
+    void sizesOfChartsAreTold() {
+        assertEquals(List.of("2:11: \"140\" is not a size in stitches; write stitches wide x high, such as 140 x 210"),
+                problems(Written.PIECE.replace("140 x 210", "140")));
+        assertEquals(List.of("2:11: 5001 is out of range; write 1 to 5000"), problems(Written.PIECE.replace("140 x 210", "140 x 5001")));
+        assertEquals(List.of("2:11: \"1,400\" has a mark among its digits; write digits only, as in 1400"),
+                problems(Written.PIECE.replace("140 x 210", "1,400 x 210")));
+    }
+
+    @Test
+    void aPieceThatIsNoMappingIsTold() {
+        assertEquals(List.of("1:1: this piece needs keys with values; write it like piece: Fog bell, and so on"), problems("Fog bell\n"));
+    }
+}
