@@ -32,6 +32,11 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
         pieces = List.copyOf(pieces);
     }
 
+    /** The same basket printed on other paper or in other units. */
+    public Basket on(Paper otherPaper, Units otherUnits) {
+        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, pieces);
+    }
+
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
         return new Basket(title, paper, units, printer, cutStepMm, putUps,

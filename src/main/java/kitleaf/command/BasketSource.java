@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
 import kitleaf.basket.BasketReader;
+import kitleaf.basket.Paper;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Problem;
 import kitleaf.basket.ProblemText;
 import kitleaf.basket.Reading;
+import kitleaf.basket.Units;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -26,13 +28,26 @@ final class BasketSource {
             description = "Only this piece, by its file name without .yaml. May be given more than once.")
     private List<String> pieces = new ArrayList<>();
 
+    @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class,
+            description = "in or cm: which comes first. Default: the basket's units, else in.")
+    private Units units;
+
+    private Paper paper;
+
+    /** The same source, printed on this paper instead of the basket's; null leaves the basket's. */
+    BasketSource onPaper(Paper other) {
+        paper = other;
+        return this;
+    }
+
     /** Reads the basket and picks the pieces asked for. */
     Basket read() throws Failure {
         Reading reading = BasketReader.read(basket);
         if (reading.basket().isEmpty()) {
             throw new Failure(Exit.BASKET_HAS_PROBLEMS, text(reading.problems()));
         }
-        return pick(reading.basket().get());
+        Basket whole = reading.basket().get();
+        return pick(whole.on(paper == null ? whole.paper() : paper, units == null ? whole.units() : units));
     }
 
     private Basket pick(Basket whole) throws Failure {

@@ -1,2 +1,86 @@
 package kitleaf.command;
-public final class Kitleaf { public static void main(String[] a){ } }
+
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The program. */
+@Command(name = "kitleaf", header = "From a counted chart to the paper you stitch by.",
+        description = "%nReads a basket, a folder of YAML files that describe your pieces, and prints cut sheets with a corner guide at true size.",
+        versionProvider = Kitleaf.Version.class, subcommands = {PrintCommand.class, ReckonCommand.class, CheckCommand.class},
+        exitCodeListHeading = "%nExit codes:%n", exitCodeList = {
+            "0:done",
+            "1:the basket or a template has problems; nothing was written",
+            "2:wrong usage",
+            "3:could not write"},
+        footerHeading = "%nExamples:%n", footer = {
+            "  kitleaf print examples/harbour --out out",
+            "  kitleaf reckon examples/harbour",
+            "  kitleaf help print"})
+public final class Kitleaf {
+
+    private static final int HELP_WIDTH = 80;
+
+    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Say which version this is.")
+    private boolean version;
+
+    private Kitleaf() { }
+
+    /** Runs the program and ends the process with its exit code. */
+    public static void main(String[] arguments) {
+        System.exit(run(arguments, System.out, System.err));
+    }
+
+    /** Runs the program on these streams and gives its exit code. */
+    static int run(String[] arguments, PrintStream out, PrintStream err) {
+        CommandLine line = new CommandLine(new Kitleaf());
+        line.addSubcommand(new CommandLine.HelpCommand());
+        line.setUsageHelpWidth(HELP_WIDTH);
+        // YAML and paths are UTF-8 wherever they come from; so is what is said about them.
+        line.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
+        line.setErr(new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true));
+        line.setExecutionExceptionHandler((e, command, parsed) -> explain(e, command));
+        line.setParameterExceptionHandler((e, words) -> {
+            CommandLine command = e.getCommandLine();
+            command.getErr().println(e.getMessage());
+            CommandLine.UnmatchedArgumentException.printSuggestions(e, command.getErr());
+            command.getErr().println("Try: kitleaf help" + (command.getParent() == null ? "" : " " + command.getCommandName()));
+            return Exit.WRONG_USAGE;
+        });
+        if (arguments.length == 0) {
+            line.usage(line.getOut());
+            return Exit.WRONG_USAGE;
+        }
+        int code = line.execute(arguments);
+        line.getOut().flush();
+        line.getErr().flush();
+        return code;
+    }
+
+    private static int explain(Exception e, CommandLine command) {
+        if (e instanceof Failure failure) {
+            command.getErr().println(failure.getMessage());
+            return failure.exitCode();
+        }
+        if (e instanceof IOException io) {
+            command.getErr().println("could not write: " + io.getMessage());
+            return Exit.COULD_NOT_WRITE;
+        }
+        command.getErr().println("Kitleaf itself has failed, and we are sorry. Please report this with your basket: " + e);
+        return CommandLine.ExitCode.SOFTWARE;
+    }
+
+    /** The version the jar was built as. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"kitleaf " + Optional.ofNullable(Kitleaf.class.getPackage().getImplementationVersion()).orElse("development")};
+        }
+    }
+}

@@ -8,8 +8,6 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.IntConsumer;
 import kitleaf.basket.Basket;
-import kitleaf.basket.Paper;
-import kitleaf.basket.Units;
 import kitleaf.press.PressSettings;
 import kitleaf.press.TextMeasure;
 import kitleaf.sheet.Sheet;
@@ -21,17 +19,15 @@ import kitleaf.sheet.TextRuler;
 /**
  * What is to be printed, from what, on what and to where.
  *
- * @param source where the basket is read
+ * @param source where the basket is read, with the paper and units asked for
  * @param kinds which sheets
  * @param out the folder for the PDFs
- * @param paper instead of the basket's
- * @param units instead of the basket's
  * @param templates her own templates folder
  * @param progress told of each page of a sheet
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, Optional<Paper> paper, Optional<Units> units,
-                Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
+record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, Optional<Path> templates,
+                BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
 
     /** Sheets speak one language so far. */
     private static final Locale LANGUAGE = Locale.ENGLISH;
@@ -42,7 +38,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, Optional<P
 
     SheetSettings settings(Basket basket) {
         TextMeasure measure = new TextMeasure();
-        return new SheetSettings(paper.orElse(basket.paper()), units.orElse(basket.units()), LANGUAGE, new TextRuler() {
+        return new SheetSettings(basket.paper(), basket.units(), LANGUAGE, new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);

@@ -23,13 +23,15 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
                            String left, String top, String diagonal, double diagonalDegrees) {
 
     /** Room left of the cloth for the height's dimension line. */
-    static final double LEFT_MM = 11;
+    private static final double LEFT_MM = 11;
     /** Room above it for the fringe. */
-    static final double TOP_MM = 3;
+    private static final double TOP_MM = 3;
     /** Room right of it for the warp arrow. */
-    static final double RIGHT_MM = 10;
+    private static final double RIGHT_MM = 10;
     /** Room below it for the width's dimension line. */
-    static final double BELOW_MM = 9;
+    private static final double BELOW_MM = 9;
+    /** Room below that for a warp arrow that points across. */
+    private static final double ARROW_BELOW_MM = 5;
 
     private static final double FRINGE_MM = 1.6;
     private static final double FRINGE_STEP_MM = 1.9;
@@ -45,7 +47,7 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
         Extent across = size.across();
         Extent down = size.down();
         double scale = Math.min((room.widthMm() - LEFT_MM - RIGHT_MM) / across.cutMm(),
-                (room.heightMm() - TOP_MM - BELOW_MM) / down.cutMm());
+                (room.heightMm() - TOP_MM - belowMm(warpDown)) / down.cutMm());
         Box cloth = new Box(room.xMm() + LEFT_MM, room.yMm() + TOP_MM, across.cutMm() * scale, down.cutMm() * scale);
         Box design = new Box(cloth.xMm() + across.nearEdgeToDesignMm() * scale,
                 cloth.yMm() + down.nearEdgeToDesignMm() * scale,
@@ -57,19 +59,28 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
                 Math.toDegrees(Math.atan2(cloth.heightMm(), cloth.widthMm())));
     }
 
+    /** How high the drawing of a piece is when it takes up a whole width. */
+    static double heightMm(PieceSize size, boolean warpDown, double widthMm) {
+        return TOP_MM + belowMm(warpDown) + (widthMm - LEFT_MM - RIGHT_MM) * size.down().cutMm() / size.across().cutMm();
+    }
+
+    private static double belowMm(boolean warpDown) {
+        return BELOW_MM + (warpDown ? 0 : ARROW_BELOW_MM);
+    }
+
     private static String fringe(Box cloth) {
         StringBuilder path = new StringBuilder();
         int across = Math.max(2, (int) (cloth.widthMm() / FRINGE_STEP_MM));
         for (int i = 0; i <= across; i++) {
             double x = cloth.xMm() + cloth.widthMm() * i / across;
-            stroke(path, x, cloth.yMm() - length(i), x, cloth.yMm());
-            stroke(path, x, cloth.bottomMm(), x, cloth.bottomMm() + length(i + 1));
+            stroke(path, x + lean(i), cloth.yMm() - length(i), x, cloth.yMm());
+            stroke(path, x, cloth.bottomMm(), x + lean(i + 2), cloth.bottomMm() + length(i + 1));
         }
         int down = Math.max(2, (int) (cloth.heightMm() / FRINGE_STEP_MM));
         for (int i = 0; i <= down; i++) {
             double y = cloth.yMm() + cloth.heightMm() * i / down;
-            stroke(path, cloth.xMm() - length(i), y, cloth.xMm(), y);
-            stroke(path, cloth.rightMm(), y, cloth.rightMm() + length(i + 1), y);
+            stroke(path, cloth.xMm() - length(i), y + lean(i), cloth.xMm(), y);
+            stroke(path, cloth.rightMm(), y, cloth.rightMm() + length(i + 1), y + lean(i + 2));
         }
         return path.toString();
     }
@@ -80,6 +91,17 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
             case 0 -> 1;
             case 1 -> 0.65;
             default -> 0.85;
+        };
+    }
+
+    /** Nor do they hang straight. */
+    private static double lean(int i) {
+        return switch (i % 5) {
+            case 0 -> 0.5;
+            case 1 -> -0.25;
+            case 2 -> 0.1;
+            case 3 -> -0.55;
+            default -> 0.3;
         };
     }
 

@@ -23,6 +23,8 @@ final class CornerGuideLayout {
     /** Kept free below it, for the level bar and the foot. */
     static final double BELOW_MM = 54;
     private static final double BAR_MM = 100;
+    /** What the labels along the top edge take up of the left edge. */
+    private static final double CORNER_MM = 10;
 
     private final Words words;
     private final Figures figures;
@@ -60,8 +62,8 @@ final class CornerGuideLayout {
         return new GuidePage(box, window.row() == 0, window.column() == 0,
                 near(window.yMm() + window.heightMm(), down.cutMm()), near(window.xMm() + window.widthMm(), across.cutMm()),
                 design, x.near(), y.near(), x.far(), y.far(), firstStitch,
-                window.row() == 0 ? GuidePage.threadMarks(across, window.xMm(), window.widthMm(), LEFT_MM) : List.of(),
-                window.column() == 0 ? GuidePage.threadMarks(down, window.yMm(), window.heightMm(), TOP_MM) : List.of(),
+                window.row() == 0 ? GuidePage.threadMarks(across, window.xMm(), window.widthMm(), LEFT_MM, 0) : List.of(),
+                window.column() == 0 ? GuidePage.threadMarks(down, window.yMm(), window.heightMm(), TOP_MM, CORNER_MM) : List.of(),
                 window.row() == 0 ? GuidePage.ruleMarks(25.4 / 8, 8, window.xMm(), window.widthMm(), LEFT_MM) : List.of(),
                 window.column() == 0 ? GuidePage.ruleMarks(1, 10, window.yMm(), window.heightMm(), TOP_MM) : List.of(),
                 sampled ? StitchSample.path(design.xMm() + 4, design.yMm() + 28, across.cellMm(), down.cellMm()) : "",

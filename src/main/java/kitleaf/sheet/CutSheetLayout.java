@@ -13,8 +13,8 @@ import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
 
 /**
- * Lays out the cut sheets: for each piece a page of sizes, drawing, steps and the what-if table, going over to a
- * second and third page where the paper is small, then its corner guide.
+ * Lays out the cut sheets: for each piece a page of sizes, drawing, steps and the what-if table, going over to
+ * further pages where the paper is small, then its corner guide.
  */
 final class CutSheetLayout {
 
@@ -24,11 +24,17 @@ final class CutSheetLayout {
     /** Check bars, separator and signature. */
     private static final double FOOT_MM = 31;
     private static final double SIZES_MM = 30;
-    private static final double LEAST_DRAWING_MM = 60;
+    private static final double LEAST_DRAWING_MM = 55;
     /** Narrower than this, the page is one column. */
     private static final double TWO_COLUMNS_MM = 165;
     private static final double COLUMN_MM = 66;
-    static final double ROW_MM = 5.3;
+    private static final double ROW_MM = 5;
+    /** The steps' share of the width where the table stands beside them. */
+    private static final double STEPS_SHARE = 0.43;
+    /** Where content starts on pages without sizes. */
+    private static final double NEXT_PAGE_MM = HEADER_MM + 3;
+    /** Forgives the last bits of adding heights up. */
+    private static final double FLOW_SLACK_MM = 1e-6;
 
     private final Words words;
     private final Figures figures;
@@ -65,11 +71,10 @@ final class CutSheetLayout {
         CutSheetPiece piece = phrases.of(reckoned);
         List<CutSheetPage> pages = new ArrayList<>();
         PageFrame frame = frame(basket, 0, 0);
-        for (List<Block> blocks : flow(piece)) {
+        for (List<Block> blocks : flow(piece, reckoned)) {
             boolean first = pages.isEmpty();
             ClothDrawing drawing = blocks.stream().filter(block -> block.kind().equals("drawing")).findFirst()
-                    .map(room -> ClothDrawing.of(reckoned.cloth().size(),
-                            reckoned.piece().cloth().warp() == Cloth.WarpRun.DOWN, room, figures))
+                    .map(room -> ClothDrawing.of(reckoned.cloth().size(), warpDown(reckoned), room, figures))
                     .orElse(null);
             pages.add(new CutSheetPage(frame, piece, first, blocks, drawing, null));
         }
@@ -79,79 +84,88 @@ final class CutSheetLayout {
         return pages;
     }
 
-    /** What stands where: everything on one page where it fits, else the table, then the steps go over. */
-    private List<List<Block>> flow(CutSheetPiece piece) {
+    /** What stands where: all on one page where it fits, else going over in the order of the work. */
+    private List<List<Block>> flow(CutSheetPiece piece, PieceReckoning reckoned) {
         Paper paper = settings.paper();
         double innerMm = paper.widthMm() - 2 * MARGIN_MM;
         double bottomMm = paper.heightMm() - FOOT_MM - cautions(piece, innerMm);
+        List<List<Block>> pages = paper.widthMm() >= TWO_COLUMNS_MM
+                ? twoColumns(piece, reckoned, innerMm, bottomMm)
+                : oneColumn(piece, innerMm, bottomMm);
+        pages.forEach(page -> page.add(new Block("cautions", MARGIN_MM, bottomMm + 2.5, innerMm, 0)));
+        return pages;
+    }
+
+    private List<List<Block>> twoColumns(CutSheetPiece piece, PieceReckoning reckoned, double innerMm, double bottomMm) {
         double topMm = HEADER_MM + SIZES_MM;
-        boolean twoColumns = paper.widthMm() >= TWO_COLUMNS_MM;
-        double columnMm = twoColumns ? COLUMN_MM : innerMm;
-        double steps = steps(piece, columnMm);
-        double counts = counts(piece, columnMm);
-        double table = table(piece);
+        double countsXMm = MARGIN_MM + innerMm - COLUMN_MM;
+        double drawingWidthMm = innerMm - COLUMN_MM - GAP_MM;
+        double counts = counts(piece, COLUMN_MM);
+        double square = square(piece, COLUMN_MM);
+        double upper = Math.max(counts + GAP_MM + square, LEAST_DRAWING_MM);
+        double stepsWidthMm = innerMm * STEPS_SHARE;
+        double tableXMm = MARGIN_MM + stepsWidthMm + 2 * GAP_MM;
+        double tableWidthMm = innerMm - stepsWidthMm - 2 * GAP_MM;
+        double lower = Math.max(steps(piece, stepsWidthMm), table(piece));
+        if (topMm + upper > bottomMm) {
+            return oneColumn(piece, innerMm, bottomMm);
+        }
+        boolean onePage = topMm + upper + GAP_MM + lower <= bottomMm;
+        double roomMm = bottomMm - topMm - (onePage ? GAP_MM + lower : 0);
+        double drawingMm = Math.max(upper, Math.min(roomMm, ClothDrawing.heightMm(reckoned.cloth().size(), warpDown(reckoned), drawingWidthMm)));
         List<List<Block>> pages = new ArrayList<>();
-        List<Block> page = new ArrayList<>(List.of(new Block("sizes", MARGIN_MM, HEADER_MM, innerMm, SIZES_MM)));
-        pages.add(page);
-
-        double columnXMm = paper.widthMm() - MARGIN_MM - COLUMN_MM;
-        double column = counts + GAP_MM + steps;
-        if (twoColumns && topMm + column + GAP_MM + table <= bottomMm) {
-            double tableYMm = bottomMm - table;
-            page.add(new Block("drawing", MARGIN_MM, topMm, columnXMm - MARGIN_MM - GAP_MM, tableYMm - GAP_MM - topMm));
-            page.add(new Block("counts", columnXMm, topMm, COLUMN_MM, counts));
-            page.add(new Block("steps", columnXMm, topMm + counts + GAP_MM, COLUMN_MM, steps));
-            page.add(new Block("table", MARGIN_MM, tableYMm, innerMm, table));
-            page.add(cautionsBlock(piece, bottomMm, innerMm));
-            return pages;
+        pages.add(new ArrayList<>(List.of(
+                new Block("sizes", MARGIN_MM, HEADER_MM, innerMm, SIZES_MM),
+                new Block("drawing", MARGIN_MM, topMm, drawingWidthMm, drawingMm),
+                new Block("counts", countsXMm, topMm, COLUMN_MM, counts),
+                new Block("square", countsXMm, topMm + counts + GAP_MM, COLUMN_MM, square))));
+        if (!onePage) {
+            pages.add(new ArrayList<>());
         }
-        List<Block> rest = new ArrayList<>();
-        if (twoColumns && topMm + counts <= bottomMm) {
-            page.add(new Block("drawing", MARGIN_MM, topMm, columnXMm - MARGIN_MM - GAP_MM, bottomMm - topMm));
-            page.add(new Block("counts", columnXMm, topMm, COLUMN_MM, counts));
-            if (topMm + column <= bottomMm) {
-                page.add(new Block("steps", columnXMm, topMm + counts + GAP_MM, COLUMN_MM, steps));
-            } else {
-                rest.add(new Block("steps", MARGIN_MM, 0, innerMm, steps(piece, innerMm)));
-            }
-        } else if (bottomMm - topMm >= LEAST_DRAWING_MM) {
-            page.add(new Block("drawing", MARGIN_MM, topMm, innerMm, bottomMm - topMm));
-            rest.add(new Block("counts", MARGIN_MM, 0, innerMm, counts(piece, innerMm)));
-            rest.add(new Block("steps", MARGIN_MM, 0, innerMm, steps(piece, innerMm)));
-        } else {
-            rest.add(new Block("drawing", MARGIN_MM, 0, innerMm, bottomMm - HEADER_MM));
-            rest.add(new Block("counts", MARGIN_MM, 0, innerMm, counts(piece, innerMm)));
-            rest.add(new Block("steps", MARGIN_MM, 0, innerMm, steps(piece, innerMm)));
-        }
-        page.add(cautionsBlock(piece, bottomMm, innerMm));
-        rest.add(new Block("table", MARGIN_MM, 0, innerMm, table));
+        double lowerYMm = onePage ? topMm + drawingMm + GAP_MM : NEXT_PAGE_MM;
+        pages.get(pages.size() - 1).addAll(List.of(
+                new Block("steps", MARGIN_MM, lowerYMm, stepsWidthMm, lower),
+                new Block("table", tableXMm, lowerYMm, tableWidthMm, lower)));
+        return pages;
+    }
 
-        double yMm = bottomMm;
-        for (Block block : rest) {
-            if (yMm + block.heightMm() > bottomMm) {
-                page = new ArrayList<>();
-                pages.add(page);
-                page.add(cautionsBlock(piece, bottomMm, innerMm));
-                yMm = HEADER_MM + 2;
+    private List<List<Block>> oneColumn(CutSheetPiece piece, double innerMm, double bottomMm) {
+        double topMm = HEADER_MM + SIZES_MM;
+        boolean drawingFirst = bottomMm - topMm >= LEAST_DRAWING_MM;
+        List<Block> flowing = List.of(
+                new Block("drawing", MARGIN_MM, 0, innerMm, bottomMm - (drawingFirst ? topMm : NEXT_PAGE_MM)),
+                new Block("counts", MARGIN_MM, 0, innerMm, counts(piece, innerMm)),
+                new Block("square", MARGIN_MM, 0, innerMm, square(piece, innerMm)),
+                new Block("steps", MARGIN_MM, 0, innerMm, steps(piece, innerMm)),
+                new Block("table", MARGIN_MM, 0, innerMm, table(piece)));
+        List<List<Block>> pages = new ArrayList<>();
+        pages.add(new ArrayList<>(List.of(new Block("sizes", MARGIN_MM, HEADER_MM, innerMm, SIZES_MM))));
+        double yMm = topMm;
+        for (Block block : flowing) {
+            if (yMm + block.heightMm() > bottomMm + FLOW_SLACK_MM) {
+                pages.add(new ArrayList<>());
+                yMm = NEXT_PAGE_MM;
             }
-            page.add(new Block(block.kind(), block.xMm(), yMm, block.widthMm(), block.heightMm()));
+            pages.get(pages.size() - 1).add(new Block(block.kind(), block.xMm(), yMm, block.widthMm(), block.heightMm()));
             yMm += block.heightMm() + GAP_MM;
         }
         return pages;
     }
 
-    private static Block cautionsBlock(CutSheetPiece piece, double bottomMm, double innerMm) {
-        return new Block("cautions", MARGIN_MM, bottomMm + 2.5, innerMm, 0);
+    private static boolean warpDown(PieceReckoning reckoned) {
+        return reckoned.piece().cloth().warp() == Cloth.WarpRun.DOWN;
     }
 
     private double cautions(CutSheetPiece piece, double widthMm) {
-        return 4 + 3.4 * settings.ruler().lines(String.join(" ", piece.cautions()), "text", 400, 7.5, widthMm);
+        return 5.5 + 3.4 * settings.ruler().lines(String.join(" ", piece.cautions()), "text", 400, 7.5, widthMm);
     }
 
     private double counts(CutSheetPiece piece, double widthMm) {
-        return 8 + 5.6 * piece.counts().size()
-                + 2 + 4.2 * lines(piece.centre(), 8.5, widthMm)
-                + 11 + 4.2 * lines(piece.square(), 9, widthMm);
+        return 10 + 5.6 * piece.counts().size() + 4.2 * lines(piece.centre(), 8.5, widthMm);
+    }
+
+    private double square(CutSheetPiece piece, double widthMm) {
+        return 7 + 4.2 * lines(piece.square(), 9, widthMm);
     }
 
     private double steps(CutSheetPiece piece, double widthMm) {
@@ -163,7 +177,7 @@ final class CutSheetLayout {
     }
 
     private static double table(CutSheetPiece piece) {
-        return 17 + ROW_MM * piece.others().size();
+        return 13 + ROW_MM * piece.others().size();
     }
 
     private PageFrame frame(Basket basket, int number, int count) {

@@ -78,15 +78,24 @@ public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean b
      */
     public record Join(String side, String letter, String note) { }
 
-    /** Every tenth thread within a window, longer and always labelled at each fiftieth. */
-    static List<Mark> threadMarks(Extent extent, double windowFromMm, double windowLengthMm, double pageFromMm) {
+    /** How near the end of a window a label may stand before it touches the line there. */
+    private static final double LABEL_CLEAR_MM = 3;
+
+    /**
+     * Every tenth thread within a window, longer and always labelled at each fiftieth.
+     *
+     * @param labelFromMm labels nearer than this to the cut edge are left out, where they would meet the other edge's
+     */
+    static List<Mark> threadMarks(Extent extent, double windowFromMm, double windowLengthMm, double pageFromMm, double labelFromMm) {
         List<Mark> marks = new ArrayList<>();
         // Two labels need some 6 mm between them to stay apart.
         int labelEvery = extent.tablePitchMm() * 10 >= 6 ? 10 : extent.tablePitchMm() * 20 >= 6 ? 20 : 50;
         for (CornerGuide.Tick tick : CornerGuide.ticks(extent, windowFromMm, windowFromMm + windowLengthMm)) {
             boolean fiftieth = tick.thread() % 50 == 0;
+            boolean clear = tick.atMm() >= labelFromMm && windowFromMm + windowLengthMm - tick.atMm() >= LABEL_CLEAR_MM
+                    && (windowFromMm == 0 || tick.atMm() - windowFromMm >= LABEL_CLEAR_MM);
             marks.add(new Mark(pageFromMm + (tick.atMm() - windowFromMm), fiftieth ? 4.5 : 2.8,
-                    fiftieth || tick.thread() % labelEvery == 0 ? Long.toString(tick.thread()) : ""));
+                    clear && (fiftieth || tick.thread() % labelEvery == 0) ? Long.toString(tick.thread()) : ""));
         }
         return marks;
     }

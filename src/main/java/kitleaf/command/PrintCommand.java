@@ -1,0 +1,74 @@
+package kitleaf.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import kitleaf.basket.Paper;
+import kitleaf.sheet.SheetKind;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Prints sheets. */
+@Command(name = "print", header = "Print the sheets of a basket as PDF.", footerHeading = "%nExamples:%n", footer = {
+    "  kitleaf print my-basket",
+    "  kitleaf print my-basket --piece breakwater --paper letter --out tonight",
+    "Print the PDFs at 100 %% (\"actual size\"), never \"fit to page\"."})
+final class PrintCommand implements Callable<Integer> {
+
+    @Mixin
+    private BasketSource source;
+
+    @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
+            description = "Only these sheets, with commas between: cut-sheets. Default: all.")
+    private List<SheetKind> only = List.of();
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "out",
+            description = "The folder the PDFs go to; made if it is not there. Default: out.")
+    private Path out;
+
+    @Option(names = "--paper", paramLabel = "PAPER", converter = PaperOption.class,
+            description = "A5, A4, A3, letter, legal, tabloid, any with landscape after it, or a size such as \"210 mm x 320 mm\". "
+                    + "Default: the basket's paper, else A4.")
+    private Paper paper;
+
+    @Option(names = "--templates", paramLabel = "DIR",
+            description = "Your own templates; a file there takes the place of the built-in one of that name.")
+    private Path templates;
+
+    @Option(names = "--timings", hidden = true, description = "Say where the time went.")
+    private boolean timings;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Failure {
+        if (templates != null && !Files.isDirectory(templates)) {
+            throw new Failure(Exit.WRONG_USAGE, "there is no templates folder " + templates);
+        }
+        Clock clock = Clock.sinceStart();
+        PrintWriter err = spec.commandLine().getErr();
+        ProgressLine progress = new ProgressLine(err, Terminal.interactive());
+        List<SheetKind> kinds = List.copyOf(only.isEmpty() ? EnumSet.allOf(SheetKind.class) : EnumSet.copyOf(only));
+        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, Optional.ofNullable(templates),
+                progress::of, clock)).run();
+        progress.clear();
+        PrintWriter stdout = spec.commandLine().getOut();
+        for (Printed sheet : printed) {
+            int pages = sheet.report().pages();
+            stdout.println(sheet.file() + "  " + pages + (pages == 1 ? " page" : " pages"));
+            sheet.report().warnings().forEach(warning -> err.println("warning: " + sheet.file().getFileName() + ": " + warning));
+        }
+        if (timings) {
+            clock.print(err);
+        }
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,18 @@
+package kitleaf.command;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import kitleaf.sheet.SheetKind;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads the names given to {@code --only}. */
+final class SheetKindOption implements ITypeConverter<SheetKind> {
+
+    @Override
+    public SheetKind convert(String value) {
+        return Arrays.stream(SheetKind.values()).filter(kind -> kind.id().equals(value)).findFirst()
+                .orElseThrow(() -> new TypeConversionException("'" + value + "' is not a sheet; write "
+                        + Arrays.stream(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(", "))));
+    }
+}
