@@ -18,7 +18,7 @@ import java.util.Objects;
 public record CornerGuide(PieceSize size, List<Window> windows, int columns, int rows) {
 
     /** How far past the first stitch a guide must reach, so that there is a corner to see. */
-    static final double INSIDE_MM = 25;
+    static final double INSIDE_MM = 15;
 
     /** The strip of blank paper past a join line, slid under the next page and pasted. */
     public static final double LIP_MM = 8;
