@@ -159,6 +159,34 @@ class BasketReaderTests {
     }
 
     @Test
+    void settingsInTwoDocumentsOrUnderAnotherNameAreTold() {
+        assertEquals(List.of("basket.yaml:3:1: this is a second document in basket.yaml; keep all settings in one",
+                "basket.yml: this file's name does not end in .yaml; rename it to basket.yaml"),
+                written.file("pieces/a.yaml", Written.PIECE).file("basket.yaml", "units: cm\n---\ntitle: x\n")
+                        .file("basket.yml", "units: cm\n").problems());
+    }
+
+    @Test
+    void settingsThatCannotBeReadMakeNoNoiseInPieces() {
+        assertEquals(List.of("basket.yaml:1:1: \"skiens\" is not a key of basket.yaml; did you mean skeins?"),
+                written.file("pieces/a.yaml", Written.PIECE + "threads: [{code: K1, skein: silk}]\n")
+                        .file("basket.yaml", "skiens: {silk: {length: 5 m, plies: 7}}\n").problems());
+        assertEquals(List.of("basket.yaml:1:8: this [ is never closed; write ] where the group ends"),
+                written.file("basket.yaml", "title: [\n a: b\n").problems());
+    }
+
+    @Test
+    void aFloodOfProblemsInOneFileIsCutShort() {
+        StringBuilder flood = new StringBuilder(Written.PIECE);
+        for (int i = 0; i < 2000; i++) {
+            flood.append("hoop").append(i).append(": 1\n");
+        }
+        List<String> problems = written.file("pieces/a.yaml", flood.toString()).problems();
+        assertEquals(1000, problems.size());
+        assertEquals("pieces/a.yaml: this file has 1000 problems or more; mend those told of here, then look again", problems.get(0));
+    }
+
+    @Test
     void emptyFilesAndDocumentsAreTold() {
         assertEquals(List.of("pieces/a.yaml: this file is empty; write a piece in it, or take it out",
                 "pieces/b.yaml:4:1: this document is empty; write a piece in it, or take out this ---"),

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PieceReaderTests {
 
-    private static final String FULL = """
+    static final String FULL = """
             piece: Breakwater band sampler
             designer: Ottoline Marsh
             stitches: 140 x 210
