@@ -176,6 +176,12 @@ class BasketReaderTests {
     }
 
     @Test
+    void aFileOfMoreThanAMegabyteIsTold() {
+        assertEquals(List.of("pieces/a.yaml: this file is larger than 1 MB; split it into several"),
+                written.file("pieces/a.yaml", Written.PIECE + "#" + "x".repeat(1_000_000)).problems());
+    }
+
+    @Test
     void aFloodOfProblemsInOneFileIsCutShort() {
         StringBuilder flood = new StringBuilder(Written.PIECE);
         for (int i = 0; i < 2000; i++) {

@@ -19,6 +19,19 @@ class CountTextTests {
         assertEquals(35.2, new CountText().read("35.2"), 1e-9);
     }
 
+    /** 3 to the inch, however it was measured, is a count the record takes. */
+    @Test
+    void countsAtTheLimitsAreNotLostToRounding() throws Fault {
+        for (int hundredths = 1; hundredths <= 3000; hundredths++) {
+            String inches = BigDecimal.valueOf(hundredths, 2).toPlainString();
+            String least = BigDecimal.valueOf(3L * hundredths, 2).toPlainString();
+            String most = BigDecimal.valueOf(120L * hundredths, 2).toPlainString();
+            Count count = new Count(new CountText().read(least + " in " + inches + " in"), new CountText().read(most + " in " + inches + " in"));
+            assertEquals(3, count.warpPerInch(), 1e-9);
+            assertEquals(120, count.weftPerInch(), 1e-9);
+        }
+    }
+
     @Property
     void countingOverInchesOrMillimetresGivesOneCount(@ForAll @IntRange(min = 3, max = 120) int perInch,
             @ForAll @IntRange(min = 1, max = 20) int inches) throws Fault {

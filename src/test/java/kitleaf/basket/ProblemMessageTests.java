@@ -116,6 +116,14 @@ class ProblemMessageTests {
     }
 
     @Test
+    void whatIsRefusedIsToldOnceAndNotRead() {
+        assertEquals(List.of("4:9: & gives a value a name to point to, which is not taken here; write the value itself, in quotes if it starts so"),
+                problems(Written.PIECE + "margin: &m 3\n"));
+        assertEquals(List.of("3:8: ! gives a value a type, which is not taken here; write the value itself, in quotes if it starts so"),
+                problems("piece: Fog bell\nstitches: 140 x 210\ncloth: !linen {kind: linnen}\n"));
+    }
+
+    @Test
     void aLongTextIsTold() {
         assertEquals(List.of("1:8: \"" + "a".repeat(40) + "…\" has 201 characters; write at most 200"),
                 problems(Written.PIECE.replace("Fog bell", "a".repeat(201))));
