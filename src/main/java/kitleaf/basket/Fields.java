@@ -45,7 +45,12 @@ final class Fields {
         }
         Fields fields = new Fields(mapping, what, problems);
         mapping.entries().forEach((key, entry) -> {
-            if (!known.contains(key)) {
+            int colon = key.indexOf(':');
+            if (colon > 0 && known.contains(key.substring(0, colon))) {
+                fields.misspelt.add(key.substring(0, colon));
+                problems.add(entry.key(), "there is no space after the colon in " + Quote.of(key),
+                        "put a space after " + key.substring(0, colon + 1));
+            } else if (!known.contains(key)) {
                 NearMiss.of(key, known).ifPresent(fields.misspelt::add);
                 problems.add(entry.key(), Quote.of(key) + " is not a key of " + what, NearMiss.advice(key, known));
             }

@@ -23,14 +23,18 @@ public final class ProblemText {
     }
 
     private static String excerpt(Problem p, String source) {
-        int[] line = Quote.visible(source).codePoints().toArray();
-        int mark = Math.min(p.column() - 1, line.length);
-        int from = line.length <= WIDEST ? 0 : Math.max(0, Math.min(mark - WIDEST / 2, line.length - WIDEST));
-        int to = Math.min(line.length, from + WIDEST);
-        int carets = Math.max(1, Math.min(p.length(), to - mark));
+        // Only the part that is shown is looked at: a hostile line of a megabyte may hold a thousand problems.
+        int column = Math.min(p.column() - 1, source.length());
+        boolean all = source.length() <= WIDEST;
+        int from = all ? 0 : Math.max(0, column - WIDEST / 2);
+        int start = offset(source, 0, from);
+        int end = all ? source.length() : offset(source, start, WIDEST);
+        int[] line = Quote.visible(source.substring(start, end)).codePoints().toArray();
+        int mark = Math.min(column - from, line.length);
+        int carets = Math.max(1, Math.min(p.length(), line.length - mark));
 
         StringBuilder under = new StringBuilder(from > 0 ? " " : "");
-        for (int i = from; i < mark; i++) {
+        for (int i = 0; i < mark; i++) {
             if (line[i] == '\t') {
                 under.append('\t');
             } else if (Character.getType(line[i]) != Character.NON_SPACING_MARK) {
@@ -38,8 +42,17 @@ public final class ProblemText {
             }
         }
         under.append("^".repeat(carets));
-        String shown = (from > 0 ? "…" : "") + new String(line, from, to - from) + (to < line.length ? "…" : "");
+        String shown = (from > 0 ? "…" : "") + new String(line, 0, line.length) + (end < source.length() ? "…" : "");
         String number = String.format(Locale.ROOT, "%4d", p.line());
         return number + " | " + shown + "\n" + " ".repeat(number.length()) + " | " + under;
+    }
+
+    /** The index so many characters after another one, or the end. */
+    private static int offset(String text, int start, int characters) {
+        int index = start;
+        for (int i = 0; i < characters && index < text.length(); i++) {
+            index += Character.charCount(text.codePointAt(index));
+        }
+        return index;
     }
 }

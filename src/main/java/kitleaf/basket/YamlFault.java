@@ -114,6 +114,10 @@ final class YamlFault {
         int number = at.getLine() + 1;
         String line = line(number);
         String before = line.substring(0, line.offsetByCodePoints(0, Math.min(at.getColumn(), line.codePointCount(0, line.length()))));
+        Optional<Problem> noSpaceHere = noSpace(number);
+        if (noSpaceHere.isPresent()) {
+            return noSpaceHere.get();
+        }
         if (before.contains(": ")) {
             return here(at, "this is the second colon on the line", "put the whole value in quotes, or start a new line");
         }
@@ -131,10 +135,10 @@ final class YamlFault {
                 "line it up with the other keys of its group");
     }
 
-    /** The slip {@code key:value}, if the line has it and no colon with a space. */
+    /** The slip {@code key:value}, if the line begins with it. */
     private Optional<Problem> noSpace(int number) {
         Matcher slip = NO_SPACE.matcher(line(number));
-        if (!slip.matches() || line(number).contains(": ")) {
+        if (!slip.matches()) {
             return Optional.empty();
         }
         String key = slip.group(1);

@@ -88,6 +88,7 @@ class ProblemMessageTests {
             {kind: linen, count: 71 in 2, over: 2} | 3:29: "2" is a bare number; write it with its unit, such as 3 in or 7.5 cm
             {kind: linen, over: 2}              | 3:8: cloth has no count; write count: 36
             {kind: linen, cuont: 36, over: 2}   | 3:22: "cuont" is not a key of cloth; did you mean count?
+            {kind:linen, count: 36, over: 2}    | 3:9: there is no space after the colon in "kind:linen"; put a space after kind:
             {kind: linen, count: 36}            | 3:8: cloth has no over; write over: 2
             {kind: linnen, count: 36}           | 3:15: "linnen" is not a kind of cloth; did you mean linen?
             {count: 36, over: 2}                | 3:8: cloth has no kind; write kind: linen
@@ -121,6 +122,12 @@ class ProblemMessageTests {
                 problems(Written.PIECE + "margin: &m 3\n"));
         assertEquals(List.of("3:8: ! gives a value a type, which is not taken here; write the value itself, in quotes if it starts so"),
                 problems("piece: Fog bell\nstitches: 140 x 210\ncloth: !linen {kind: linnen}\n"));
+    }
+
+    @Test
+    void aBraceRightAfterAColonIsTold() {
+        assertEquals(List.of("3:1: there is no space after the colon in \"cloth:{kind\"; put a space after cloth:"),
+                problems("piece: Fog bell\nstitches: 140 x 210\ncloth:{kind: linen}\n"));
     }
 
     @Test

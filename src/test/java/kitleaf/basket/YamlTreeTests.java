@@ -41,6 +41,7 @@ class YamlTreeTests {
     void aMissingSpaceIsFoundWhereItIs() {
         only("stitches:140 x 210\nb: 4\n", "1:9: there is no space after this colon; write stitches: 140 x 210");
         only("a: 1\nstitches:140 x 210\nb: 4\n", "2:9: there is no space after this colon; write stitches: 140 x 210");
+        only("a: 1\ncloth:{kind: linen, count: 36}\n", "2:6: there is no space after this colon; write cloth: {kind: linen, count: 36}");
         only("a: 1\nb\nc: 2\n", "2:1: this line has no colon; write a key, a colon, a space and a value");
     }
 
