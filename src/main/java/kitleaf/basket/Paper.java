@@ -23,10 +23,15 @@ public record Paper(String name, double widthMm, double heightMm) {
     /** Refuses sheets smaller than A5 or longer than {@value #MOST_MM} mm. */
     public Paper {
         Objects.requireNonNull(name);
-        if (!(Math.min(widthMm, heightMm) >= LEAST_SHORT_MM && Math.max(widthMm, heightMm) >= LEAST_LONG_MM
-                && Math.max(widthMm, heightMm) <= MOST_MM)) {
+        if (!fits(widthMm, heightMm)) {
             throw new IllegalArgumentException("paper must be from " + LEAST_SHORT_MM + " x " + LEAST_LONG_MM + " mm to "
                     + MOST_MM + " mm: " + widthMm + " x " + heightMm);
         }
+    }
+
+    /** Whether a sheet of these sides, either way up, is one Kitleaf prints on. */
+    public static boolean fits(double widthMm, double heightMm) {
+        return Math.min(widthMm, heightMm) >= LEAST_SHORT_MM && Math.max(widthMm, heightMm) >= LEAST_LONG_MM
+                && Math.max(widthMm, heightMm) <= MOST_MM;
     }
 }

@@ -99,8 +99,9 @@ public final class Papers {
         }
         double widthMm = LengthText.plain(sides[0]);
         double heightMm = LengthText.plain(sides[1]);
-        if (!(Math.min(widthMm, heightMm) >= Paper.LEAST_SHORT_MM && Math.max(widthMm, heightMm) <= Paper.MOST_MM)) {
-            throw new Fault(Quote.of(text) + " is too small or too large a paper", "write sides of 140 mm to 1200 mm");
+        if (!Paper.fits(widthMm, heightMm)) {
+            throw new Fault(Quote.of(text) + " is too small or too large a paper",
+                    "write at least A5, which is 148 mm x 210 mm, and sides of at most 1200 mm");
         }
         return new Paper(text, widthMm, heightMm);
     }

@@ -65,17 +65,22 @@ public record Extent(int stitches, int over, double pitchMm, double shrink, doub
         return Math.ceil(exactCutMm() / stepMm - STEP_SLACK) * stepMm;
     }
 
+    /** What rounding up added, in millimetres, 0 or more: the slack in rounding must not leave a trace below nothing. */
+    private double spareMm() {
+        return Math.max(0, cutMm() - exactCutMm());
+    }
+
     /**
      * From the near cut edge to the design, at the table, in millimetres. What rounding added is shared evenly
      * between both edges.
      */
     public double nearEdgeToDesignMm() {
-        return nearMarginMm / (1 - shrink) + (cutMm() - exactCutMm()) / 2;
+        return nearMarginMm / (1 - shrink) + spareMm() / 2;
     }
 
     /** From the far cut edge to the design, at the table, in millimetres. */
     public double farEdgeToDesignMm() {
-        return farMarginMm / (1 - shrink) + (cutMm() - exactCutMm()) / 2;
+        return farMarginMm / (1 - shrink) + spareMm() / 2;
     }
 
     /** Threads to count in from the near cut edge to the first stitch, to the nearest whole thread. */
