@@ -12,13 +12,13 @@ final class Fraction {
     static final int SLASH = 0x2044;
 
     /** The figures' size as a share of the type size. */
-    private static final double FIGURES = 0.6;
+    private static final double FIGURES = 0.62;
 
     /** White between a figure's corner and the slash, in ems; chosen by eye from 8 to 40 pt. */
-    private static final double GAP = 0.035;
+    private static final double GAP = 0.05;
 
     /** White before and after the whole, in ems; chosen by eye. */
-    private static final double SIDE = 0.03;
+    private static final double SIDE = 0.04;
 
     private Fraction() {
     }
@@ -45,7 +45,7 @@ final class Fraction {
         pieces.add(new Piece(face, numerator, numeratorLeft - above.inkLeft(), cap - small, FIGURES));
         pieces.add(new Piece(face, Character.toString(SLASH), slashLeft - slash.left(), 0, 1));
         pieces.add(new Piece(face, denominator, denominatorLeft - below.inkLeft(), 0, FIGURES));
-        return new Glyph(numerator + "\u2044" + denominator, right + SIDE, pieces, false, false, false);
+        return new Glyph(numerator + "\u2044" + denominator, right + SIDE, pieces, false, false, false, false);
     }
 
     /** How much of the slash's width is its stroke, measured level, in ems; about a stem's width. */

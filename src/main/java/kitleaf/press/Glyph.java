@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param space whether it is a space at which lines part and which is dropped at their ends
  * @param joint whether a line may part after it within a word: hyphens, dashes, slashes
  * @param missing whether no bundled face has it and a box is drawn for it
+ * @param tabularDigit whether it is a digit set to the widest digit's width
  */
-record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boolean joint, boolean missing) {
+record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boolean joint, boolean missing,
+        boolean tabularDigit) {
 
     private static final int MISSING_BOX = 0x25A1;
     private static final int ZERO_WIDTH_SPACE = 0x200B;
@@ -27,7 +29,7 @@ record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boo
     static Glyph of(int codePoint, FaceChain chain) {
         String text = Character.toString(codePoint);
         if (codePoint == ZERO_WIDTH_SPACE) {
-            return new Glyph(text, 0, List.of(), true, false, false);
+            return new Glyph(text, 0, List.of(), true, false, false, false);
         }
         boolean space = isSpace(codePoint);
         // One glyph serves for several characters; written as the commonest, text can be searched.
@@ -40,7 +42,8 @@ record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boo
         Face face = found.orElseGet(() -> Typefaces.face(FaceFile.SYMBOLS_2));
         drawn = found.isPresent() ? drawn : MISSING_BOX;
         Piece piece = new Piece(face, Character.toString(drawn), 0, 0, 1);
-        return new Glyph(text, face.widthEm(drawn), List.of(piece), space, isJoint(codePoint), found.isEmpty());
+        return new Glyph(text, face.widthEm(drawn), List.of(piece), space, isJoint(codePoint), found.isEmpty(),
+                false);
     }
 
     /** This digit in the middle of its face's widest digit's width. */
@@ -48,7 +51,12 @@ record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boo
         Piece piece = pieces.get(0);
         double width = piece.face().widestDigitEm();
         Piece centred = new Piece(piece.face(), piece.text(), (width - widthEm) / 2, 0, 1);
-        return new Glyph(text, width, List.of(centred), space, joint, missing);
+        return new Glyph(text, width, List.of(centred), space, joint, missing, true);
+    }
+
+    /** Whether it is a fraction, built from figures of another size and height than the text's. */
+    boolean isFraction() {
+        return !pieces.isEmpty() && pieces.get(0).scale() != 1;
     }
 
     private static boolean isSpace(int c) {

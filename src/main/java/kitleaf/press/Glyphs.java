@@ -105,7 +105,7 @@ final class Glyphs {
             pieces.add(new Piece(found.get(), Character.toString(mark),
                     middle - (markInk.left() + markInk.right()) / 2, 0, 1));
         }
-        return new Glyph(cluster, alone.widthEm(), pieces, false, alone.joint(), missing);
+        return new Glyph(cluster, alone.widthEm(), pieces, false, alone.joint(), missing, false);
     }
 
     private static int skipMarks(String text, int at) {

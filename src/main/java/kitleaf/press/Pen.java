@@ -97,6 +97,21 @@ final class Pen {
         canvas.showText(run.array());
     }
 
+    /** What follows stands for this text, for readers that put words together by their heights. */
+    void beginActualText(String text) {
+        out.append("/Span<</ActualText<FEFF");
+        for (int i = 0; i < text.length(); i++) {
+            for (int shift = 12; shift >= 0; shift -= 4) {
+                out.append(Character.toUpperCase(Character.forDigit(text.charAt(i) >> shift & 15, 16)));
+            }
+        }
+        out.append(">>>BDC\n");
+    }
+
+    void endActualText() {
+        out.append("EMC\n");
+    }
+
     /** Closes a text. */
     void endText() {
         out.append("ET\n");

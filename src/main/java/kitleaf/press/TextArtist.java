@@ -46,15 +46,54 @@ final class TextArtist {
 
     private void line(Galley galley, Line line, double factor) {
         double atPt = 0;
-        for (int i = line.from(); i < line.to(); i++) {
-            Style style = galley.style(i);
-            double sizePt = style.type().sizePt() * factor;
-            for (Piece piece : galley.glyph(i).pieces()) {
-                piece(style, piece, atPt + piece.xEm() * sizePt, sizePt);
+        int at = line.from();
+        while (at < line.to()) {
+            int end = togetherTo(galley, at, line.to());
+            boolean together = end > at;
+            if (together) {
+                finishRun();
+                pen.beginActualText(galley.text(at, end));
+            } else {
+                end = at + 1;
             }
-            atPt += galley.advancePt(i) * factor;
+            for (; at < end; at++) {
+                glyph(galley.glyph(at), galley.style(at), atPt, galley.style(at).type().sizePt() * factor);
+                atPt += galley.advancePt(at) * factor;
+            }
+            if (together) {
+                finishRun();
+                pen.endActualText();
+            }
         }
         finishRun();
+    }
+
+    /**
+     * Where a stretch ends whose characters a reader of the PDF could not put together from their
+     * places: a fraction, or tabular digits with their wide gaps; the same place when none begins here.
+     */
+    private static int togetherTo(Galley galley, int from, int most) {
+        if (galley.glyph(from).isFraction()) {
+            return from + 1;
+        }
+        int end = from;
+        while (end < most && galley.glyph(end).tabularDigit()) {
+            end++;
+            if (end + 1 < most && isPoint(galley.glyph(end)) && galley.glyph(end + 1).tabularDigit()) {
+                end++;
+            }
+        }
+        return end;
+    }
+
+    private static boolean isPoint(Glyph glyph) {
+        return glyph.text().equals(".") || glyph.text().equals(",");
+    }
+
+    private void glyph(Glyph glyph, Style style, double atPt, double sizePt) {
+        for (Piece piece : glyph.pieces()) {
+            piece(style, piece, atPt + piece.xEm() * sizePt, sizePt);
+        }
     }
 
     private void piece(Style style, Piece piece, double atPt, double sizePt) {
