@@ -43,6 +43,9 @@ final class Binder {
         }
         writer.setCloseStream(false);
         writer.setPdfVersion(PdfWriter.VERSION_1_6);
+        // The plain cross-reference table is written in the default locale's digits, which breaks the
+        // file where those are not 0 to 9; the compressed one is binary.
+        writer.setFullCompression();
         document.setGlyphSubstitutionEnabled(false);
         writer.addViewerPreference(PdfName.PRINTSCALING, PdfName.NONE);
         writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);

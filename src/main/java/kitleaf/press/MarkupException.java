@@ -27,8 +27,9 @@ public final class MarkupException extends Exception {
     }
 
     /**
-     * How many characters of the markup come before the faulty tag or text, counted from 0; for
-     * markup that is not well-formed XML, where the XML reader gave up.
+     * How many characters of the markup come before the faulty tag or text, counted from 0, within one
+     * character (as near as the XML reader tells); for markup that is not well-formed XML, where the
+     * XML reader gave up.
      */
     public int characterOffset() {
         return characterOffset;

@@ -47,8 +47,12 @@ final class MarkupReader {
     /** Goes to the next event; stray white space, comments and processing instructions are skipped. */
     Event next() throws XMLStreamException, MarkupException {
         while (true) {
-            place = Place.of(xml.getLocation());
-            switch (xml.next()) {
+            Place reached = Place.of(xml.getLocation());
+            boolean afterText = xml.getEventType() == XMLStreamConstants.CHARACTERS;
+            int event = xml.next();
+            // The JDK's reader has already taken the "<" when it hands over the text before it.
+            place = afterText && event != XMLStreamConstants.CHARACTERS ? reached.before() : reached;
+            switch (event) {
                 case XMLStreamConstants.START_ELEMENT:
                     start();
                     return Event.START;

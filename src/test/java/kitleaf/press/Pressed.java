@@ -102,7 +102,7 @@ final class Pressed {
                     var m = t.getTextMatrix();
                     letters.add(new Letter(t.getUnicode(), m.getTranslateX() / POINTS_PER_MM,
                             (t.getPageHeight() - m.getTranslateY()) / POINTS_PER_MM,
-                            t.getWidthDirAdj() / POINTS_PER_MM, t.getFontSizeInPt(), t.getFont().getName(),
+                            t.getWidthDirAdj() / POINTS_PER_MM, Math.hypot(m.getScaleX(), m.getShearY()), t.getFont().getName(),
                             Math.toDegrees(Math.atan2(m.getShearY(), m.getScaleX()))));
                 }
             };
