@@ -117,11 +117,11 @@ class PressTextTests {
     void aTextShrinksJustAsFarAsItMust() throws Exception {
         String text = "Breakwater band sampler";
         double full = new TextMeasure().widthMm(text, "text", 400, 12);
-        Pressed pressed = Pressed.page("<text y=\"20\" x=\"10\" font-size=\"12pt\" fit=\"6pt\" width=\"" + full * 0.75
+        Pressed pressed = Pressed.page("<text y=\"20\" x=\"10\" font-size=\"12pt\" fit=\"6pt\" width=\"" + full * 0.71
                 + "\">" + text + "</text>");
         List<Pressed.Letter> letters = pressed.letters();
-        // Three quarters of the width: three quarters of the size.
-        assertEquals(9, letters.get(0).sizePt(), 0.001);
+        // 71 % of the width: 71 % of the size, 8.52 pt.
+        assertEquals(8.52, letters.get(0).sizePt(), 0.001);
         assertEquals(text, joined(letters));
         assertEquals(List.of(), pressed.report.warnings());
     }
