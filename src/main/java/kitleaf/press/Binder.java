@@ -27,9 +27,6 @@ final class Binder {
     /** The date of a document that states none, so that equal markup gives equal bytes. */
     private static final LocalDate UNDATED = LocalDate.of(2000, 1, 1);
 
-    /** A PDF file identifier is customarily 16 bytes (ISO 32000-1, 14.4). */
-    private static final int ID_BYTES = 16;
-
     private final Document document = new Document(new Rectangle(1, 1), 0, 0, 0, 0);
     private final PdfWriter writer;
     private final PdfOutline[] latest = new PdfOutline[4];
@@ -92,9 +89,8 @@ final class Binder {
         Arrays.fill(latest, level + 1, latest.length, null);
     }
 
-    /** Writes what comes after the last page. */
-    void close(byte[] digest) {
-        byte[] id = Arrays.copyOf(digest, ID_BYTES);
+    /** Writes what comes after the last page; the file's identifier is customarily 16 bytes. */
+    void close(byte[] id) {
         writer.getInfo().put(PdfName.FILEID, PdfEncryption.createInfoId(id, id));
         if (!writer.getRootOutline().getKids().isEmpty()) {
             writer.setViewerPreferences(PdfWriter.PageModeUseOutlines);

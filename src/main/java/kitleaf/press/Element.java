@@ -8,6 +8,8 @@ import java.util.Optional;
 /** One start tag of the markup: its name, its attributes as written, and where it begins. */
 record Element(String name, Map<String, String> attributes, Place place) {
 
+    private static final int MOST_DIGITS = 6;
+
     /** Reads a value, or says what is wrong with it. */
     interface Syntax<T> {
         T read(String text) throws BadValue;
@@ -55,11 +57,15 @@ record Element(String name, Map<String, String> attributes, Place place) {
         if (text == null) {
             return otherwise;
         }
-        if (text.matches("[0-9]{1,6}")) {
-            int count = Integer.parseInt(text);
-            if (count >= least && count <= most) {
-                return count;
-            }
+        int count = 0;
+        boolean digits = !text.isEmpty() && text.length() <= MOST_DIGITS;
+        for (int i = 0; digits && i < text.length(); i++) {
+            char c = text.charAt(i);
+            digits = c >= '0' && c <= '9';
+            count = count * 10 + c - '0';
+        }
+        if (digits && count >= least && count <= most) {
+            return count;
         }
         throw fault(message(attribute, "\"" + text + "\" is not a whole number from " + least + " to " + most));
     }

@@ -2,7 +2,6 @@ package kitleaf.press;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.function.ToDoubleFunction;
 
 /** Draws what stands in one page, element by element as they are read. */
 final class PageArtist {
@@ -132,17 +131,17 @@ final class PageArtist {
         Fitting fitting = Fitting.free(galley);
         if (element.has("width")) {
             double widthPt = element.neededLength("width") * Plate.POINTS_PER_MM;
-            double floor = Math.min(1, fitPt / least(galley, style -> style.type().sizePt()));
+            double floor = Math.min(1, fitPt / leastSizePt(galley));
             fitting = Fitting.boxed(galley, widthPt, most, floor);
         }
         report(galley, fitting);
         new TextArtist(pen, scope.transform(), x, y).draw(fitting, scope.style());
     }
 
-    private static double least(Galley galley, ToDoubleFunction<Style> of) {
+    private static double leastSizePt(Galley galley) {
         double least = Double.MAX_VALUE;
         for (int i = 0; i < galley.size(); i++) {
-            least = Math.min(least, of.applyAsDouble(galley.style(i)));
+            least = Math.min(least, galley.style(i).type().sizePt());
         }
         return least;
     }

@@ -65,8 +65,8 @@ final class Presentation {
         if (word.equals("bold")) {
             return Type.BOLD;
         }
-        if (word.matches("[1-9]00")) {
-            return Integer.parseInt(word);
+        if (word.length() == 3 && word.endsWith("00") && word.charAt(0) >= '1' && word.charAt(0) <= '9') {
+            return (word.charAt(0) - '0') * 100;
         }
         throw new BadValue("\"" + word + "\" is not a weight; write normal, bold or 100, 200, ... 900");
     }
