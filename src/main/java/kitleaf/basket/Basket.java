@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,10 +17,14 @@ import java.util.OptionalDouble;
  * @param printer what her printer does to lengths
  * @param cutStepMm what cut sizes are rounded up to, where she set it
  * @param putUps the ways threads are sold, her own and the built-in ones
+ * @param stash thread she has already, in the order she wrote it
+ * @param prices what one skein of a put-up costs, by the put-up's name; all in one currency
+ * @param labelStock what bobbin labels are printed on, where she said it
  * @param pieces in the order of their IDs
  */
 public record Basket(String title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
-                     List<PutUp> putUps, List<Piece> pieces) {
+                     List<PutUp> putUps, List<StashEntry> stash, Map<String, Price> prices,
+                     Optional<LabelStock> labelStock, List<Piece> pieces) {
 
     /** Copies the lists. */
     public Basket {
@@ -29,17 +34,20 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
         Objects.requireNonNull(printer);
         Objects.requireNonNull(cutStepMm);
         putUps = List.copyOf(putUps);
+        stash = List.copyOf(stash);
+        prices = Map.copyOf(prices);
+        Objects.requireNonNull(labelStock);
         pieces = List.copyOf(pieces);
     }
 
     /** The same basket printed on other paper or in other units. */
     public Basket on(Paper otherPaper, Units otherUnits) {
-        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, pieces);
+        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, labelStock, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
-        return new Basket(title, paper, units, printer, cutStepMm, putUps,
+        return new Basket(title, paper, units, printer, cutStepMm, putUps, stash, prices, labelStock,
                 pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 

@@ -139,7 +139,8 @@ public final class BasketReader {
         List<Piece> read = pieces.stream().flatMap(piece -> piece.piece().stream())
                 .sorted(Comparator.comparing(Piece::id)).toList();
         return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
-                settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()), read));
+                settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
+                List.of(), java.util.Map.of(), Optional.empty(), read));
     }
 
     /**

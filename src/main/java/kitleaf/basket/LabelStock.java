@@ -1,0 +1,69 @@
+package kitleaf.basket;
+
+import java.util.Objects;
+
+/**
+ * A sheet of labels, described by its geometry. Lengths are measured on the sheet as it lies upright, from its
+ * top left corner.
+ *
+ * @param paper the sheet
+ * @param columns labels side by side, 1 or more
+ * @param rows labels one below the other, 1 or more
+ * @param widthMm of one label
+ * @param heightMm of one label; the same as the width where they are round
+ * @param firstXMm from the sheet's left side to the first label's
+ * @param firstYMm from the sheet's top to the first label's
+ * @param pitchXMm from one label's left side to the next one's; at least the width
+ * @param pitchYMm from one label's top to the next one's; at least the height
+ * @param shape rectangle or round
+ * @param plain whether it is plain paper to be cut up, so that cut lines are drawn
+ * @param style how a label is laid out
+ */
+public record LabelStock(Paper paper, int columns, int rows, double widthMm, double heightMm, double firstXMm,
+                         double firstYMm, double pitchXMm, double pitchYMm, Shape shape, boolean plain, Style style) {
+
+    /** The outline of a label. */
+    public enum Shape {
+        /** Four corners. */
+        RECTANGLE,
+        /** A circle. */
+        ROUND
+    }
+
+    /** How a label is laid out. */
+    public enum Style {
+        /** Folded round a bobbin and readable on both of its faces. */
+        WRAP,
+        /** Stuck on one face. */
+        FACE
+    }
+
+    /** How far past the paper a label may reach before it does not fit: the last bits of adding up. */
+    private static final double SLACK_MM = 1e-6;
+
+    /** Refuses labels that overlap, are not there, or do not fit their paper. */
+    public LabelStock {
+        Objects.requireNonNull(paper);
+        Objects.requireNonNull(shape);
+        Objects.requireNonNull(style);
+        if (columns < 1 || rows < 1 || !(widthMm > 0) || !(heightMm > 0) || !(firstXMm >= 0) || !(firstYMm >= 0)
+                || (columns > 1 && !(pitchXMm >= widthMm - SLACK_MM)) || (rows > 1 && !(pitchYMm >= heightMm - SLACK_MM))
+                || (shape == Shape.ROUND && widthMm != heightMm)) {
+            throw new IllegalArgumentException("no such label stock");
+        }
+        if (rightMm(columns, widthMm, firstXMm, pitchXMm) > paper.widthMm() + SLACK_MM
+                || rightMm(rows, heightMm, firstYMm, pitchYMm) > paper.heightMm() + SLACK_MM) {
+            throw new IllegalArgumentException("labels do not fit their paper");
+        }
+    }
+
+    /** Where the last of so many labels ends, in one direction. */
+    static double rightMm(int number, double sizeMm, double firstMm, double pitchMm) {
+        return firstMm + (number - 1) * pitchMm + sizeMm;
+    }
+
+    /** Labels on a sheet. */
+    public int perSheet() {
+        return columns * rows;
+    }
+}
