@@ -8,6 +8,7 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import kitleaf.ReadBack;
 import org.junit.jupiter.api.Test;
 
 /** Outlines, read back with PDFBox; coordinates are worked by hand beside each check. */
@@ -48,7 +49,7 @@ class PressShapesTests {
 
     @Test
     void aHundredMillimetresAreAHundredMillimetres() throws Exception {
-        Pressed.Drawn line = Pressed.page("<line x1=\"20\" y1=\"30\" x2=\"120\" y2=\"30\"" + PEN + "/>").onlyDrawn();
+        ReadBack.Drawn line = Pressed.page("<line x1=\"20\" y1=\"30\" x2=\"120\" y2=\"30\"" + PEN + "/>").onlyDrawn();
         assertEquals("ML", line.operations());
         assertEquals(20, line.x(0), MM);
         assertEquals(30, line.y(0), MM);
@@ -60,7 +61,7 @@ class PressShapesTests {
     void nestedTransformsAreComposedOuterFirst() throws Exception {
         // (0,0)-(50,0): scaled 2 is (0,0)-(100,0); turned 90 degrees clockwise (0,0)-(0,100);
         // moved by (30,40): (30,40)-(30,140).
-        Pressed.Drawn line = Pressed.page("<g transform=\"translate(30,40)\"><g transform=\"rotate(90)\">"
+        ReadBack.Drawn line = Pressed.page("<g transform=\"translate(30,40)\"><g transform=\"rotate(90)\">"
                 + "<line x2=\"50\" transform=\"scale(2)\"" + PEN + "/></g></g>").onlyDrawn();
         assertEquals(30, line.x(0), MM);
         assertEquals(40, line.y(0), MM);
@@ -74,7 +75,7 @@ class PressShapesTests {
     void aTransformListTurnsAboutACentreAndTakesAMatrix() throws Exception {
         // Turning (20,10) by 180 degrees about (15,10) gives (10,10); matrix(1 0 .5 1 3 4) takes
         // (10,10) to (10 + 5 + 3, 10 + 4) = (18,14). (25,10) becomes (5,10), then (5 + 5 + 3, 14) = (13,14).
-        Pressed.Drawn line = Pressed.page("<line x1=\"20\" y1=\"10\" x2=\"25\" y2=\"10\" transform=\""
+        ReadBack.Drawn line = Pressed.page("<line x1=\"20\" y1=\"10\" x2=\"25\" y2=\"10\" transform=\""
                 + "matrix(1 0 .5 1 3 4),rotate(180 15,10)\"" + PEN + "/>").onlyDrawn();
         assertEquals(18, line.x(0), MM);
         assertEquals(14, line.y(0), MM);
@@ -86,7 +87,7 @@ class PressShapesTests {
     void thePrintersCorrectionStretchesAboutThePagesCentre() throws Exception {
         // Centre (105,148.5). x 55 and 155 lie 50 mm left and right: 50 x 1.007 = 50.35, so 54.65 and 155.35.
         // y 48.5 lies 100 mm above: 100 x 1.002 = 100.2, so 48.3.
-        Pressed.Drawn line = Pressed.page("<g transform=\"translate(50)\"><line x1=\"5\" y1=\"48.5\" x2=\"105\""
+        ReadBack.Drawn line = Pressed.page("<g transform=\"translate(50)\"><line x1=\"5\" y1=\"48.5\" x2=\"105\""
                 + " y2=\"48.5\"" + PEN + "/></g>", Pressed.corrected(1.007, 1.002)).onlyDrawn();
         assertEquals(54.65, line.x(0), MM);
         assertEquals(155.35, line.x(1), MM);
@@ -97,7 +98,7 @@ class PressShapesTests {
 
     @Test
     void aCorrectedLineDownIsStretchedByTheOtherFactor() throws Exception {
-        Pressed.Drawn line = Pressed.page("<line x1=\"10\" y1=\"20\" x2=\"10\" y2=\"120\"" + PEN + "/>",
+        ReadBack.Drawn line = Pressed.page("<line x1=\"10\" y1=\"20\" x2=\"10\" y2=\"120\"" + PEN + "/>",
                 Pressed.corrected(1.007, 1.002)).onlyDrawn();
         assertEquals(100.2, line.y(1) - line.y(0), MM);
     }
@@ -105,7 +106,7 @@ class PressShapesTests {
     @Test
     void aCircleIsRoundAndIsStretchedForThePrinter() throws Exception {
         // Of a quarter's Bezier with control points at 4/3 (sqrt 2 - 1) r the end points lie on the circle.
-        Pressed.Drawn plain = Pressed.page("<circle cx=\"105\" cy=\"148.5\" r=\"40\"/>").onlyDrawn();
+        ReadBack.Drawn plain = Pressed.page("<circle cx=\"105\" cy=\"148.5\" r=\"40\"/>").onlyDrawn();
         assertEquals("MCccCccCccCccZ", plain.operations());
         assertTrue(plain.filled());
         for (int end = 0; end < plain.points().size(); end += 3) {
@@ -116,7 +117,7 @@ class PressShapesTests {
         double y = (plain.y(0) + 3 * plain.y(1) + 3 * plain.y(2) + plain.y(3)) / 8;
         assertEquals(40, Math.hypot(x - 105, y - 148.5), MM);
 
-        Pressed.Drawn printed = Pressed.page("<circle cx=\"105\" cy=\"148.5\" r=\"40\"/>",
+        ReadBack.Drawn printed = Pressed.page("<circle cx=\"105\" cy=\"148.5\" r=\"40\"/>",
                 Pressed.corrected(1.007, 1.002)).onlyDrawn();
         assertEquals(2 * 40 * 1.007, printed.most(true) - printed.least(true), MM);
         assertEquals(2 * 40 * 1.002, printed.most(false) - printed.least(false), MM);
@@ -124,7 +125,7 @@ class PressShapesTests {
 
     @Test
     void aRectangleHasItsCorners() throws Exception {
-        Pressed.Drawn plain = Pressed.page("<rect x=\"10\" y=\"20\" width=\"30\" height=\"40\"/>").onlyDrawn();
+        ReadBack.Drawn plain = Pressed.page("<rect x=\"10\" y=\"20\" width=\"30\" height=\"40\"/>").onlyDrawn();
         assertEquals("MLLLZ", plain.operations());
         assertEquals(10, plain.least(true), MM);
         assertEquals(40, plain.most(true), MM);
@@ -135,7 +136,7 @@ class PressShapesTests {
     @Test
     void aRoundedRectanglesRadiusStandsForBothAndIsAtMostHalfASide() throws Exception {
         // SVG 1.1, 9.2: rx alone stands for ry; ry is cut to half of 8 mm.
-        Pressed.Drawn rounded = Pressed.page("<rect x=\"10\" y=\"20\" width=\"30\" height=\"8\" rx=\"6\"/>").onlyDrawn();
+        ReadBack.Drawn rounded = Pressed.page("<rect x=\"10\" y=\"20\" width=\"30\" height=\"8\" rx=\"6\"/>").onlyDrawn();
         assertEquals("MLCccLCccLCccLCccZ", rounded.operations());
         assertEquals(16, rounded.x(0), MM);
         assertEquals(20, rounded.y(0), MM);
@@ -148,7 +149,7 @@ class PressShapesTests {
     @Test
     void pathCommandsFollowTheSvgGrammar() throws Exception {
         // M10 10 h20 v10 l-5-5 (25,15) 1.5.5 (26.5,15.5) H40 V30 z back to (10,10); l5 5 from there (15,15).
-        Pressed.Drawn path = Pressed.page("<path d=\"M10,10h20v10l-5-5 1.5.5H40V30zl5 5\"" + PEN + "/>").onlyDrawn();
+        ReadBack.Drawn path = Pressed.page("<path d=\"M10,10h20v10l-5-5 1.5.5H40V30zl5 5\"" + PEN + "/>").onlyDrawn();
         assertEquals("MLLLLLLZML", path.operations());
         double[][] points = {{10, 10}, {30, 10}, {30, 20}, {25, 15}, {26.5, 15.5}, {40, 15.5}, {40, 30},
             {10, 10}, {15, 15}};
@@ -160,7 +161,7 @@ class PressShapesTests {
 
     @Test
     void pairsAfterAMoveAreLines() throws Exception {
-        Pressed.Drawn path = Pressed.page("<path d=\"m10 10 5 0 0 5M 1e1 2E+1 30 20\"" + PEN + "/>").onlyDrawn();
+        ReadBack.Drawn path = Pressed.page("<path d=\"m10 10 5 0 0 5M 1e1 2E+1 30 20\"" + PEN + "/>").onlyDrawn();
         assertEquals("MLLML", path.operations());
         assertEquals(15, path.x(2), MM);
         assertEquals(15, path.y(2), MM);
@@ -172,7 +173,7 @@ class PressShapesTests {
     void curvesKeepTheirControlPoints() throws Exception {
         // q from (10,10): control (16,22), end (28,10). As a cubic the controls are
         // 10 + 2/3 (6) = 14, 10 + 2/3 (12) = 18 and 28 + 2/3 (-12) = 20, 10 + 2/3 (12) = 18.
-        Pressed.Drawn path = Pressed.page("<path d=\"M10 10q6 12 18 0C30 31 32 33 34 35c1 1 2 2 3 0Q40 40 43 35\""
+        ReadBack.Drawn path = Pressed.page("<path d=\"M10 10q6 12 18 0C30 31 32 33 34 35c1 1 2 2 3 0Q40 40 43 35\""
                 + PEN + "/>").onlyDrawn();
         assertEquals("MCccCccCccCcc", path.operations());
         double[][] points = {{10, 10}, {14, 18}, {20, 18}, {28, 10}, {30, 31}, {32, 33}, {34, 35},
@@ -185,12 +186,12 @@ class PressShapesTests {
 
     @Test
     void aGroupHandsDownItsAttributesAndAChildOverridesThem() throws Exception {
-        List<Pressed.Drawn> drawn = Pressed.page("<g fill=\"#9a2f2d\" stroke=\"#20262B\" stroke-width=\"0.35\""
+        List<ReadBack.Drawn> drawn = Pressed.page("<g fill=\"#9a2f2d\" stroke=\"#20262B\" stroke-width=\"0.35\""
                 + " stroke-linecap=\"round\"><g stroke-dasharray=\"2.4,1.2\" stroke-linejoin=\"bevel\">"
                 + "<rect width=\"5\" height=\"5\"/><rect width=\"5\" height=\"5\" fill=\"#0f0\" stroke=\"none\"/></g>"
                 + "<rect width=\"5\" height=\"5\" fill=\"none\"/></g><rect width=\"5\" height=\"5\"/>").drawn();
         assertEquals(4, drawn.size());
-        Pressed.Drawn first = drawn.get(0);
+        ReadBack.Drawn first = drawn.get(0);
         assertTrue(first.filled() && first.stroked());
         assertEquals(0x9a2f2d, first.fill());
         assertEquals(0x20262b, first.stroke());
@@ -211,7 +212,7 @@ class PressShapesTests {
     @Test
     void aDashDoesNotDriftAlongItsLine() throws Exception {
         // 2.4 + 1.2 mm: two decimals of points would give 3.6 mm +- 0.0035, 0.2 mm over 60 dashes.
-        Pressed.Drawn line = Pressed.page("<line x2=\"200\" stroke-dasharray=\"2.4 1.2\"" + PEN + "/>").onlyDrawn();
+        ReadBack.Drawn line = Pressed.page("<line x2=\"200\" stroke-dasharray=\"2.4 1.2\"" + PEN + "/>").onlyDrawn();
         assertEquals(2.4, line.dashMm().get(0), 0.00001);
         assertEquals(1.2, line.dashMm().get(1), 0.00001);
         assertEquals(200, 200 / 3.6 * (line.dashMm().get(0) + line.dashMm().get(1)), MM);
@@ -219,7 +220,7 @@ class PressShapesTests {
 
     @Test
     void dashesGrowWithTheTransform() throws Exception {
-        List<Pressed.Drawn> lines = Pressed.page("<g stroke-dasharray=\"2 1\"" + PEN + "><line x2=\"9\"/>"
+        List<ReadBack.Drawn> lines = Pressed.page("<g stroke-dasharray=\"2 1\"" + PEN + "><line x2=\"9\"/>"
                 + "<line x2=\"9\" transform=\"scale(3)\"/></g>").drawn();
         assertEquals(2, lines.get(0).dashMm().get(0), 0.0001);
         assertEquals(6, lines.get(1).dashMm().get(0), 0.0001);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import kitleaf.ReadBack;
 import org.junit.jupiter.api.Test;
 
 /** Text, read back with PDFBox: what it says, in which face, how large and where. */
@@ -15,16 +16,16 @@ class PressTextTests {
 
     private static final double MM = 0.01;
 
-    private static double right(Pressed.Letter letter) {
+    private static double right(ReadBack.Letter letter) {
         return letter.x() + letter.width();
     }
 
-    private static String joined(List<Pressed.Letter> letters) {
-        return letters.stream().map(Pressed.Letter::text).collect(Collectors.joining());
+    private static String joined(List<ReadBack.Letter> letters) {
+        return letters.stream().map(ReadBack.Letter::text).collect(Collectors.joining());
     }
 
     /** The letters by line, top line first. */
-    private static Map<Double, List<Pressed.Letter>> lines(List<Pressed.Letter> letters) {
+    private static Map<Double, List<ReadBack.Letter>> lines(List<ReadBack.Letter> letters) {
         return letters.stream().collect(Collectors.groupingBy(l -> Math.round(l.y() * 100) / 100.0, TreeMap::new,
                 Collectors.toList()));
     }
@@ -35,7 +36,7 @@ class PressTextTests {
 
     @Test
     void aTextStartsAtItsBaseline() throws Exception {
-        List<Pressed.Letter> letters = Pressed.page("<text x=\"20\" y=\"30\" font-size=\"12pt\">Tide</text>").letters();
+        List<ReadBack.Letter> letters = Pressed.page("<text x=\"20\" y=\"30\" font-size=\"12pt\">Tide</text>").letters();
         assertEquals("Tide", joined(letters));
         assertEquals(20, letters.get(0).x(), MM);
         assertEquals(30, letters.get(0).y(), MM);
@@ -51,9 +52,9 @@ class PressTextTests {
 
     @Test
     void anchorsPlaceTheTextByItsWidth() throws Exception {
-        List<Pressed.Letter> end = Pressed.page("<text x=\"100\" y=\"30\" text-anchor=\"end\">Harbour</text>").letters();
+        List<ReadBack.Letter> end = Pressed.page("<text x=\"100\" y=\"30\" text-anchor=\"end\">Harbour</text>").letters();
         assertEquals(100, right(end.get(6)), MM);
-        List<Pressed.Letter> middle = Pressed.page("<g text-anchor=\"middle\"><text x=\"100\" y=\"30\">Harbour</text></g>")
+        List<ReadBack.Letter> middle = Pressed.page("<g text-anchor=\"middle\"><text x=\"100\" y=\"30\">Harbour</text></g>")
                 .letters();
         assertEquals(100, (middle.get(0).x() + right(middle.get(6))) / 2, MM);
     }
@@ -61,7 +62,7 @@ class PressTextTests {
     @Test
     void inABoxTheAnchorSaysWhichEdgeXIs() throws Exception {
         String box = "<text x=\"100\" y=\"30\" width=\"30\" lines=\"2\" text-anchor=\"end\">Lamp and rope and knot</text>";
-        for (List<Pressed.Letter> line : lines(Pressed.page(box).letters()).values()) {
+        for (List<ReadBack.Letter> line : lines(Pressed.page(box).letters()).values()) {
             assertEquals(100, right(line.get(line.size() - 1)), MM);
             assertTrue(line.get(0).x() >= 70 - MM);
         }
@@ -70,9 +71,9 @@ class PressTextTests {
     @Test
     void theMeasureIsWhatIsDrawn() throws Exception {
         String text = "Breakwater 2 \u00BD in, \u03C8 \u0416 \u2702";
-        List<Pressed.Letter> letters = Pressed.page("<text x=\"10\" y=\"30\" font-family=\"heading\" font-weight=\"bold\""
+        List<ReadBack.Letter> letters = Pressed.page("<text x=\"10\" y=\"30\" font-family=\"heading\" font-weight=\"bold\""
                 + " font-size=\"14pt\">" + text + "</text>").letters();
-        Pressed.Letter last = letters.get(letters.size() - 1);
+        ReadBack.Letter last = letters.get(letters.size() - 1);
         assertEquals(right(last) - 10, new TextMeasure().widthMm(text, "heading", 700, 14), MM);
     }
 
@@ -119,7 +120,7 @@ class PressTextTests {
         double full = new TextMeasure().widthMm(text, "text", 400, 12);
         Pressed pressed = Pressed.page("<text y=\"20\" x=\"10\" font-size=\"12pt\" fit=\"6pt\" width=\"" + full * 0.71
                 + "\">" + text + "</text>");
-        List<Pressed.Letter> letters = pressed.letters();
+        List<ReadBack.Letter> letters = pressed.letters();
         // 71 % of the width: 71 % of the size, 8.52 pt.
         assertEquals(8.52, letters.get(0).sizePt(), 0.001);
         assertEquals(text, joined(letters));
@@ -144,7 +145,7 @@ class PressTextTests {
         Pressed pressed = Pressed.markup("<document><page width=\"50\" height=\"50\"/><page width=\"50\" height=\"50\">"
                 + "<text y=\"20\" x=\"5\" font-size=\"12pt\" fit=\"10pt\" width=\"22\">Breakwater band sampler</text>"
                 + "</page></document>", PressSettings.plain());
-        List<Pressed.Letter> letters = pressed.letters();
+        List<ReadBack.Letter> letters = pressed.letters();
         assertEquals(10, letters.get(0).sizePt(), 0.001);
         String drawn = joined(letters);
         assertTrue(drawn.matches("Break.*\u2026"), drawn);
@@ -182,7 +183,7 @@ class PressTextTests {
 
     @Test
     void spansChangeFaceSizeWeightAndSpacingInsideALine() throws Exception {
-        List<Pressed.Letter> letters = Pressed.page("<text y=\"20\">a<tspan font-weight=\"600\" font-size=\"12pt\">b"
+        List<ReadBack.Letter> letters = Pressed.page("<text y=\"20\">a<tspan font-weight=\"600\" font-size=\"12pt\">b"
                 + "</tspan><tspan font-family=\"heading\" letter-spacing=\"2\">cd</tspan></text>").letters();
         assertTrue(letters.get(0).font().endsWith("AtkinsonHyperlegibleNext-Regular"));
         assertTrue(letters.get(1).font().endsWith("AtkinsonHyperlegibleNext-SemiBold"));
@@ -209,7 +210,7 @@ class PressTextTests {
 
     @Test
     void textTurnsWithItsElementAndKeepsItsShapeUnderCorrection() throws Exception {
-        Pressed.Letter turned = Pressed.page("<text transform=\"translate(50 60) rotate(90) scale(2)\" x=\"5\""
+        ReadBack.Letter turned = Pressed.page("<text transform=\"translate(50 60) rotate(90) scale(2)\" x=\"5\""
                 + " font-size=\"10pt\">T</text>").letters().get(0);
         // (5,0) scaled is (10,0), turned clockwise (0,10), moved (50,70); a clockwise turn is -90 in PDF's axes.
         assertEquals(50, turned.x(), MM);
@@ -217,8 +218,8 @@ class PressTextTests {
         assertEquals(-90, turned.turned(), 0.001);
 
         String text = "<text x=\"155\" y=\"48.5\" text-anchor=\"middle\">Harbour</text>";
-        List<Pressed.Letter> plain = Pressed.page(text).letters();
-        List<Pressed.Letter> printed = Pressed.page(text, Pressed.corrected(1.007, 1.002)).letters();
+        List<ReadBack.Letter> plain = Pressed.page(text).letters();
+        List<ReadBack.Letter> printed = Pressed.page(text, Pressed.corrected(1.007, 1.002)).letters();
         // 50 mm right and 100 mm above the centre: moved by 0.35 and -0.2 mm, all letters alike.
         for (int i = 0; i < plain.size(); i++) {
             assertEquals(plain.get(i).x() + 0.35, printed.get(i).x(), MM);
@@ -233,7 +234,7 @@ class PressTextTests {
                 Pressed pressed = Pressed.page("<text x=\"10\" y=\"20\" font-size=\"20pt\" font-family=\"" + family
                         + "\">" + written + "</text>");
                 assertEquals("1\u20442", pressed.text());
-                List<Pressed.Letter> letters = pressed.letters();
+                List<ReadBack.Letter> letters = pressed.letters();
                 assertEquals(3, letters.size());
                 assertEquals(20 * 0.62, letters.get(0).sizePt(), 0.01);
                 assertEquals(20, letters.get(1).sizePt(), 0.01);
@@ -249,7 +250,7 @@ class PressTextTests {
     void aNumeratorHangsFromCapHeight() throws Exception {
         // Atkinson Hyperlegible Next: capitals and figure 1 are 668/1000 em high, so at 20 pt the top of H is
         // 13.36 pt up; a 62 % figure is 8.2832 pt high and must be raised 5.0768 pt = 1.79098 mm.
-        Pressed.Letter numerator = Pressed.page("<text y=\"20\" font-size=\"20pt\">\u00BC</text>").letters().get(0);
+        ReadBack.Letter numerator = Pressed.page("<text y=\"20\" font-size=\"20pt\">\u00BC</text>").letters().get(0);
         assertEquals(20 - 1.79098, numerator.y(), MM);
     }
 
@@ -271,8 +272,8 @@ class PressTextTests {
         String row = "<text x=\"30\" y=\"%d\" font-size=\"10pt\" font-variant-numeric=\"tabular-nums\">%s</text>";
         Pressed pressed = Pressed.page(String.format(java.util.Locale.ROOT, row, 20, "1478")
                 + String.format(java.util.Locale.ROOT, row, 30, "0000"));
-        Map<Double, List<Pressed.Letter>> lines = lines(pressed.letters());
-        for (List<Pressed.Letter> line : lines.values()) {
+        Map<Double, List<ReadBack.Letter>> lines = lines(pressed.letters());
+        for (List<ReadBack.Letter> line : lines.values()) {
             for (int i = 0; i < 4; i++) {
                 double centre = (line.get(i).x() + right(line.get(i))) / 2;
                 assertEquals(30 + 2.286 * (i + 0.5), centre, MM, line.get(i).text());
@@ -287,7 +288,7 @@ class PressTextTests {
             {Character.toString(0x1D434), "NotoSansMath-Regular"}, {Character.toString(0x1F784), "NotoSansSymbols2-Regular"}};
         for (String[] c : cases) {
             Pressed pressed = Pressed.page("<text x=\"9\" y=\"20\">" + c[0] + "</text>");
-            Pressed.Letter letter = pressed.letters().get(0);
+            ReadBack.Letter letter = pressed.letters().get(0);
             assertTrue(letter.font().endsWith("+" + c[1]), c[0] + " in " + letter.font());
             assertEquals(c[0], letter.text());
             assertEquals(List.of(), pressed.report.warnings());
@@ -298,9 +299,9 @@ class PressTextTests {
 
     @Test
     void theSymbolFamilyAsksTheSymbolFacesFirst() throws Exception {
-        Pressed.Letter arrow = Pressed.page("<text y=\"20\" font-family=\"symbol\">\u25CF</text>").letters().get(0);
+        ReadBack.Letter arrow = Pressed.page("<text y=\"20\" font-family=\"symbol\">\u25CF</text>").letters().get(0);
         assertTrue(arrow.font().endsWith("+NotoSansSymbols2-Regular"), arrow.font());
-        Pressed.Letter letter = Pressed.page("<text y=\"20\" font-family=\"symbol\">\u1F00</text>").letters().get(0);
+        ReadBack.Letter letter = Pressed.page("<text y=\"20\" font-family=\"symbol\">\u1F00</text>").letters().get(0);
         assertTrue(letter.font().endsWith("+NotoSans-Regular"), letter.font());
     }
 
@@ -321,9 +322,9 @@ class PressTextTests {
     void decomposedLettersAreComposedAndOtherMarksSitOnTheirBase() throws Exception {
         assertEquals("\u00E9", Pressed.page("<text y=\"20\">e\u0301</text>").letters().get(0).text());
         // No ready-made q with tilde exists: two glyphs, the mark taking no room.
-        List<Pressed.Letter> letters = Pressed.page("<text x=\"10\" y=\"20\" font-size=\"20pt\">q\u0303x</text>").letters();
+        List<ReadBack.Letter> letters = Pressed.page("<text x=\"10\" y=\"20\" font-size=\"20pt\">q\u0303x</text>").letters();
         double alone = new TextMeasure().widthMm("q", "text", 400, 20);
-        Pressed.Letter last = letters.get(letters.size() - 1);
+        ReadBack.Letter last = letters.get(letters.size() - 1);
         assertEquals("x", last.text());
         assertEquals(10 + alone, last.x(), MM);
     }

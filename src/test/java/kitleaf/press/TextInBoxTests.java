@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import kitleaf.ReadBack;
 import net.jqwik.api.constraints.IntRange;
 
 /** Whatever is written in a box stays in it, by PDFBox's reckoning of widths. */
@@ -35,8 +36,8 @@ class TextInBoxTests {
                 List.of("start", "middle", "end").get(anchor), fit ? " fit=\"6pt\"" : "", text);
         double left = 100 - width * anchor / 2;
         Pressed pressed = Pressed.page(markup);
-        List<Pressed.Letter> letters = pressed.letters();
-        for (Pressed.Letter letter : letters) {
+        List<ReadBack.Letter> letters = pressed.letters();
+        for (ReadBack.Letter letter : letters) {
             assertTrue(letter.x() >= left - MM, letter + " starts left of " + left);
             assertTrue(letter.x() + letter.width() <= left + width + MM || letter.text().isBlank(),
                     letter + " ends right of " + (left + width));
