@@ -88,7 +88,7 @@ class PrintCommandTests {
     void a_page_says_what_her_hands_need() throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "title: Net loft", PIECE);
         assertEquals(0, Ran.kitleaf("print", basket, "--out", out()).code());
-        String page = ReadBack.text(pdf(), 1).replace('\u00a0', ' ');
+        String page = ReadBack.text(pdf(), 1).replace('\u00a0', ' ').replaceAll("\\s+", " ");
         for (String words : List.of("CUT SHEET", "Groyne", "Nell Ferry · 140 × 210 stitches · Spray linen, 36 count over two",
                 // By hand: 7 7/9 + 6 in is 13 7/9, up to 14; 11 2/3 + 6 is 17 2/3, up to 17 3/4.
                 "14 × 17 3⁄4 in", "35.6 × 45.1 cm", "7 3⁄4 × 11 5⁄8 in", "19.8 × 29.6 cm",

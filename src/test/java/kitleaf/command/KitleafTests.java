@@ -1,0 +1,90 @@
+package kitleaf.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class KitleafTests {
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "reckon", "check"})
+    void help_fits_80_columns_and_shows_examples(String command) {
+        Ran ran = Ran.kitleaf("help", command);
+        assertEquals(0, ran.code());
+        assertTrue(ran.out().contains("Examples:"), ran.out());
+        ran.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
+    void help_names_the_commands_and_exit_codes() {
+        Ran ran = Ran.kitleaf("help");
+        for (String words : List.of("print ", "reckon ", "check ", "Exit codes:", "kitleaf print examples/harbour --out out")) {
+            assertTrue(ran.out().contains(words), ran.out());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "print|Missing required parameter: 'BASKET'",
+        "pint x|Unmatched argument",
+        "print x --paper A9|'A9' is no paper Kitleaf knows; write A5, A4",
+        "print x --units inches|'inches' is not a unit; write in or cm",
+        "print x --only cutsheets|'cutsheets' is not a sheet; write cut-sheets",
+        "print x --templates nowhere|there is no templates folder nowhere"})
+    void wrong_usage_is_a_sentence_and_exit_2(String arguments, String sentence) {
+        Ran ran = Ran.kitleaf((Object[]) arguments.split(" "));
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains(sentence), ran.err());
+        assertFalse(ran.err().contains("\tat "), ran.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "reckon", "check"})
+    void a_missing_folder_is_a_sentence_and_exit_1(String command) {
+        Ran ran = Ran.kitleaf(command, folder.resolve("nowhere"));
+        assertEquals(1, ran.code());
+        assertEquals("", ran.out());
+        assertTrue(ran.err().startsWith(folder.resolve("nowhere") + ": "), ran.err());
+    }
+
+    @Test
+    void an_empty_basket_is_a_sentence_and_exit_1() throws IOException {
+        Files.createDirectories(folder.resolve("pieces"));
+        Ran ran = Ran.kitleaf("check", folder);
+        assertEquals(1, ran.code());
+        assertTrue(ran.err().contains("1 problem"), ran.err());
+    }
+
+    @Test
+    void all_problems_of_all_files_are_told_at_once_in_order() throws IOException {
+        Files.createDirectories(folder.resolve("pieces"));
+        Files.writeString(folder.resolve("pieces/b.yaml"), "piece: B\nstitches: 10 x 10\ncloth: {kind: linen, count: 500, over: 2}\nmargin: 3\n");
+        Files.writeString(folder.resolve("pieces/a.yaml"), "piece: A\nstiches: 10 x 10\ncloth: {kind: linnen, count: 28, over: 2}\n");
+        Ran ran = Ran.kitleaf("check", folder);
+        assertEquals(1, ran.code());
+        List<String> places = ran.err().lines().filter(line -> line.contains(".yaml:"))
+                .map(line -> line.substring(line.indexOf("pieces/"))).map(line -> line.replaceAll(": .*", "")).toList();
+        assertEquals(List.of("pieces/a.yaml:2:1", "pieces/a.yaml:3:15", "pieces/b.yaml:3:29", "pieces/b.yaml:4:9"), places, ran.err());
+        assertTrue(ran.err().endsWith("4 problems; nothing was written\n"), ran.err());
+    }
+
+    @Test
+    void version_is_said() {
+        Ran ran = Ran.kitleaf("--version");
+        assertEquals(0, ran.code());
+        assertTrue(ran.out().matches("kitleaf \\S+\n"), ran.out());
+    }
+}
