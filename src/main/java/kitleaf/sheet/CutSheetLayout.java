@@ -29,6 +29,8 @@ final class CutSheetLayout {
     private static final double TWO_COLUMNS_MM = 165;
     private static final double COLUMN_MM = 66;
     private static final double ROW_MM = 5;
+    /** From this width on the what-if table gives both units. */
+    private static final double WIDE_TABLE_MM = 140;
     /** The steps' share of the width where the table stands beside them. */
     private static final double STEPS_SHARE = 0.43;
     /** Where content starts on pages without sizes. */
@@ -63,6 +65,7 @@ final class CutSheetLayout {
                 "title", reckoning.basket().title() + ": " + words.say("cut-sheet.name"),
                 "subject", words.say("cut-sheet.subject"),
                 "language", settings.language().toLanguageTag(),
+                "wideTable", WIDE_TABLE_MM,
                 "lines", new LinesFunction(settings.ruler()),
                 "pages", pages));
     }
@@ -106,7 +109,7 @@ final class CutSheetLayout {
         double stepsWidthMm = innerMm * STEPS_SHARE;
         double tableXMm = MARGIN_MM + stepsWidthMm + 2 * GAP_MM;
         double tableWidthMm = innerMm - stepsWidthMm - 2 * GAP_MM;
-        double lower = Math.max(steps(piece, stepsWidthMm), table(piece));
+        double lower = Math.max(steps(piece, stepsWidthMm), table(piece, tableWidthMm));
         if (topMm + upper > bottomMm) {
             return oneColumn(piece, innerMm, bottomMm);
         }
@@ -137,7 +140,7 @@ final class CutSheetLayout {
                 new Block("counts", MARGIN_MM, 0, innerMm, counts(piece, innerMm)),
                 new Block("square", MARGIN_MM, 0, innerMm, square(piece, innerMm)),
                 new Block("steps", MARGIN_MM, 0, innerMm, steps(piece, innerMm)),
-                new Block("table", MARGIN_MM, 0, innerMm, table(piece)));
+                new Block("table", MARGIN_MM, 0, innerMm, table(piece, innerMm)));
         List<List<Block>> pages = new ArrayList<>();
         pages.add(new ArrayList<>(List.of(new Block("sizes", MARGIN_MM, HEADER_MM, innerMm, SIZES_MM))));
         double yMm = topMm;
@@ -176,8 +179,9 @@ final class CutSheetLayout {
         return settings.ruler().lines(text, "text", 400, sizePt, widthMm);
     }
 
-    private static double table(CutSheetPiece piece) {
-        return 13 + ROW_MM * piece.others().size();
+    /** A wide table has its note beside its heading, a narrow one below its rows. */
+    private static double table(CutSheetPiece piece, double widthMm) {
+        return (widthMm >= WIDE_TABLE_MM ? 13 : 17) + ROW_MM * piece.others().size();
     }
 
     private PageFrame frame(Basket basket, int number, int count) {
