@@ -37,7 +37,7 @@ class ArchitectureTests {
     void sizing_is_arithmetic_on_records_alone() {
         classes().that().resideInAPackage("kitleaf.sizing..")
                 .should().onlyDependOnClassesThat().resideInAnyPackage("kitleaf.sizing..", "kitleaf.basket..",
-                        "java.lang..", "java.util..", "java.time..")
+                        "java.lang..", "java.util..", "java.time..", "java.math..")
                 .check(CLASSES);
         noClasses().that().resideInAPackage("kitleaf.sizing..")
                 .should().dependOnClassesThat().haveSimpleNameEndingWith("Reader")

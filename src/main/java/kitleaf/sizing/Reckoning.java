@@ -5,6 +5,7 @@ import java.util.Objects;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Units;
 import kitleaf.sizing.cloth.ClothReckoning;
+import kitleaf.sizing.thread.ThreadReckoning;
 
 /**
  * All that is reckoned of a basket.
@@ -34,5 +35,10 @@ public record Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pi
                 .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, stepMm), StitchTally.of(piece)))
                 .toList();
         return new Reckoning(basket, stepMm, pieces);
+    }
+
+    /** Its threads, its stash and what to buy; reckoned anew at every call, so keep what it gives. */
+    public ThreadReckoning threads() {
+        return ThreadReckoning.of(basket);
     }
 }

@@ -1,0 +1,59 @@
+package kitleaf.sizing.thread;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import kitleaf.basket.Price;
+import kitleaf.basket.PutUp;
+
+/**
+ * One thread in one put-up: what all unfinished pieces still need of it, what the stash gives and what to buy.
+ *
+ * @param code what stands on the skein
+ * @param putUp how it is sold
+ * @param shares piece by piece, in the order the stash was shared
+ * @param unknown IDs of pieces that call for it without telling how much, sorted
+ * @param each what one skein costs, if known
+ */
+public record BuyLine(String code, PutUp putUp, List<StashShare> shares, List<String> unknown, Optional<Price> each) {
+
+    /** Copies the lists. */
+    public BuyLine {
+        Objects.requireNonNull(code);
+        Objects.requireNonNull(putUp);
+        shares = List.copyOf(shares);
+        unknown = List.copyOf(unknown);
+        Objects.requireNonNull(each);
+    }
+
+    /** What the pieces whose need is known still need, in skeins. */
+    public Estimate needSkeins() {
+        return shares.stream().map(StashShare::needSkeins).reduce(Estimate.NONE, Estimate::plus);
+    }
+
+    /** What comes from the stash, in skeins. */
+    public double drawnSkeins() {
+        return shares.stream().mapToDouble(StashShare::drawnSkeins).sum();
+    }
+
+    /** What the stash does not give, in skeins. */
+    public double missingSkeins() {
+        return shares.stream().mapToDouble(StashShare::toBuySkeins).sum();
+    }
+
+    /** Whole skeins to buy, all in one lot: what is missing for all pieces together, rounded up once. */
+    public long buy() {
+        return Edge.roundUp(missingSkeins());
+    }
+
+    /** Whether {@link #buy()} hangs on a tenth of a skein. */
+    public Edge edge() {
+        return Edge.of(missingSkeins());
+    }
+
+    /** What they cost, if the price is known. */
+    public Optional<Price> cost() {
+        return each.map(price -> new Price(price.amount().multiply(BigDecimal.valueOf(buy())), price.currency()));
+    }
+}

@@ -1,0 +1,41 @@
+package kitleaf.sizing.thread;
+
+/**
+ * The tapestry needle that goes through the cloth without spreading it. Sizes are even numbers; the greater the number, the
+ * finer the needle. Common practice, no source, and a matter of taste by one size either way.
+ *
+ * <pre>
+ *   stitches to the inch   up to   6.5   8.5   11.5   14.5   20   above
+ *   one to three strands            18    20     22     24   26      28
+ * </pre>
+ *
+ * From four strands on a needle one size larger is taken, from seven on two sizes, for the eye to hold them.
+ */
+public final class Needle {
+
+    /** The finest size given. */
+    public static final int FINEST = 28;
+
+    private static final double[] UP_TO = {6.5, 8.5, 11.5, 14.5, 20};
+    private static final int COARSEST_IN_TABLE = 18;
+    private static final int STEP = 2;
+
+    private Needle() { }
+
+    /**
+     * The size for a stitch and a thread.
+     *
+     * @param stitchesPerInch above 0
+     * @param strands in the needle, 1 or more
+     */
+    public static int size(double stitchesPerInch, int strands) {
+        if (!(stitchesPerInch > 0) || strands < 1) {
+            throw new IllegalArgumentException("no needle for " + stitchesPerInch + " to the inch, " + strands + " strands");
+        }
+        int size = COARSEST_IN_TABLE;
+        for (double upTo : UP_TO) {
+            size += stitchesPerInch > upTo ? STEP : 0;
+        }
+        return size - (strands >= 7 ? 2 * STEP : strands >= 4 ? STEP : 0);
+    }
+}

@@ -1,0 +1,75 @@
+package kitleaf.sizing.thread;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import kitleaf.basket.CalledThread;
+import kitleaf.basket.Part;
+import kitleaf.basket.Piece;
+import kitleaf.basket.PutUp;
+import kitleaf.sizing.StitchTally;
+
+/**
+ * The threads of one piece.
+ *
+ * @param piece what she wrote
+ * @param threads each code and put-up once, in the order of the chart, the piece's own before those of its parts
+ * @param left the part of the piece still to be stitched, 0 to 1
+ */
+public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left) {
+
+    /** Copies the list; refuses parts outside 0 to 1. */
+    public PieceThreads {
+        Objects.requireNonNull(piece);
+        threads = List.copyOf(threads);
+        if (!(left >= 0 && left <= 1)) {
+            throw new IllegalArgumentException("left must be 0 to 1: " + left);
+        }
+    }
+
+    private record Key(String code, String skein) { }
+
+    /**
+     * The threads of a piece.
+     *
+     * @param putUps by name, every one the piece calls for; the built-in cotton may be missing
+     * @throws IllegalArgumentException when a thread comes in a put-up that is not among them
+     */
+    static PieceThreads of(Piece piece, Map<String, PutUp> putUps) {
+        Map<Key, List<ThreadNeed>> needs = new LinkedHashMap<>();
+        add(piece, Optional.empty(), piece.threads(), putUps, needs);
+        for (Part part : piece.parts()) {
+            add(piece, Optional.of(part), part.threads(), putUps, needs);
+        }
+        List<ThreadTotal> totals = needs.entrySet().stream()
+                .map(entry -> new ThreadTotal(entry.getKey().code(), entry.getValue().get(0).putUp(), entry.getValue())).toList();
+        return new PieceThreads(piece, totals, left(piece));
+    }
+
+    private static void add(Piece piece, Optional<Part> part, List<CalledThread> threads, Map<String, PutUp> putUps,
+                            Map<Key, List<ThreadNeed>> needs) {
+        for (CalledThread thread : threads) {
+            PutUp putUp = Optional.ofNullable(putUps.get(thread.skein()))
+                    .or(() -> Optional.of(PutUp.COTTON).filter(cotton -> cotton.name().equals(thread.skein())))
+                    .orElseThrow(() -> new IllegalArgumentException("no put-up " + thread.skein() + " for " + thread.code()));
+            needs.computeIfAbsent(new Key(thread.code(), thread.skein()), key -> new ArrayList<>())
+                    .add(ThreadNeed.of(piece, part, thread, putUp));
+        }
+    }
+
+    /**
+     * The part of a piece still to be stitched. Without a figure or a log nobody knows, and all of it is; a day it was
+     * started on says nothing of how far it has come.
+     */
+    private static double left(Piece piece) {
+        if (piece.progress().finished().isPresent()) {
+            return 0;
+        }
+        StitchTally tally = StitchTally.of(piece);
+        boolean told = piece.progress().done().isPresent() || !piece.progress().log().isEmpty();
+        return told && tally.total() > 0 ? (double) tally.left() / tally.total() : 1;
+    }
+}

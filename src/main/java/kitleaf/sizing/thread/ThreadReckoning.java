@@ -1,0 +1,49 @@
+package kitleaf.sizing.thread;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import kitleaf.basket.Basket;
+import kitleaf.basket.PutUp;
+
+/**
+ * All that is reckoned of a basket's threads.
+ *
+ * @param pieces the threads of each piece, finished ones too, in the basket's order
+ * @param buyList what unfinished pieces still need, what the stash gives and what to buy
+ */
+public record ThreadReckoning(List<PieceThreads> pieces, BuyList buyList) {
+
+    /** Copies the list. */
+    public ThreadReckoning {
+        pieces = List.copyOf(pieces);
+        Objects.requireNonNull(buyList);
+    }
+
+    /**
+     * Reckons the threads of a basket. A piece's own figures are for the whole piece. In the buy list, where a piece has
+     * a figure of what is done or a log, its needs are scaled by the stitches left over all its stitches, as if each
+     * thread were used up evenly; what is left on its bobbins counts only if it stands in the stash.
+     *
+     * @throws IllegalArgumentException when a thread comes in a put-up the basket does not have, or prices are in
+     *         more than one currency
+     */
+    public static ThreadReckoning of(Basket basket) {
+        Map<String, PutUp> putUps = basket.putUps().stream().collect(Collectors.toMap(PutUp::name, putUp -> putUp));
+        List<PieceThreads> pieces = basket.pieces().stream().map(piece -> PieceThreads.of(piece, putUps)).toList();
+        return new ThreadReckoning(pieces, BuyListing.of(basket, pieces));
+    }
+
+    /** The threads of the piece with this ID. */
+    public Optional<PieceThreads> piece(String id) {
+        return pieces.stream().filter(piece -> piece.piece().id().equals(id)).findFirst();
+    }
+
+    /** What the piece with this ID gets of a thread; empty when it is finished or its need is not known. */
+    public Optional<StashShare> share(String id, ThreadTotal thread) {
+        return buyList.lines().stream().filter(line -> line.code().equals(thread.code()) && line.putUp().equals(thread.putUp()))
+                .flatMap(line -> line.shares().stream()).filter(share -> share.piece().equals(id)).findFirst();
+    }
+}
