@@ -1,14 +1,11 @@
 package kitleaf.sheet;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Paper;
-import kitleaf.basket.Printer;
-import kitleaf.basket.Units;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
 
@@ -18,11 +15,7 @@ import kitleaf.sizing.Reckoning;
  */
 final class CutSheetLayout {
 
-    static final double MARGIN_MM = 12;
-    private static final double HEADER_MM = 41;
     private static final double GAP_MM = 8;
-    /** Check bars, separator and signature. */
-    private static final double FOOT_MM = 31;
     private static final double SIZES_MM = 30;
     private static final double LEAST_DRAWING_MM = 55;
     /** Narrower than this, the page is one column. */
@@ -34,7 +27,7 @@ final class CutSheetLayout {
     /** The steps' share of the width where the table stands beside them. */
     private static final double STEPS_SHARE = 0.43;
     /** Where content starts on pages without sizes. */
-    private static final double NEXT_PAGE_MM = HEADER_MM + 3;
+    private static final double NEXT_PAGE_MM = Frames.HEADER_MM + 3;
     /** Forgives the last bits of adding heights up. */
     private static final double FLOW_SLACK_MM = 1e-6;
 
@@ -55,10 +48,11 @@ final class CutSheetLayout {
     }
 
     private Sheet layOut(Reckoning reckoning) {
-        List<CutSheetPage> unnumbered = reckoning.pieces().stream().flatMap(piece -> pages(piece, reckoning.basket()).stream()).toList();
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("cut-sheet.name"));
+        List<CutSheetPage> unnumbered = reckoning.pieces().stream().flatMap(piece -> pages(piece, reckoning.basket(), frames).stream()).toList();
         List<CutSheetPage> pages = new ArrayList<>();
         for (CutSheetPage page : unnumbered) {
-            pages.add(new CutSheetPage(frame(reckoning.basket(), pages.size() + 1, unnumbered.size()), page.piece(),
+            pages.add(new CutSheetPage(frames.of(pages.size() + 1, unnumbered.size()), page.piece(),
                     page.first(), page.blocks(), page.drawing(), page.guide()));
         }
         return new Sheet(SheetKind.CUT_SHEETS, pages.size(), Map.of(
@@ -70,10 +64,10 @@ final class CutSheetLayout {
                 "pages", pages));
     }
 
-    private List<CutSheetPage> pages(PieceReckoning reckoned, Basket basket) {
+    private List<CutSheetPage> pages(PieceReckoning reckoned, Basket basket, Frames frames) {
         CutSheetPiece piece = phrases.of(reckoned);
         List<CutSheetPage> pages = new ArrayList<>();
-        PageFrame frame = frame(basket, 0, 0);
+        PageFrame frame = frames.of(0, 0);
         for (List<Block> blocks : flow(piece, reckoned)) {
             boolean first = pages.isEmpty();
             ClothDrawing drawing = blocks.stream().filter(block -> block.kind().equals("drawing")).findFirst()
@@ -90,24 +84,24 @@ final class CutSheetLayout {
     /** What stands where: all on one page where it fits, else going over in the order of the work. */
     private List<List<Block>> flow(CutSheetPiece piece, PieceReckoning reckoned) {
         Paper paper = settings.paper();
-        double innerMm = paper.widthMm() - 2 * MARGIN_MM;
-        double bottomMm = paper.heightMm() - FOOT_MM - cautions(piece, innerMm);
+        double innerMm = paper.widthMm() - 2 * Frames.MARGIN_MM;
+        double bottomMm = paper.heightMm() - Frames.FOOT_MM - cautions(piece, innerMm);
         List<List<Block>> pages = paper.widthMm() >= TWO_COLUMNS_MM
                 ? twoColumns(piece, reckoned, innerMm, bottomMm)
                 : oneColumn(piece, innerMm, bottomMm);
-        pages.forEach(page -> page.add(new Block("cautions", MARGIN_MM, bottomMm + 2.5, innerMm, 0)));
+        pages.forEach(page -> page.add(new Block("cautions", Frames.MARGIN_MM, bottomMm + 2.5, innerMm, 0)));
         return pages;
     }
 
     private List<List<Block>> twoColumns(CutSheetPiece piece, PieceReckoning reckoned, double innerMm, double bottomMm) {
-        double topMm = HEADER_MM + SIZES_MM;
-        double countsXMm = MARGIN_MM + innerMm - COLUMN_MM;
+        double topMm = Frames.HEADER_MM + SIZES_MM;
+        double countsXMm = Frames.MARGIN_MM + innerMm - COLUMN_MM;
         double drawingWidthMm = innerMm - COLUMN_MM - GAP_MM;
         double counts = counts(piece, COLUMN_MM);
         double square = square(piece, COLUMN_MM);
         double upper = Math.max(counts + GAP_MM + square, LEAST_DRAWING_MM);
         double stepsWidthMm = innerMm * STEPS_SHARE;
-        double tableXMm = MARGIN_MM + stepsWidthMm + 2 * GAP_MM;
+        double tableXMm = Frames.MARGIN_MM + stepsWidthMm + 2 * GAP_MM;
         double tableWidthMm = innerMm - stepsWidthMm - 2 * GAP_MM;
         double lower = Math.max(steps(piece, stepsWidthMm), table(piece, tableWidthMm));
         if (topMm + upper > bottomMm) {
@@ -118,8 +112,8 @@ final class CutSheetLayout {
         double drawingMm = Math.max(upper, Math.min(roomMm, ClothDrawing.heightMm(reckoned.cloth().size(), warpDown(reckoned), drawingWidthMm)));
         List<List<Block>> pages = new ArrayList<>();
         pages.add(new ArrayList<>(List.of(
-                new Block("sizes", MARGIN_MM, HEADER_MM, innerMm, SIZES_MM),
-                new Block("drawing", MARGIN_MM, topMm, drawingWidthMm, drawingMm),
+                new Block("sizes", Frames.MARGIN_MM, Frames.HEADER_MM, innerMm, SIZES_MM),
+                new Block("drawing", Frames.MARGIN_MM, topMm, drawingWidthMm, drawingMm),
                 new Block("counts", countsXMm, topMm, COLUMN_MM, counts),
                 new Block("square", countsXMm, topMm + counts + GAP_MM, COLUMN_MM, square))));
         if (!onePage) {
@@ -127,22 +121,22 @@ final class CutSheetLayout {
         }
         double lowerYMm = onePage ? topMm + drawingMm + GAP_MM : NEXT_PAGE_MM;
         pages.get(pages.size() - 1).addAll(List.of(
-                new Block("steps", MARGIN_MM, lowerYMm, stepsWidthMm, lower),
+                new Block("steps", Frames.MARGIN_MM, lowerYMm, stepsWidthMm, lower),
                 new Block("table", tableXMm, lowerYMm, tableWidthMm, lower)));
         return pages;
     }
 
     private List<List<Block>> oneColumn(CutSheetPiece piece, double innerMm, double bottomMm) {
-        double topMm = HEADER_MM + SIZES_MM;
+        double topMm = Frames.HEADER_MM + SIZES_MM;
         boolean drawingFirst = bottomMm - topMm >= LEAST_DRAWING_MM;
         List<Block> flowing = List.of(
-                new Block("drawing", MARGIN_MM, 0, innerMm, bottomMm - (drawingFirst ? topMm : NEXT_PAGE_MM)),
-                new Block("counts", MARGIN_MM, 0, innerMm, counts(piece, innerMm)),
-                new Block("square", MARGIN_MM, 0, innerMm, square(piece, innerMm)),
-                new Block("steps", MARGIN_MM, 0, innerMm, steps(piece, innerMm)),
-                new Block("table", MARGIN_MM, 0, innerMm, table(piece, innerMm)));
+                new Block("drawing", Frames.MARGIN_MM, 0, innerMm, bottomMm - (drawingFirst ? topMm : NEXT_PAGE_MM)),
+                new Block("counts", Frames.MARGIN_MM, 0, innerMm, counts(piece, innerMm)),
+                new Block("square", Frames.MARGIN_MM, 0, innerMm, square(piece, innerMm)),
+                new Block("steps", Frames.MARGIN_MM, 0, innerMm, steps(piece, innerMm)),
+                new Block("table", Frames.MARGIN_MM, 0, innerMm, table(piece, innerMm)));
         List<List<Block>> pages = new ArrayList<>();
-        pages.add(new ArrayList<>(List.of(new Block("sizes", MARGIN_MM, HEADER_MM, innerMm, SIZES_MM))));
+        pages.add(new ArrayList<>(List.of(new Block("sizes", Frames.MARGIN_MM, Frames.HEADER_MM, innerMm, SIZES_MM))));
         double yMm = topMm;
         for (Block block : flowing) {
             if (yMm + block.heightMm() > bottomMm + FLOW_SLACK_MM) {
@@ -182,20 +176,5 @@ final class CutSheetLayout {
     /** A wide table has its note beside its heading, a narrow one below its rows. */
     private static double table(CutSheetPiece piece, double widthMm) {
         return (widthMm >= WIDE_TABLE_MM ? 13 : 17) + ROW_MM * piece.others().size();
-    }
-
-    private PageFrame frame(Basket basket, int number, int count) {
-        Printer printer = basket.printer();
-        String date = basket.latest()
-                .map(day -> words.say("signature.data", DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(day)))
-                .orElse("");
-        String correction = printer.equals(Printer.TRUE) ? ""
-                : words.say("bars.corrected", millimetres(printer.measuredAcrossMm()), millimetres(printer.measuredDownMm()));
-        return new PageFrame(settings.paper().widthMm(), settings.paper().heightMm(), number, count, basket.title(),
-                words.say("cut-sheet.name"), date, correction, settings.units() == Units.IN);
-    }
-
-    private static String millimetres(double mm) {
-        return Figures.decimal(mm, 2) + Figures.NO_BREAK + "mm";
     }
 }

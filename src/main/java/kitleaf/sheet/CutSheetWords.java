@@ -84,7 +84,8 @@ final class CutSheetWords {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private String subtitle(Piece piece) {
+    /** Designer, chart and cloth in one line. */
+    String subtitle(Piece piece) {
         StringJoiner line = new StringJoiner(" · ");
         piece.designer().ifPresent(line::add);
         line.add(words.say("cut-sheet.stitches", piece.stitches().wide(), piece.stitches().high()));

@@ -11,6 +11,9 @@ public final class Sheets {
     public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings settings) {
         return switch (kind) {
             case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
+            case BOBBIN_LABELS -> LabelLayout.layOut(reckoning, settings);
+            case KIT_LISTS -> KitListLayout.layOut(reckoning, settings);
+            case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };
     }
 }

@@ -49,4 +49,9 @@ public record StashShare(String piece, Estimate needSkeins, double wantedSkeins,
     public double drawnSkeins() {
         return drawn.stream().mapToDouble(Drawn::skeins).sum();
     }
+
+    /** Whole skeins that hold what the stash does not give, for this piece alone. */
+    public long wholeSkeinsToBuy() {
+        return Edge.roundUp(toBuySkeins);
+    }
 }

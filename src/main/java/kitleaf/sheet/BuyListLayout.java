@@ -1,0 +1,164 @@
+package kitleaf.sheet;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import kitleaf.basket.CalledThread;
+import kitleaf.basket.Price;
+import kitleaf.basket.PutUp;
+import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.thread.BuyLine;
+import kitleaf.sizing.thread.BuyList;
+import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadTotal;
+import kitleaf.sizing.thread.ThreadWarning;
+
+/** Lays out the buy list across all pieces that are not finished. */
+final class BuyListLayout {
+
+    private static final double THREAD_MM = 9.6;
+    private static final double GROUP_MM = 8;
+    private static final double SUM_MM = 7;
+    private static final double HEADING_MM = 12;
+    private static final double NOTE_LINE_MM = 3.4;
+
+    private final SheetSettings settings;
+    private final Reckoning reckoning;
+    private final ThreadReckoning threads;
+    private final Words words;
+    private final ThreadWords threadWords;
+    private final double innerMm;
+
+    private BuyListLayout(Reckoning reckoning, SheetSettings settings) {
+        this.settings = settings;
+        this.reckoning = reckoning;
+        this.threads = reckoning.threads();
+        this.words = new Words(settings.language());
+        this.threadWords = new ThreadWords(words, settings.units());
+        this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
+    }
+
+    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+        return new BuyListLayout(reckoning, settings).layOut();
+    }
+
+    private Sheet layOut() {
+        BuyList list = threads.buyList();
+        List<List<ListRow>> flowed = list.lines().isEmpty() ? List.of() : ListPage.flow(rows(list), settings.paper().heightMm());
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
+        long pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).count();
+        String subtitle = pieces == 1 ? words.say("buy.piece") : words.say("buy.pieces", pieces);
+        List<ListPage> pages = new ArrayList<>();
+        for (List<ListRow> rows : flowed) {
+            boolean first = pages.isEmpty();
+            pages.add(new ListPage(frames.of(pages.size() + 1, flowed.size()), first ? words.say("buy.title") : "", words.say("buy.eyebrow"),
+                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle, headings(list), rows));
+        }
+        return new Sheet(SheetKind.BUY_LIST, flowed.size(), Map.of(
+                "title", reckoning.basket().title() + ": " + words.say("buy.name"),
+                "subject", words.say("buy.subject"),
+                "language", settings.language().toLanguageTag(),
+                "pages", pages));
+    }
+
+    private List<String> headings(BuyList list) {
+        List<String> headings = new ArrayList<>(List.of(words.say("buy.thread"), words.say("buy.need"), words.say("buy.stash"), words.say("buy.buy")));
+        list.cost().ifPresent(cost -> {
+            headings.add(words.say("buy.each"));
+            headings.add(words.say("buy.cost"));
+        });
+        return headings;
+    }
+
+    private List<ListRow> rows(BuyList list) {
+        List<ListRow> rows = new ArrayList<>();
+        Map<PutUp, List<BuyLine>> groups = list.lines().stream()
+                .collect(Collectors.groupingBy(BuyLine::putUp, LinkedHashMap::new, Collectors.toList()));
+        groups.forEach((putUp, lines) -> {
+            rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
+            lines.forEach(line -> rows.add(thread(line)));
+            rows.add(ListRow.sum(SUM_MM, putUp.name(), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
+                    sum(lines).map(BuyListLayout::money).orElse("")));
+        });
+        if (groups.size() > 1) {
+            rows.add(ListRow.sum(SUM_MM + 2, words.say("buy.total"), skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()),
+                    list.cost().map(BuyListLayout::money).orElse("")));
+        }
+        if (list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
+            rows.add(note(words.say("buy.nothing")));
+        }
+        if (!list.warnings().isEmpty()) {
+            rows.add(ListRow.words("heading", HEADING_MM, words.say("buy.warnings")));
+            list.warnings().forEach(warning -> rows.add(note(sentence(warning))));
+        }
+        rows.add(note(words.say("buy.note")));
+        return rows;
+    }
+
+    private ListRow thread(BuyLine line) {
+        CalledThread called = called(line);
+        Set<String> pieces = new TreeSet<>();
+        line.shares().forEach(share -> pieces.add(title(share.piece())));
+        line.unknown().forEach(id -> pieces.add(title(id)));
+        String nothing = words.say("kit.nothing");
+        return ListRow.thread(THREAD_MM, Swatch.of(called), line.code(), called.name().orElse(""),
+                words.say("buy.for", String.join(", ", pieces)),
+                line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
+                line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),
+                line.buy() == 0 ? nothing : Long.toString(line.buy()),
+                line.buy() == 0 ? "" : line.each().map(BuyListLayout::money).orElse(""),
+                line.buy() == 0 ? "" : line.cost().map(BuyListLayout::money).orElse(""));
+    }
+
+    private CalledThread called(BuyLine line) {
+        return threads.pieces().stream().flatMap(piece -> piece.threads().stream())
+                .filter(total -> total.code().equals(line.code()) && total.putUp().equals(line.putUp()))
+                .map(ThreadWords::first).findFirst().orElseThrow();
+    }
+
+    private String sentence(ThreadWarning warning) {
+        String pieces = warning.pieces().stream().map(this::title).collect(Collectors.joining(", "));
+        String key = "buy.warn." + warning.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return words.say(key, warning.code(), pieces, lots(warning));
+    }
+
+    /** The lots the pieces of a warning name, such as " (3)"; empty when none does. */
+    private String lots(ThreadWarning warning) {
+        Set<String> lots = new TreeSet<>();
+        for (String id : warning.pieces()) {
+            threads.piece(id).stream().flatMap(piece -> piece.threads().stream())
+                    .filter(total -> total.code().equals(warning.code()) && total.putUp().name().equals(warning.skein()))
+                    .map(ThreadTotal::needs).forEach(needs -> needs.forEach(need -> need.thread().lot().ifPresent(lots::add)));
+        }
+        return lots.isEmpty() ? "" : " (" + String.join(", ", lots) + ")";
+    }
+
+    private String title(String id) {
+        return reckoning.pieces().stream().filter(it -> it.piece().id().equals(id)).map(it -> it.piece().title()).findFirst().orElse(id);
+    }
+
+    private String skeins(long number) {
+        return number == 1 ? words.say("buy.subtotal-one") : words.say("buy.subtotal", number);
+    }
+
+    private static Optional<Price> sum(List<BuyLine> lines) {
+        List<Price> costs = lines.stream().flatMap(line -> line.cost().stream()).toList();
+        return costs.isEmpty() ? Optional.empty() : Optional.of(new Price(
+                costs.stream().map(Price::amount).reduce(BigDecimal.ZERO, BigDecimal::add), costs.get(0).currency()));
+    }
+
+    private static String money(Price price) {
+        return price.amount().toPlainString() + Figures.NO_BREAK + price.currency();
+    }
+
+    private ListRow note(String text) {
+        return ListRow.words("note", 2.4 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, 7.5, innerMm), text);
+    }
+}

@@ -1,0 +1,56 @@
+package kitleaf.sheet;
+
+import java.time.format.DateTimeFormatter;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Printer;
+import kitleaf.basket.Units;
+
+/** Makes the frames of a sheet's pages. */
+final class Frames {
+
+    /** Space kept free at every side. */
+    static final double MARGIN_MM = 12;
+    /** Where content starts below a heading with a line under its title. */
+    static final double HEADER_MM = 41;
+    /** Check bars, separator and signature. */
+    static final double FOOT_MM = 31;
+
+    private final Basket basket;
+    private final SheetSettings settings;
+    private final Words words;
+    private final String sheetTitle;
+
+    Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+        this.basket = basket;
+        this.settings = settings;
+        this.words = words;
+        this.sheetTitle = sheetTitle;
+    }
+
+    /** The frame of one page, on the basket's paper. */
+    PageFrame of(int number, int count) {
+        return of(settings.paper().widthMm(), settings.paper().heightMm(), number, count);
+    }
+
+    /** The frame of one page of any size. */
+    PageFrame of(double widthMm, double heightMm, int number, int count) {
+        return new PageFrame(widthMm, heightMm, number, count, basket.title(), sheetTitle, date(), correction(),
+                settings.units() == Units.IN);
+    }
+
+    private String date() {
+        return basket.latest()
+                .map(day -> words.say("signature.data", DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(day)))
+                .orElse("");
+    }
+
+    private String correction() {
+        Printer printer = basket.printer();
+        return printer.equals(Printer.TRUE) ? ""
+                : words.say("bars.corrected", millimetres(printer.measuredAcrossMm()), millimetres(printer.measuredDownMm()));
+    }
+
+    private static String millimetres(double mm) {
+        return Figures.decimal(mm, 2) + Figures.NO_BREAK + "mm";
+    }
+}

@@ -1,0 +1,124 @@
+package kitleaf.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitleaf.basket.PutUp;
+import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.sizing.thread.PieceThreads;
+import kitleaf.sizing.thread.StashShare;
+import kitleaf.sizing.thread.ThreadNeed;
+import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadTotal;
+
+/** Lays out a kit list for each piece that is not finished. */
+final class KitListLayout {
+
+    private static final double THREAD_MM = 9.6;
+    private static final double GROUP_MM = 8;
+    private static final double NOTE_LINE_MM = 3.4;
+
+    private final SheetSettings settings;
+    private final Words words;
+    private final Figures figures;
+    private final ThreadWords threadWords;
+    private final CutSheetWords clothWords;
+    private final double innerMm;
+
+    private KitListLayout(SheetSettings settings) {
+        this.settings = settings;
+        this.words = new Words(settings.language());
+        this.figures = new Figures(settings.units());
+        this.threadWords = new ThreadWords(words, settings.units());
+        this.clothWords = new CutSheetWords(words, figures);
+        this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
+    }
+
+    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+        return new KitListLayout(settings).layOut(reckoning);
+    }
+
+    private Sheet layOut(Reckoning reckoning) {
+        ThreadReckoning threads = reckoning.threads();
+        List<PieceReckoning> pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).toList();
+        Map<PieceReckoning, List<List<ListRow>>> rows = new LinkedHashMap<>();
+        for (PieceReckoning piece : pieces) {
+            rows.put(piece, ListPage.flow(rows(piece, threads), settings.paper().heightMm()));
+        }
+        int count = rows.values().stream().mapToInt(List::size).sum();
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("kit.name"));
+        List<ListPage> pages = new ArrayList<>();
+        rows.forEach((piece, flowed) -> {
+            for (int i = 0; i < flowed.size(); i++) {
+                String title = piece.piece().title();
+                pages.add(new ListPage(frames.of(pages.size() + 1, count), i == 0 ? title : "", words.say("kit.eyebrow"),
+                        i == 0 ? title : words.say("kit.continued", title), clothWords.subtitle(piece.piece()), headings(), flowed.get(i)));
+            }
+        });
+        return new Sheet(SheetKind.KIT_LISTS, count, Map.of(
+                "title", reckoning.basket().title() + ": " + words.say("kit.name"),
+                "subject", words.say("kit.subject"),
+                "language", settings.language().toLanguageTag(),
+                "pages", pages));
+    }
+
+    private List<String> headings() {
+        return List.of(words.say("kit.thread"), words.say("kit.skeins"), words.say("kit.stash"), words.say("kit.buy"));
+    }
+
+    private List<ListRow> rows(PieceReckoning reckoned, ThreadReckoning threads) {
+        PieceThreads piece = threads.piece(reckoned.piece().id()).orElseThrow();
+        List<ListRow> rows = new ArrayList<>();
+        rows.add(ListRow.item(THREAD_MM, words.say("kit.cloth"), clothWords.cloth(reckoned.piece().cloth()), cut(reckoned.cloth().size())));
+        if (piece.threads().isEmpty()) {
+            rows.add(note(words.say("kit.no-threads")));
+            return rows;
+        }
+        rows.add(ListRow.item(THREAD_MM, words.say("kit.needle"), needles(piece), words.say("kit.needle-note")));
+        Map<PutUp, List<ThreadTotal>> groups = piece.threads().stream()
+                .collect(Collectors.groupingBy(ThreadTotal::putUp, LinkedHashMap::new, Collectors.toList()));
+        groups.forEach((putUp, totals) -> {
+            rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
+            totals.forEach(total -> rows.add(thread(total, threads.share(reckoned.piece().id(), total))));
+        });
+        if (piece.left() < 1) {
+            rows.add(note(words.say("kit.left-note", Math.round(piece.left() * 100))));
+        }
+        if (!piece.threads().stream().allMatch(ThreadTotal::known)) {
+            rows.add(note(words.say("kit.unknown-note")));
+        }
+        rows.add(note(words.say("kit.note")));
+        return rows;
+    }
+
+    private ListRow thread(ThreadTotal total, Optional<StashShare> share) {
+        String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total))
+                .filter(text -> !text.isEmpty()).toList());
+        return ListRow.thread(THREAD_MM, Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
+                total.skeins().map(threadWords::skeins).orElseGet(() -> words.say("thread.unknown")),
+                share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing")),
+                share.map(it -> it.wholeSkeinsToBuy() == 0 ? words.say("kit.nothing") : Long.toString(it.wholeSkeinsToBuy())).orElse(""),
+                "", "");
+    }
+
+    private String needles(PieceThreads piece) {
+        List<String> sizes = piece.threads().stream().flatMap(total -> total.needs().stream()).map(ThreadNeed::needle)
+                .distinct().sorted().map(String::valueOf).toList();
+        return words.say(sizes.size() == 1 ? "kit.needle-size" : "kit.needle-sizes", String.join(", ", sizes));
+    }
+
+    private String cut(PieceSize size) {
+        return words.say("kit.cloth-cut", figures.size(size.across().finishedMm(), size.down().finishedMm()),
+                figures.cut(size.across().cutMm(), size.down().cutMm()), figures.swapped().cut(size.across().cutMm(), size.down().cutMm()));
+    }
+
+    private ListRow note(String text) {
+        return ListRow.words("note", 3 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, 7.5, innerMm), text);
+    }
+}

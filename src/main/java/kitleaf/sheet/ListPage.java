@@ -1,0 +1,37 @@
+package kitleaf.sheet;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One page of a list. Absent text is empty.
+ *
+ * @param frame what every page has
+ * @param bookmark the outline entry that starts here; empty for none
+ * @param eyebrow which list
+ * @param title of the page
+ * @param subtitle below it
+ * @param headings of the columns, left to right: thread, need, stash, buy and, where prices are known, each and cost
+ * @param rows in their places
+ */
+public record ListPage(PageFrame frame, String bookmark, String eyebrow, String title, String subtitle, List<String> headings,
+                       List<ListRow> rows) {
+
+    /** Where rows start, below the column headings. */
+    static final double TOP_MM = 50;
+
+    /** Copies the lists. */
+    public ListPage {
+        Objects.requireNonNull(frame);
+        headings = List.copyOf(headings);
+        rows = List.copyOf(rows);
+    }
+
+    /** The rows of each page of a list on paper so high. */
+    static List<List<ListRow>> flow(List<ListRow> rows, double paperHeightMm) {
+        List<PageFlow.Row<ListRow>> flowing = rows.stream().map(row -> new PageFlow.Row<>(row, row.heightMm(),
+                row.kind().equals("group") || row.kind().equals("heading"))).toList();
+        return PageFlow.pages(flowing, TOP_MM, TOP_MM, paperHeightMm - Frames.FOOT_MM - 2).stream()
+                .map(page -> page.stream().map(placed -> placed.content().at(placed.yMm())).toList()).toList();
+    }
+}

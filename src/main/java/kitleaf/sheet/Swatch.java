@@ -1,0 +1,28 @@
+package kitleaf.sheet;
+
+import java.util.Optional;
+import kitleaf.basket.CalledThread;
+import kitleaf.basket.Colour;
+import kitleaf.sizing.Contrast;
+
+/**
+ * A thread's colour with its chart symbol.
+ *
+ * @param fill its colour, white where she gave none
+ * @param ink what the symbol is drawn in: ink or white, whichever reads better on the fill
+ * @param symbol the chart's sign; empty for none
+ */
+public record Swatch(String fill, String ink, String symbol) {
+
+    private static final Colour INK = new Colour("#20262b");
+    private static final Colour WHITE = new Colour("#ffffff");
+
+    static Swatch of(CalledThread thread) {
+        return of(thread.colour(), thread.symbol());
+    }
+
+    static Swatch of(Optional<Colour> colour, Optional<String> symbol) {
+        Colour fill = colour.orElse(WHITE);
+        return new Swatch(fill.hex(), Contrast.better(fill, INK, WHITE).hex(), symbol.orElse(""));
+    }
+}

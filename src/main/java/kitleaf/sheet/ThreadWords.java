@@ -1,0 +1,99 @@
+package kitleaf.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+import java.util.stream.Collectors;
+import kitleaf.basket.CalledThread;
+import kitleaf.basket.PutUp;
+import kitleaf.basket.StitchCount;
+import kitleaf.basket.Units;
+import kitleaf.sizing.thread.Estimate;
+import kitleaf.sizing.thread.StashShare;
+import kitleaf.sizing.thread.ThreadNeed;
+import kitleaf.sizing.thread.ThreadTotal;
+
+/** Puts threads into the words and figures that labels and lists share. */
+final class ThreadWords {
+
+    private final Words words;
+    private final Units units;
+
+    ThreadWords(Words words, Units units) {
+        this.words = words;
+        this.units = units;
+    }
+
+    /** The thread as it is first called for; its name, colour and symbol stand for all of its uses in a piece. */
+    static CalledThread first(ThreadTotal total) {
+        return total.needs().get(0).thread();
+    }
+
+    /** "1 strand", or "1 and 2 strands" where parts differ. */
+    String strands(ThreadTotal total) {
+        List<Integer> strands = total.needs().stream().map(need -> need.thread().strands()).distinct().sorted().toList();
+        return strands.equals(List.of(1)) ? words.say("thread.strand").replace(' ', Figures.NO_BREAK)
+                : words.say("thread.strands", join(strands)).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** "needle 26", or "needle 24/26" where parts differ. */
+    String needle(ThreadTotal total) {
+        return words.say("thread.needle", total.needs().stream().map(ThreadNeed::needle).distinct().sorted()
+                .map(String::valueOf).collect(Collectors.joining("/"))).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** "2310 cross, 120 back; Verse: 1420 cross". */
+    String stitches(ThreadTotal total) {
+        StringJoiner parts = new StringJoiner("; ");
+        for (ThreadNeed need : total.needs()) {
+            String stitches = stitches(need);
+            if (!stitches.isEmpty()) {
+                parts.add(need.part().map(part -> part.title() + ": ").orElse("") + stitches);
+            }
+        }
+        return parts.toString();
+    }
+
+    private String stitches(ThreadNeed need) {
+        if (!need.thread().stitches().isEmpty()) {
+            return need.thread().stitches().stream().map(this::stitches).collect(Collectors.joining(", "));
+        }
+        return need instanceof ThreadNeed.Known known ? words.say("thread.share", Math.round(known.stitches())) : "";
+    }
+
+    private String stitches(StitchCount count) {
+        String kind = words.say("stitch." + count.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return words.say("thread.stitches", count.count(), kind).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** "1.1 (0.9–1.4)". */
+    String skeins(Estimate skeins) {
+        return words.say("thread.skeins", number(skeins.likely()), number(skeins.low()), number(skeins.high())).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** A number of skeins to a tenth; what is too little for that is said to be under it. */
+    String number(double skeins) {
+        return skeins > 0 && skeins < 0.05 ? words.say("thread.under").replace(' ', Figures.NO_BREAK) : Figures.decimal(skeins, 1);
+    }
+
+    /** "0.5, lot 7 + 1, lot 9"; empty when nothing comes from the stash. */
+    String drawn(StashShare share) {
+        StringJoiner drawn = new StringJoiner(" + ");
+        for (StashShare.Drawn one : share.drawn()) {
+            drawn.add(number(one.skeins()) + one.lot().map(lot -> ", " + words.say("thread.lot", lot)).orElse(""));
+        }
+        return drawn.toString().replace(' ', Figures.NO_BREAK);
+    }
+
+    /** "hand-dyed: 5 m of 6 plies a skein; buy one lot". */
+    String putUp(PutUp putUp) {
+        String length = units == Units.CM || putUp.lengthMm() % 1000 == 0
+                ? Figures.decimal(putUp.lengthMm() / 1000, 2) + Figures.NO_BREAK + "m"
+                : Figures.decimal(putUp.lengthMm() / 914.4, 2) + Figures.NO_BREAK + "yd";
+        return words.say(putUp.lotMatters() ? "thread.put-up-lot" : "thread.put-up", putUp.name(), length, putUp.plies());
+    }
+
+    private static String join(List<Integer> numbers) {
+        return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+}
