@@ -2,7 +2,6 @@ package kitleaf.basket;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Reads one piece from one document. */
@@ -58,9 +57,10 @@ final class PieceReader {
     private List<CalledThread> threads(Fields fields) {
         Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
         ThreadReader reader = new ThreadReader(settings, problems);
-        if (node.isPresent() && node.get() instanceof Node.Scalar scalar
-                && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            return tables.find(scalar).map(source -> reader.read(new ThreadTable(source, problems).read())).orElseGet(List::of);
+        Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
+        if (table.isPresent()) {
+            return tables.find(table.get(), "threads", "fog-bell.csv")
+                    .map(source -> reader.read(new ThreadTable(source, problems).read())).orElseGet(List::of);
         }
         return reader.read(fields.list("threads", ThreadReader.EXAMPLE + ", or name a .csv file"));
     }

@@ -4,10 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Finds the table a piece names: beside the piece's own file first, then from the top of the basket.
+ * Finds the table a file names: beside that file first, then from the top of the basket.
  * Whatever a file says, nothing outside the basket is opened.
  *
  * @param beside the folder of the file that names tables, as she would call it
@@ -15,9 +16,20 @@ import java.util.Optional;
  */
 record TableFinder(Path beside, Path top, Problems problems) {
 
-    /** The text of the table a value names, or nothing and a problem. */
-    Optional<Source> find(Node.Scalar value) {
-        Optional<String> text = Fields.scalar(value, "threads", new TextForm("threads/fog-bell.csv"), problems);
+    /** The value that names a table, if a node is one: anything else is left to be read as a list. */
+    static Optional<Node.Scalar> named(Node node) {
+        return node instanceof Node.Scalar scalar && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(".csv")
+                ? Optional.of(scalar) : Optional.empty();
+    }
+
+    /**
+     * The text of the table a value names, or nothing and a problem.
+     *
+     * @param key what the table stands for
+     * @param example the name of such a file, to show her
+     */
+    Optional<Source> find(Node.Scalar value, String key, String example) {
+        Optional<String> text = Fields.scalar(value, key, new TextForm(example), problems);
         if (text.isEmpty()) {
             return Optional.empty();
         }
@@ -43,7 +55,7 @@ record TableFinder(Path beside, Path top, Problems problems) {
             }
             return SourceReader.read(real, BasketFiles.shown(found), problems);
         } catch (InvalidPathException e) {
-            problems.add(value.place(), Quote.of(text.get()) + " is not a file name", "write one such as fog-bell.csv");
+            problems.add(value.place(), Quote.of(text.get()) + " is not a file name", "write one such as " + example);
         } catch (IOException e) {
             problems.add(SourceReader.unreadable(BasketFiles.shown(top.resolve(text.get())), e));
         }

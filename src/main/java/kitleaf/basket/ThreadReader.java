@@ -48,7 +48,7 @@ final class ThreadReader {
         Optional<String> name = fields.value("name", new TextForm("Ebb grey"));
         Optional<Colour> colour = fields.value("colour", new ColourText());
         Optional<String> symbol = fields.value("symbol", new TextForm(3, "\"●\""));
-        String skein = skein(fields);
+        String skein = fields.value("skein", new PutUpName(settings.putUps(), settings.putUpsKnown())).orElse(PutUp.COTTON.name());
         int strands = fields.value("strands", STRANDS).orElse(USUAL_STRANDS);
         List<StitchCount> stitches = fields.node("stitches", StitchReader.EXAMPLE)
                 .map(new StitchReader(problems)::read).orElseGet(List::of);
@@ -59,18 +59,6 @@ final class ThreadReader {
         return code.map(c -> new CalledThread(c, name, colour, symbol, skein, strands, stitches,
                 share.map(OptionalDouble::of).orElseGet(OptionalDouble::empty), used,
                 over.map(OptionalInt::of).orElseGet(OptionalInt::empty), lot));
-    }
-
-    private String skein(Fields fields) {
-        Optional<String> skein = fields.value("skein", new TextForm("cotton"));
-        skein.filter(s -> settings.putUpsKnown() && !settings.putUps().containsKey(s)).ifPresent(s -> fields.wrong("skein",
-                Quote.of(s) + " is not a skein of this basket", advice(s)));
-        return skein.orElse(PutUp.COTTON.name());
-    }
-
-    private String advice(String skein) {
-        return NearMiss.advice(skein, settings.putUps().keySet()) + (NearMiss.of(skein, settings.putUps().keySet()).isPresent()
-                ? "" : ", or add it to skeins in basket.yaml");
     }
 
     private Optional<Used> used(Fields thread) {

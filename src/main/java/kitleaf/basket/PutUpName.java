@@ -1,0 +1,28 @@
+package kitleaf.basket;
+
+import java.util.Map;
+
+/**
+ * The name of a put-up of the basket.
+ *
+ * @param putUps all there are, by name
+ * @param known whether those are all; false when some could not be read, and then any name is taken
+ */
+record PutUpName(Map<String, PutUp> putUps, boolean known) implements Form<String> {
+
+    @Override
+    public String read(String text) throws Fault {
+        String name = new TextForm(example()).read(text);
+        if (known && !putUps.containsKey(name)) {
+            throw new Fault(Quote.of(name) + " is not a skein of this basket",
+                    NearMiss.advice(name, putUps.keySet()) + (NearMiss.of(name, putUps.keySet()).isPresent()
+                            ? "" : ", or add it to skeins in basket.yaml"));
+        }
+        return name;
+    }
+
+    @Override
+    public String example() {
+        return PutUp.COTTON.name();
+    }
+}
