@@ -93,7 +93,7 @@ public final class BasketReader {
         if (read.documents().size() > 1) {
             problems.add(read.documents().get(1).place(), "this is a second document in basket.yaml", "keep all settings in one");
         }
-        return new SettingsReader(problems).read(read.documents().get(0));
+        return new SettingsReader(new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
     }
 
     private void pieces(Path file, Path top, Settings settings) {
@@ -140,7 +140,7 @@ public final class BasketReader {
                 .sorted(Comparator.comparing(Piece::id)).toList();
         return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
                 settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
-                List.of(), java.util.Map.of(), Optional.empty(), read));
+                settings.stash(), settings.prices(), settings.labelStock(), read));
     }
 
     /**

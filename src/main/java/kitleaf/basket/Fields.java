@@ -157,13 +157,16 @@ final class Fields {
 
     /** The entries of the list under a key; none if there is no such key. */
     List<Node> list(String key, String example) {
-        return node(key, example).map(node -> {
-            if (node instanceof Node.Sequence sequence) {
-                return sequence.items();
-            }
-            problems.add(node.place(), key + " needs a list", "write it like " + example);
-            return List.<Node>of();
-        }).orElseGet(List::of);
+        return node(key, example).map(node -> items(node, key, example)).orElseGet(List::of);
+    }
+
+    /** The entries of a list; none and a problem if it is no list. */
+    List<Node> items(Node node, String key, String example) {
+        if (node instanceof Node.Sequence sequence) {
+            return sequence.items();
+        }
+        problems.add(node.place(), key + " needs a list", "write it like " + example);
+        return List.of();
     }
 
     /** The mapping's entries, in the order they were written. */

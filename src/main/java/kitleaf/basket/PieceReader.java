@@ -62,7 +62,8 @@ final class PieceReader {
             return tables.find(table.get(), "threads", "fog-bell.csv")
                     .map(source -> reader.read(new ThreadTable(source, problems).read())).orElseGet(List::of);
         }
-        return reader.read(fields.list("threads", ThreadReader.EXAMPLE + ", or name a .csv file"));
+        return node.map(list -> reader.read(fields.items(list, "threads", ThreadReader.EXAMPLE + ", or name a .csv file")))
+                .orElseGet(List::of);
     }
 
     private List<Part> parts(Fields piece) {

@@ -1,5 +1,6 @@
 package kitleaf.basket;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,15 +11,17 @@ import java.util.OptionalDouble;
  * @param title what she called it, if she did
  * @param putUps by name, the built-in ones first
  * @param putUpsKnown whether those are all she has; false when some could not be read
+ * @param prices by the put-up's name
  */
 record Settings(Optional<String> title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
-                Map<String, PutUp> putUps, boolean putUpsKnown) {
+                Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
+                Optional<LabelStock> labelStock) {
 
     /** What holds when nothing is said. */
     static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, Printer.TRUE, OptionalDouble.empty(),
-            Map.of(PutUp.COTTON.name(), PutUp.COTTON), true);
+            Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty());
 
     /** Stands in for settings that could not be read. */
     static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.printer, USUAL.cutStepMm,
-            USUAL.putUps, false);
+            USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock);
 }

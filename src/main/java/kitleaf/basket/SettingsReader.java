@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 /** Reads {@code basket.yaml}. */
 final class SettingsReader {
 
-    private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins");
+    private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins",
+            "stash", "prices");
     private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
     private static final List<String> SKEIN_KEYS = List.of("length", "plies", "lot-matters");
 
@@ -23,9 +24,11 @@ final class SettingsReader {
     private static final Form<Integer> PLIES = new WholeText(1, 24, "6");
     private static final String SKEIN_EXAMPLE = "{length: 5 m, plies: 7, lot-matters: yes}";
 
+    private final TableFinder tables;
     private final Problems problems;
 
-    SettingsReader(Problems problems) {
+    SettingsReader(TableFinder tables, Problems problems) {
+        this.tables = tables;
         this.problems = problems;
     }
 
@@ -43,7 +46,10 @@ final class SettingsReader {
         OptionalDouble cutStepMm = fields.value("cut-step", CUT_STEP).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
         Map<String, PutUp> putUps = new LinkedHashMap<>(Settings.USUAL.putUps());
         boolean putUpsKnown = !fields.meant("skeins") || skeins(fields, putUps);
-        return new Settings(title, paper, units, printer, cutStepMm, putUps, putUpsKnown);
+        PutUpName putUpName = new PutUpName(putUps, putUpsKnown);
+        List<StashEntry> stash = new StashReader(putUpName, tables, problems).read(fields);
+        Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
+        return new Settings(title, paper, units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, Optional.empty());
     }
 
     private static Printer printer(Fields fields) {

@@ -52,6 +52,7 @@ class ProblemMessageTests {
             goal: {weight: 0}          | 4:16: 0 is out of range; write 1 to 100
             goal: yes                  | 4:7: goal needs keys with values; write it like {must: yes, by: 2027-06-30, weight: 3}
             parts: [{part: Verse}]     | 4:9: this part has no over; write over: 2
+            threads:                   | 4:1: threads has no value; write one, such as threads: - {code: K12, stitches: {cross: 2310, back: 120}}
             threads: 3                 | 4:10: threads needs a list; write it like - {code: K12, stitches: {cross: 2310, back: 120}}, or name a .csv file
             threads: [{name: x}]       | 4:11: this thread has no code; write code: K12
             threads: [{code: a}, {code: a}] | 4:29: the code "a" stands twice in this list; give each thread once, or a code of its own

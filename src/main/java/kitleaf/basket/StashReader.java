@@ -1,0 +1,68 @@
+package kitleaf.basket;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads the thread she has already. */
+final class StashReader {
+
+    private static final String EXAMPLE = "- {code: K12, skein: cotton, skeins: 1.5, lot: \"7\"}";
+    private static final List<String> KEYS = List.of("code", "skein", "skeins", "lot");
+    private static final CsvTable.Shape TABLE = new CsvTable.Shape("stash", KEYS, List.of("code", "skeins"), "code,skein,skeins,lot");
+
+    private static final Form<Double> SKEINS =
+            new NumberText(0, true, 1000, "is not a number of skeins on hand", "write more than 0, up to 1000", "1.5");
+
+    private final Form<String> putUpName;
+    private final TableFinder tables;
+    private final Problems problems;
+
+    StashReader(PutUpName putUpName, TableFinder tables, Problems problems) {
+        this.putUpName = putUpName;
+        this.tables = tables;
+        this.problems = problems;
+    }
+
+    /** What tells one entry from another. */
+    private record Kind(String code, String skein, Optional<String> lot) {
+    }
+
+    /** The entries that could be read, in their order. */
+    List<StashEntry> read(Fields basket) {
+        List<StashEntry> stash = new ArrayList<>();
+        Set<Kind> seen = new HashSet<>();
+        for (Node node : nodes(basket)) {
+            Fields.of(node, "this stash entry", EXAMPLE, KEYS, problems).flatMap(fields -> entry(fields, seen)).ifPresent(stash::add);
+        }
+        return stash;
+    }
+
+    private List<? extends Node> nodes(Fields basket) {
+        Optional<Node> node = basket.node("stash", EXAMPLE);
+        Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
+        if (table.isPresent()) {
+            return tables.find(table.get(), "stash", "stash.csv")
+                    .map(source -> new CsvTable(source, TABLE, problems).read()).orElseGet(List::of);
+        }
+        return node.map(list -> basket.items(list, "stash", EXAMPLE + ", or name a .csv file")).orElseGet(List::of);
+    }
+
+    private Optional<StashEntry> entry(Fields fields, Set<Kind> seen) {
+        Optional<String> code = fields.required("code", new TextForm("K12"));
+        Optional<String> skein = fields.meant("skein") ? fields.value("skein", putUpName) : Optional.of(PutUp.COTTON.name());
+        Optional<Double> skeins = fields.required("skeins", SKEINS);
+        Optional<String> lot = fields.value("lot", new TextForm("7 B"));
+        Optional<Kind> kind = lot.isEmpty() && fields.meant("lot") ? Optional.empty()
+                : code.flatMap(c -> skein.map(s -> new Kind(c, s, lot)));
+        kind.filter(k -> !seen.add(k)).ifPresent(k -> fields.wrong("code", told(k), "write it once, with all its skeins"));
+        return kind.flatMap(k -> skeins.map(number -> new StashEntry(k.code(), k.skein(), number, k.lot())));
+    }
+
+    private static String told(Kind kind) {
+        return Quote.of(kind.code()) + " in " + Quote.bare(kind.skein())
+                + kind.lot().map(lot -> " of lot " + Quote.of(lot)).orElse(" without a lot") + " stands twice in this stash";
+    }
+}
