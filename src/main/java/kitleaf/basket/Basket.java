@@ -40,9 +40,14 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
         pieces = List.copyOf(pieces);
     }
 
-    /** The same basket printed on other paper or in other units. */
+    /**
+     * The same basket printed on other paper or in other units. Labels cut from this basket's paper are cut from the
+     * other one, if that has room for them; printed label stock stays what it is.
+     */
     public Basket on(Paper otherPaper, Units otherUnits) {
-        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, labelStock, pieces);
+        Optional<LabelStock> otherStock = labelStock.map(stock -> stock.plain() && stock.paper().equals(paper)
+                ? LabelStocks.cut(otherPaper, stock.widthMm(), stock.heightMm(), stock.style()).orElse(stock) : stock);
+        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, otherStock, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */

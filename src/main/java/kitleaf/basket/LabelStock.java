@@ -39,7 +39,7 @@ public record LabelStock(Paper paper, int columns, int rows, double widthMm, dou
     }
 
     /** How far past the paper a label may reach before it does not fit: the last bits of adding up. */
-    private static final double SLACK_MM = 1e-6;
+    static final double SLACK_MM = 1e-6;
 
     /** Refuses labels that overlap, are not there, or do not fit their paper. */
     public LabelStock {

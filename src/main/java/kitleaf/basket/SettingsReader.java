@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 final class SettingsReader {
 
     private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins",
-            "stash", "prices");
+            "stash", "prices", "label-stock");
     private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
     private static final List<String> SKEIN_KEYS = List.of("length", "plies", "lot-matters");
 
@@ -39,7 +39,7 @@ final class SettingsReader {
 
     private Settings read(Fields fields) {
         Optional<String> title = fields.value("title", new TextForm("Harbour basket"));
-        Paper paper = fields.value("paper", Papers.form()).orElse(Papers.USUAL);
+        Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : Optional.of(Papers.USUAL);
         Units units = fields.value("units", Choice.of("a unit to think in", Units.class)).orElse(Units.IN);
         Printer printer = fields.group("printer", "{measured-across: 99.3 mm, measured-down: 99.8 mm}", PRINTER_KEYS)
                 .map(SettingsReader::printer).orElse(Printer.TRUE);
@@ -49,7 +49,8 @@ final class SettingsReader {
         PutUpName putUpName = new PutUpName(putUps, putUpsKnown);
         List<StashEntry> stash = new StashReader(putUpName, tables, problems).read(fields);
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
-        return new Settings(title, paper, units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, Optional.empty());
+        Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
+        return new Settings(title, paper.orElse(Papers.USUAL), units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock);
     }
 
     private static Printer printer(Fields fields) {

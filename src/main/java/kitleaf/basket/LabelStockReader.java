@@ -1,0 +1,128 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Optional;
+import kitleaf.basket.SizeText.Size;
+
+/** Reads what bobbin labels are printed on: a sheet of labels by its geometry, or plain paper to cut up. */
+final class LabelStockReader {
+
+    private static final String EXAMPLE = "{cut: 60 mm x 24 mm}";
+    private static final String CUT = "cut";
+    private static final List<String> GEOMETRY = List.of("columns", "rows", "label", "first", "pitch", "shape");
+    private static final List<String> KEYS =
+            List.of("paper", "columns", "rows", "label", "first", "pitch", "shape", "style", CUT);
+
+    private static final double LEAST_MM = 5;
+    private static final String TWO = "write width x height, such as ";
+    private static final LengthText SIDE = new LengthText(LEAST_MM, Paper.MOST_MM, "is not the side of a label",
+            "write 5 mm to 1200 mm", "40 mm");
+    private static final Form<Size> LABEL = new SizeText(SIDE, false,
+            TWO + "2 5/8 in x 1 in, or one length with shape: round", "2 5/8 in x 1 in");
+    private static final Form<Size> ROUND_LABEL = new SizeText(SIDE, true, "write its diameter, such as 40 mm", "40 mm");
+    private static final Form<Size> CUT_LABEL = new SizeText(SIDE, false, TWO + "60 mm x 24 mm", "60 mm x 24 mm");
+    private static final Form<Size> FIRST = new SizeText(new LengthText(0, Paper.MOST_MM, "is not the way to a first label",
+            "write 0 mm to 1200 mm", "5 mm"), false,
+            "write how far the first label is from the left edge x from the top, such as 3/16 in x 1/2 in", "3/16 in x 1/2 in");
+    private static final Form<Size> PITCH = new SizeText(new LengthText(LEAST_MM, Paper.MOST_MM, "is not the way from label to label",
+            "write 5 mm to 1200 mm", "70 mm"), false,
+            "write from one label's left edge to the next one's x from top to top, such as 2 3/4 in x 1 in", "2 3/4 in x 1 in");
+    private static final Form<Integer> COLUMNS = new WholeText(1, 100, "3");
+    private static final Form<Integer> ROWS = new WholeText(1, 100, "10");
+    private static final Form<LabelStock.Shape> SHAPE = Choice.of("a shape of label", LabelStock.Shape.class);
+    private static final Form<LabelStock.Style> STYLE = Choice.of("a style of label", LabelStock.Style.class);
+
+    private final Optional<Paper> usualPaper;
+    private final Problems problems;
+
+    /** A reader for a basket printed on some paper; none if that could not be read, and then no fit is judged. */
+    LabelStockReader(Optional<Paper> usualPaper, Problems problems) {
+        this.usualPaper = usualPaper;
+        this.problems = problems;
+    }
+
+    /** The stock of a basket, if it names one that can be. */
+    Optional<LabelStock> read(Fields basket) {
+        return basket.group("label-stock", EXAMPLE, KEYS).flatMap(fields -> {
+            Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : usualPaper;
+            return fields.meant(CUT) ? cut(fields, paper) : sheet(fields, paper);
+        });
+    }
+
+    private Optional<LabelStock> cut(Fields fields, Optional<Paper> paper) {
+        for (String key : GEOMETRY) {
+            if (fields.has(key)) {
+                fields.wrong(key, key + " describes printed labels, and cut plain paper", "keep one of the two");
+            }
+        }
+        Optional<Size> label = fields.value(CUT, CUT_LABEL);
+        LabelStock.Style style = fields.value("style", STYLE).orElse(LabelStock.Style.WRAP);
+        return label.flatMap(size -> paper.flatMap(sheet -> {
+            Optional<LabelStock> stock = LabelStocks.cut(sheet, size.acrossMm(), size.downMm(), style);
+            if (stock.isEmpty()) {
+                tooLarge(fields, "wide", size.acrossMm(), sheet, sheet.widthMm());
+                tooLarge(fields, "high", size.downMm(), sheet, sheet.heightMm());
+            }
+            return stock;
+        }));
+    }
+
+    private static void tooLarge(Fields fields, String way, double labelMm, Paper paper, double sheetMm) {
+        double roomMm = LabelStocks.roomMm(sheetMm);
+        if (labelMm > roomMm + LabelStock.SLACK_MM) {
+            Millimetres.Pair told = Millimetres.apart(labelMm, roomMm);
+            fields.wrong(CUT, "a label " + told.first() + " " + way + " does not fit " + Quote.bare(paper.name()) + ", which is "
+                    + told.second() + " " + way + " inside its margins", "write a smaller label, or name larger paper");
+        }
+    }
+
+    private static Optional<LabelStock> sheet(Fields fields, Optional<Paper> paper) {
+        Optional<LabelStock.Shape> shape = fields.meant("shape") ? fields.value("shape", SHAPE)
+                : Optional.of(LabelStock.Shape.RECTANGLE);
+        Optional<Integer> columns = fields.required("columns", COLUMNS);
+        Optional<Integer> rows = fields.required("rows", ROWS);
+        // A shape that could not be read may have been round.
+        Optional<Size> label = fields.required("label", shape.equals(Optional.of(LabelStock.Shape.RECTANGLE)) ? LABEL : ROUND_LABEL);
+        Optional<Size> first = fields.required("first", FIRST);
+        Optional<Size> pitch = fields.meant("pitch") ? fields.value("pitch", PITCH) : label;
+        Optional<LabelStock.Style> style = fields.value("style", STYLE);
+        Optional<Size> shaped = label.flatMap(size -> shape.flatMap(s -> shaped(fields, size, s)));
+        boolean styled = styled(fields, shape, style);
+        if (!styled || shape.isEmpty() || columns.isEmpty() || rows.isEmpty() || shaped.isEmpty() || first.isEmpty() || pitch.isEmpty()
+                || paper.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean across = LabelLine.across(columns.get(), shaped.get(), first.get(), pitch.get(), paper.get()).fits(fields, paper.get());
+        boolean down = LabelLine.down(rows.get(), shaped.get(), first.get(), pitch.get(), paper.get()).fits(fields, paper.get());
+        return across && down ? Optional.of(new LabelStock(paper.get(), columns.get(), rows.get(),
+                shaped.get().acrossMm(), shaped.get().downMm(), first.get().acrossMm(), first.get().downMm(),
+                pitch.get().acrossMm(), pitch.get().downMm(), shape.get(), false, style.orElse(usualStyle(shape.get()))))
+                : Optional.empty();
+    }
+
+    private static LabelStock.Style usualStyle(LabelStock.Shape shape) {
+        return shape == LabelStock.Shape.ROUND ? LabelStock.Style.FACE : LabelStock.Style.WRAP;
+    }
+
+    /** A label's size as its shape has it: a round one may be told in two units and still be one width. */
+    private static Optional<Size> shaped(Fields fields, Size size, LabelStock.Shape shape) {
+        if (shape != LabelStock.Shape.ROUND) {
+            return Optional.of(size);
+        }
+        if (Math.abs(size.acrossMm() - size.downMm()) > LabelStock.SLACK_MM) {
+            Millimetres.Pair told = Millimetres.apart(size.acrossMm(), size.downMm());
+            fields.wrong("label", "a label " + told.first() + " wide and " + told.second() + " high is not round",
+                    "write its diameter, such as 40 mm, or shape: rectangle");
+            return Optional.empty();
+        }
+        return Optional.of(new Size(size.acrossMm(), size.acrossMm()));
+    }
+
+    private static boolean styled(Fields fields, Optional<LabelStock.Shape> shape, Optional<LabelStock.Style> style) {
+        if (shape.equals(Optional.of(LabelStock.Shape.ROUND)) && style.equals(Optional.of(LabelStock.Style.WRAP))) {
+            fields.wrong("style", "a round label cannot be folded round a bobbin", "write style: face, or leave it out");
+            return false;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,34 @@
+package kitleaf.basket;
+
+/**
+ * Two lengths across and down, {@code 2 5/8 in x 1 in}.
+ *
+ * @param side how each of them is written
+ * @param alone whether one length may stand for both
+ * @param advice what to write where there are not two
+ * @param example one to show her
+ */
+record SizeText(LengthText side, boolean alone, String advice, String example) implements Form<SizeText.Size> {
+
+    /**
+     * Two lengths in millimetres.
+     *
+     * @param acrossMm along the sheet's width
+     * @param downMm along its height
+     */
+    record Size(double acrossMm, double downMm) {
+    }
+
+    @Override
+    public Size read(String text) throws Fault {
+        String[] sides = text.strip().split("\\s*[xX×]\\s*", -1);
+        if (sides.length == 1 && alone) {
+            double mm = side.read(sides[0]);
+            return new Size(mm, mm);
+        }
+        if (sides.length != 2) {
+            throw new Fault(Quote.of(text) + " is not one length by another", advice);
+        }
+        return new Size(side.read(sides[0]), side.read(sides[1]));
+    }
+}
