@@ -11,6 +11,8 @@ import kitleaf.sizing.cloth.Extent;
 import kitleaf.sizing.cloth.OtherCloth;
 import kitleaf.sizing.cloth.PartSize;
 import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.sizing.thread.PieceThreads;
+import kitleaf.sizing.thread.ThreadReckoning;
 
 /** Writes a reckoning as JSON, version 1. Keys may be added to a version; none is renamed or taken away. */
 final class ReckonJson {
@@ -26,16 +28,18 @@ final class ReckonJson {
         json.writeNumberField("version", VERSION);
         json.writeNumberField("cut-step-mm", reckoning.cutStepMm());
         json.writeArrayFieldStart("pieces");
-        for (PieceReckoning piece : reckoning.pieces()) {
-            write(piece, json);
+        ThreadReckoning threads = reckoning.threads();
+        for (int i = 0; i < reckoning.pieces().size(); i++) {
+            write(reckoning.pieces().get(i), threads.pieces().get(i), json);
         }
         json.writeEndArray();
+        ThreadsJson.write(threads.buyList(), json);
         json.writeEndObject();
         json.close();
         out.println();
     }
 
-    private static void write(PieceReckoning reckoned, JsonGenerator json) throws IOException {
+    private static void write(PieceReckoning reckoned, PieceThreads threads, JsonGenerator json) throws IOException {
         PieceSize size = reckoned.cloth().size();
         json.writeStartObject();
         json.writeStringField("id", reckoned.piece().id());
@@ -47,6 +51,7 @@ final class ReckonJson {
         json.writeStringField("stitches-from", reckoned.tally().from().name().toLowerCase(Locale.ROOT));
         write("across", size.across(), json);
         write("down", size.down(), json);
+        ThreadsJson.write(threads, json);
         json.writeArrayFieldStart("parts");
         for (PartSize part : reckoned.cloth().parts()) {
             json.writeStartObject();

@@ -1,9 +1,12 @@
 package kitleaf.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import kitleaf.sheet.PlainFigures;
+import kitleaf.sheet.PlainThreads;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.thread.ThreadReckoning;
 
 /** Writes a reckoning for reading on a screen 80 columns wide. */
 final class ReckonTable {
@@ -14,13 +17,21 @@ final class ReckonTable {
         PlainFigures figures = new PlainFigures(reckoning.basket().units());
         boolean one = reckoning.pieces().size() == 1;
         out.println(reckoning.basket().title() + (one ? "" : ": " + reckoning.pieces().size() + " pieces"));
-        for (PieceReckoning piece : reckoning.pieces()) {
+        ThreadReckoning threads = reckoning.threads();
+        for (int i = 0; i < reckoning.pieces().size(); i++) {
+            PieceReckoning piece = reckoning.pieces().get(i);
             out.println();
             figures.piece(piece).forEach(out::println);
+            PlainThreads.of(threads.pieces().get(i)).forEach(out::println);
             if (one) {
                 out.println();
                 figures.others(piece).forEach(out::println);
             }
+        }
+        List<String> toBuy = PlainThreads.of(threads.buyList());
+        if (!toBuy.isEmpty()) {
+            out.println();
+            toBuy.forEach(out::println);
         }
     }
 }
