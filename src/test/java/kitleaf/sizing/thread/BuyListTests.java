@@ -1,0 +1,196 @@
+package kitleaf.sizing.thread;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitleaf.basket.Amount;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Goal;
+import kitleaf.basket.Piece;
+import kitleaf.basket.Price;
+import kitleaf.basket.Progress;
+import kitleaf.basket.StashEntry;
+import org.junit.jupiter.api.Test;
+
+/** Threads here eat a thousandth of a skein a stitch, and a tenth more at the high end, so that shares can be worked in the head. */
+class BuyListTests {
+
+    private static final double EXACT = 1e-9;
+
+    private static BuyList list(List<Piece> pieces, StashEntry... stash) {
+        return ThreadReckoning.of(Skeins.basket(pieces, stash)).buyList();
+    }
+
+    private static Piece wanting(String id, int thousandths, Goal goal) {
+        return Skeins.piece(id, List.of(Skeins.eating("K1", "cotton", thousandths)), List.of(), Optional.empty(), Progress.NONE, goal);
+    }
+
+    private static List<String> pieces(BuyLine line) {
+        return line.shares().stream().map(StashShare::piece).toList();
+    }
+
+    private static List<ThreadWarning.Kind> kinds(BuyList list) {
+        return list.warnings().stream().map(ThreadWarning::kind).toList();
+    }
+
+    /** By hand: 0.4 + 0.4 + 0.4 are 1.2 skeins, so 2 for all three, not 3. */
+    @Test
+    void pieces_share_the_skeins_they_buy() {
+        BuyLine line = list(List.of(wanting("a", 400, Goal.NONE), wanting("b", 400, Goal.NONE), wanting("c", 400, Goal.NONE))).lines().get(0);
+        assertEquals(1.2, line.missingSkeins(), EXACT);
+        assertEquals(2, line.buy());
+    }
+
+    /** Due first, then must, then started, then ID. Two skeins of stash serve 0.8 + 0.8 + 0.4 of the third's 0.8. */
+    @Test
+    void the_stash_goes_round_in_the_stated_order() {
+        Goal must = new Goal(true, Optional.empty(), 1);
+        Progress begun = new Progress(Optional.of(LocalDate.parse("2025-01-01")), Optional.empty(), Optional.empty(), List.of());
+        Piece late = wanting("a-late", 800, Skeins.due("2028-01-01"));
+        Piece soon = wanting("z-soon", 800, Skeins.due("2027-01-01"));
+        Piece wished = wanting("y-must", 800, must);
+        Piece started = Skeins.piece("x-begun", List.of(Skeins.eating("K1", "cotton", 800)), List.of(), Optional.empty(), begun, Goal.NONE);
+        Piece plain = wanting("b", 800, Goal.NONE);
+        Piece first = wanting("a", 800, Goal.NONE);
+        BuyLine line = list(List.of(plain, first, started, wished, late, soon), Skeins.stash("K1", "cotton", 2, "")).lines().get(0);
+        assertEquals(List.of("z-soon", "a-late", "y-must", "x-begun", "a", "b"), pieces(line));
+        assertEquals(0.8, line.shares().get(1).drawnSkeins(), EXACT);
+        assertEquals(0.4, line.shares().get(2).drawnSkeins(), EXACT);
+        assertEquals(0, line.shares().get(3).drawnSkeins(), EXACT);
+        // 6 x 0.8 less 2 is 2.8.
+        assertEquals(3, line.buy());
+    }
+
+    /** By hand: 0.5 needed, 0.55 at the high end; lots of 0.3, 2 and 0.6: the 0.6 is the smallest that covers it. */
+    @Test
+    void a_piece_is_served_from_the_smallest_single_lot_that_covers_it() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 500))),
+                Skeins.stash("K1", "dyed", 0.3, "7 A"), Skeins.stash("K1", "dyed", 2, "7 B"), Skeins.stash("K1", "dyed", 0.6, "7 C"));
+        StashShare share = list.lines().get(0).shares().get(0);
+        assertEquals(1, share.drawn().size());
+        assertEquals(Optional.of("7 C"), share.drawn().get(0).lot());
+        assertEquals(0.55, share.drawnSkeins(), EXACT);
+        assertEquals(0, list.lines().get(0).buy());
+        assertEquals(List.of(), list.warnings());
+    }
+
+    @Test
+    void the_lot_named_in_the_chart_comes_before_a_smaller_one() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 500, Optional.of("7 B")))),
+                Skeins.stash("K1", "dyed", 0.6, "7 C"), Skeins.stash("K1", "dyed", 2, "7 B"));
+        assertEquals(Optional.of("7 B"), list.lines().get(0).shares().get(0).drawn().get(0).lot());
+        assertEquals(List.of(), list.warnings());
+    }
+
+    /** By hand: 1.1 at the high end out of lots of 0.7 and 0.6: 0.7 + 0.4, and nothing to buy, but two lots meet. */
+    @Test
+    void lots_meeting_in_a_piece_are_told() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 1000))),
+                Skeins.stash("K1", "dyed", 0.6, "7 C"), Skeins.stash("K1", "dyed", 0.7, "7 B"));
+        StashShare share = list.lines().get(0).shares().get(0);
+        assertEquals(Optional.of("7 B"), share.drawn().get(0).lot());
+        assertEquals(0.4, share.drawn().get(1).skeins(), EXACT);
+        assertTrue(share.mixed());
+        assertEquals(List.of(new ThreadWarning(ThreadWarning.Kind.MIXED_LOTS, "K1", "dyed", List.of("p"))), list.warnings());
+    }
+
+    @Test
+    void stash_and_shop_meeting_in_a_piece_are_told_too_and_a_named_lot_is_to_be_asked_for() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 1000, Optional.of("7 B")))),
+                Skeins.stash("K1", "dyed", 0.7, "7 B"));
+        assertEquals(List.of(ThreadWarning.Kind.MIXED_LOTS, ThreadWarning.Kind.ASK_FOR_LOT), kinds(list));
+        assertEquals(1, list.lines().get(0).buy());
+    }
+
+    @Test
+    void where_the_lot_does_not_matter_nothing_is_said_of_it() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "cotton", 1500))),
+                Skeins.stash("K1", "cotton", 0.6, "7 C"), Skeins.stash("K1", "cotton", 0.4, "7 B"));
+        assertFalse(list.lines().get(0).shares().get(0).mixed());
+        assertEquals(List.of(), list.warnings());
+    }
+
+    /** Entries of one lot are one lot: 0.3 + 0.3 cover 0.55. Without a lot they may be two. */
+    @Test
+    void entries_of_one_lot_are_one_and_entries_without_are_not() {
+        Piece piece = Skeins.piece("p", Skeins.eating("K1", "dyed", 500));
+        assertFalse(list(List.of(piece), Skeins.stash("K1", "dyed", 0.3, "7 C"), Skeins.stash("K1", "dyed", 0.3, "7 C"))
+                .lines().get(0).shares().get(0).mixed());
+        assertTrue(list(List.of(piece), Skeins.stash("K1", "dyed", 0.3, ""), Skeins.stash("K1", "dyed", 0.3, ""))
+                .lines().get(0).shares().get(0).mixed());
+    }
+
+    @Test
+    void another_code_or_another_put_up_serves_nobody() {
+        BuyLine line = list(List.of(wanting("p", 500, Goal.NONE)), Skeins.stash("K2", "cotton", 5, ""), Skeins.stash("K1", "dyed", 5, ""))
+                .lines().get(0);
+        assertEquals(0, line.drawnSkeins(), EXACT);
+        assertEquals(1, line.buy());
+    }
+
+    /** By hand: three quarters of 2 skeins are 1.5. A finished piece needs nothing. */
+    @Test
+    void only_what_is_left_to_stitch_is_bought_for() {
+        LocalDate day = LocalDate.parse("2026-01-06");
+        Progress quarter = new Progress(Optional.empty(), Optional.empty(), Optional.of(new Amount.Share(0.25)), List.of());
+        Progress over = new Progress(Optional.of(day), Optional.of(day), Optional.empty(), List.of());
+        Piece begun = Skeins.piece("a", List.of(Skeins.eating("K1", "cotton", 2000)), List.of(), Optional.empty(), quarter, Goal.NONE);
+        Piece done = Skeins.piece("b", List.of(Skeins.eating("K1", "cotton", 9000)), List.of(), Optional.empty(), over, Goal.NONE);
+        BuyList list = list(List.of(begun, done));
+        assertEquals(1.5, list.lines().get(0).missingSkeins(), EXACT);
+        assertEquals(List.of("a"), pieces(list.lines().get(0)));
+        assertEquals(List.of(), list(List.of(done)).lines());
+    }
+
+    @Test
+    void an_unknown_need_is_told_and_neither_bought_nor_served() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.sharing("K1", 0.5)), wanting("q", 500, Goal.NONE)),
+                Skeins.stash("K1", "cotton", 0.2, ""));
+        assertEquals(List.of("p"), list.lines().get(0).unknown());
+        assertEquals(List.of("q"), pieces(list.lines().get(0)));
+        assertEquals(List.of(new ThreadWarning(ThreadWarning.Kind.NEED_UNKNOWN, "K1", "cotton", List.of("p"))), list.warnings());
+    }
+
+    /** By hand: 2 skeins of cotton at 1.15 and 1 dyed (0.55) at 6.20 are 8.50. */
+    @Test
+    void prices_add_up() {
+        List<Piece> pieces = List.of(Skeins.piece("p", Skeins.eating("K1", "cotton", 1500), Skeins.eating("K2", "dyed", 500)));
+        BuyList list = ThreadReckoning.of(Skeins.basket(pieces, List.of(),
+                Map.of("cotton", Skeins.price("1.15"), "dyed", Skeins.price("6.20")))).buyList();
+        assertEquals(new BigDecimal("8.50"), list.cost().orElseThrow().amount());
+        assertEquals("XTS", list.cost().orElseThrow().currency());
+        BuyList half = ThreadReckoning.of(Skeins.basket(pieces, List.of(), Map.of("cotton", Skeins.price("1.15")))).buyList();
+        assertEquals(new BigDecimal("2.30"), half.cost().orElseThrow().amount());
+        assertEquals(List.of(new ThreadWarning(ThreadWarning.Kind.NO_PRICE, "K2", "dyed", List.of("p"))), half.warnings());
+        assertEquals(Optional.empty(), ThreadReckoning.of(Skeins.basket(pieces)).buyList().cost());
+    }
+
+    @Test
+    void prices_in_two_currencies_are_refused() {
+        Basket basket = Skeins.basket(List.of(Skeins.piece("p", Skeins.eating("K1", "cotton", 1500), Skeins.eating("K2", "dyed", 500))),
+                List.of(), Map.of("cotton", Skeins.price("1.15"), "dyed", new Price(BigDecimal.ONE, "XXX")));
+        assertThrows(IllegalArgumentException.class, () -> ThreadReckoning.of(basket));
+    }
+
+    @Test
+    void a_figure_on_a_knifes_edge_is_told() {
+        assertEquals(List.of(ThreadWarning.Kind.JUST_ENOUGH), kinds(list(List.of(wanting("p", 1950, Goal.NONE)))));
+        assertEquals(List.of(ThreadWarning.Kind.JUST_OVER), kinds(list(List.of(wanting("p", 1050, Goal.NONE)))));
+        assertEquals(List.of(), kinds(list(List.of(wanting("p", 1500, Goal.NONE)))));
+    }
+
+    @Test
+    void a_piece_finds_its_share() {
+        ThreadReckoning reckoning = ThreadReckoning.of(Skeins.basket(List.of(wanting("p", 500, Goal.NONE)), Skeins.stash("K1", "cotton", 1, "")));
+        ThreadTotal thread = reckoning.piece("p").orElseThrow().threads().get(0);
+        assertEquals(0.5, reckoning.share("p", thread).orElseThrow().drawnSkeins(), EXACT);
+        assertEquals(Optional.empty(), reckoning.share("q", thread));
+    }
+}

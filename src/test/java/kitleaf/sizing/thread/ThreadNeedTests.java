@@ -1,0 +1,248 @@
+package kitleaf.sizing.thread;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import kitleaf.basket.Amount;
+import kitleaf.basket.BasketReader;
+import kitleaf.basket.CalledThread;
+import kitleaf.basket.Goal;
+import kitleaf.basket.Part;
+import kitleaf.basket.Piece;
+import kitleaf.basket.Progress;
+import kitleaf.basket.PutUp;
+import kitleaf.basket.StitchCount;
+import kitleaf.basket.StitchKind;
+import kitleaf.basket.Used;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ThreadNeedTests {
+
+    private static final double EXACT = 1e-9;
+
+    private static PieceThreads reckoned(Piece piece) {
+        return ThreadReckoning.of(Skeins.basket(List.of(piece))).pieces().get(0);
+    }
+
+    private static ThreadTotal only(CalledThread... threads) {
+        List<ThreadTotal> totals = reckoned(Skeins.piece("p", threads)).threads();
+        assertEquals(1, totals.size());
+        return totals.get(0);
+    }
+
+    /**
+     * Worked by hand (and again in 15 places with a desk calculator), two ways round, for 2000 crosses in rows with two strands on 28 over two, from skeins of 8 m and six plies.
+     * Cell: 25.4 x 2 / 28 = 1.8142857 mm square. Diagonal: 1.8142857 x 1.4142136 = 2.5657875.
+     * Path of one: 2 x 2.5657875 + 2 x 1.8142857 = 8.7601464 mm; of 2000: 17520.293 mm.
+     * Likely: x 1.1 x 45/37 x 1.1 = x 1.4716216 -> 25783.242 mm; two strands: 51566.483 mm; / 48000 = 1.0743017 skeins.
+     * Low: x 1.05 x 45/37 = x 1.2770270 -> 22373.887; two: 44747.775; / 48000 = 0.9322453.
+     * High: x 1.15 x 35/27 x 1.2 = x 1.7888889 -> 31341.857; two: 62683.714; / 48000 = 1.3059107.
+     * The other way round: a skein's 48 m are 24 m of two strands, 24000 / 1.4716216 = 16308.54 mm of path, which is
+     * 1861.67 crosses; 2000 / 1861.67 = 1.07430.
+     */
+    @Test
+    void a_whole_thread_comes_out_as_worked_by_hand() {
+        ThreadTotal thread = only(Skeins.crosses("K1", "cotton", 2, 2000));
+        Estimate mm = thread.plyLengthMm().orElseThrow();
+        Estimate skeins = thread.skeins().orElseThrow();
+        assertEquals(17520.293, ((ThreadNeed.Known) thread.needs().get(0)).pathMm().orElseThrow(), 1e-3);
+        assertEquals(44747.775, mm.low(), 0.001);
+        assertEquals(51566.483, mm.likely(), 0.001);
+        assertEquals(62683.714, mm.high(), 0.001);
+        assertEquals(0.9322453, skeins.low(), 1e-7);
+        assertEquals(1.0743017, skeins.likely(), 1e-7);
+        assertEquals(1.3059107, skeins.high(), 1e-7);
+        assertEquals(2, thread.buy().orElseThrow());
+        assertEquals(Edge.JUST_OVER, thread.edge());
+    }
+
+    /** 1 yd = 914.4 mm and 1 in = 2.54 cm exactly (International Yard and Pound Agreement, 1959): 10 yd are 9.144 m. */
+    @Test
+    void the_units_she_writes_in_do_not_matter(@TempDir Path folder) throws IOException {
+        Estimate[] each = new Estimate[2];
+        String[][] written = {{"10 yd", "28 in 1 in", "1 in"}, {"9.144 m", "28 in 2.54 cm", "2.54 cm"}};
+        for (int i = 0; i < 2; i++) {
+            Path basket = Files.createDirectories(folder.resolve("basket" + i));
+            Files.createDirectories(basket.resolve("pieces"));
+            Files.writeString(basket.resolve("basket.yaml"), "skeins: {ball: {length: " + written[i][0] + ", plies: 4}}\n");
+            Files.writeString(basket.resolve("pieces/lamp.yaml"), "piece: Lamp\nstitches: 40 x 40\ncloth: {kind: linen, over: 2, count: {warp: "
+                    + written[i][1] + ", weft: " + written[i][1] + "}}\nmargin: 2 in\nthreads:\n  - {code: L1, skein: ball, stitches: {cross: 900, "
+                    + "other: {count: 20, each: " + written[i][2] + "}}}\n");
+            each[i] = ThreadReckoning.of(BasketReader.read(basket).basket().orElseThrow()).pieces().get(0).threads().get(0).skeins().orElseThrow();
+        }
+        // By hand: 900 x 8.7601464 + 20 x 25.4 = 8392.13 mm of path; x 54.45/37 x 2 / (9144 x 4) = 0.6753 skeins.
+        assertEquals(0.6753, each[0].likely(), 5e-5);
+        assertEquals(each[0].likely(), each[1].likely(), EXACT);
+        assertEquals(each[0].low(), each[1].low(), EXACT);
+        assertEquals(each[0].high(), each[1].high(), EXACT);
+    }
+
+    /** Common practice, from memory: two strands of an 8 m skein make about 1,600 to 2,000 crosses on 14 to the inch. */
+    @Test
+    void a_skein_of_cotton_makes_about_as_many_crosses_as_the_rule_of_thumb_says() {
+        double eachSkein = 1000 / only(Skeins.crosses("K1", "cotton", 2, 1000)).skeins().orElseThrow().likely();
+        assertTrue(eachSkein >= 1600 && eachSkein <= 2000, eachSkein + " crosses");
+    }
+
+    /** By hand: 1.1 x 45/37 x 1.1 = 54.45 / 37. */
+    @Test
+    void allowances_multiply() {
+        assertEquals(54.45 / 37, Allowances.LIKELY.factor(), EXACT);
+        assertEquals(1, new Allowances(0, 450, 0, 0).factor(), EXACT);
+        assertThrows(IllegalArgumentException.class, () -> new Allowances(0.1, 80, 80, 0.1));
+        assertThrows(IllegalArgumentException.class, () -> new Allowances(-0.1, 450, 80, 0.1));
+    }
+
+    /** By hand: 1.5 skeins for 3000 stitches are 0.0005 each; 1800 take 0.9, or 0.81 to 0.99; of 48 m that is 43.2 m. */
+    @Test
+    void what_was_used_replaces_the_geometry() {
+        ThreadTotal thread = only(Skeins.thread("K1", "cotton", 6, List.of(StitchCount.of(StitchKind.CROSS, 1800)),
+                OptionalDouble.empty(), Optional.of(new Used(1.5, 3000)), Optional.empty()));
+        assertEquals(0.81, thread.skeins().orElseThrow().low(), EXACT);
+        assertEquals(0.9, thread.skeins().orElseThrow().likely(), EXACT);
+        assertEquals(0.99, thread.skeins().orElseThrow().high(), EXACT);
+        assertEquals(43200, thread.plyLengthMm().orElseThrow().likely(), 1e-6);
+        assertTrue(((ThreadNeed.Known) thread.needs().get(0)).pathMm().isEmpty());
+    }
+
+    /** By hand: a quarter of 4000 given stitches, or of half the chart's 100 x 80 cells, is 1000 crosses either way. */
+    @Test
+    void a_share_is_that_part_of_the_coverage_in_crosses_worked_in_rows() {
+        Estimate counted = only(Skeins.crosses("K1", "cotton", 2, 1000)).skeins().orElseThrow();
+        for (Amount coverage : List.of(new Amount.Stitches(4000), new Amount.Share(0.5))) {
+            ThreadTotal shared = reckoned(Skeins.piece("p", List.of(Skeins.sharing("K1", 0.25)), List.of(), Optional.of(coverage),
+                    Progress.NONE, Goal.NONE)).threads().get(0);
+            assertEquals(1000, ((ThreadNeed.Known) shared.needs().get(0)).stitches(), EXACT);
+            assertEquals(counted.likely(), shared.skeins().orElseThrow().likely(), EXACT);
+        }
+    }
+
+    @Test
+    void a_share_of_nothing_known_is_unknown_and_not_nothing() {
+        ThreadTotal shared = only(Skeins.sharing("K1", 0.25));
+        assertTrue(shared.skeins().isEmpty());
+        assertTrue(shared.plyLengthMm().isEmpty());
+        assertTrue(shared.buy().isEmpty());
+        assertEquals(ThreadNeed.Why.NO_COVERAGE, ((ThreadNeed.Unknown) shared.needs().get(0)).why());
+        ThreadTotal bare = only(Skeins.thread("K1", "cotton", 2, List.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty()));
+        assertEquals(ThreadNeed.Why.NO_STITCHES, ((ThreadNeed.Unknown) bare.needs().get(0)).why());
+    }
+
+    /** By hand: 0.3 + 0.8 skeins are bought as 2 together, though each alone would take one; another put-up stands apart. */
+    @Test
+    void one_code_in_piece_and_part_is_one_need_with_its_components_kept() {
+        Part verse = new Part("Verse", 1, Optional.empty(), List.of(Skeins.eating("K1", "cotton", 800)));
+        List<ThreadTotal> totals = reckoned(Skeins.piece("p", List.of(Skeins.eating("K1", "cotton", 300), Skeins.eating("K2", "dyed", 500)),
+                List.of(verse), Optional.empty(), Progress.NONE, Goal.NONE)).threads();
+        assertEquals(List.of("K1", "K2"), totals.stream().map(ThreadTotal::code).toList());
+        assertEquals(1.1, totals.get(0).skeins().orElseThrow().likely(), EXACT);
+        assertEquals(2, totals.get(0).buy().orElseThrow());
+        assertEquals(2, totals.get(0).needs().size());
+        assertEquals(Optional.of(verse), totals.get(0).needs().get(1).part());
+    }
+
+    @Test
+    void one_unknown_part_makes_the_whole_unknown() {
+        Part verse = new Part("Verse", 1, Optional.empty(), List.of(Skeins.sharing("K1", 0.1)));
+        ThreadTotal total = reckoned(Skeins.piece("p", List.of(Skeins.eating("K1", "cotton", 300)), List.of(verse), Optional.empty(),
+                Progress.NONE, Goal.NONE)).threads().get(0);
+        assertTrue(total.skeins().isEmpty());
+    }
+
+    /** On 28 threads: over two 14 to the inch, over one 28, over four 7. The thread's own over comes first, then its part's. */
+    @Test
+    void over_comes_from_the_thread_then_its_part_then_the_cloth() {
+        CalledThread plain = Skeins.crosses("K1", "cotton", 1, 100);
+        CalledThread over4 = new CalledThread("K2", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", 1,
+                plain.stitches(), OptionalDouble.empty(), Optional.empty(), OptionalInt.of(4), Optional.empty());
+        Part verse = new Part("Verse", 1, Optional.empty(), List.of(plain, over4));
+        PieceThreads threads = reckoned(Skeins.piece("p", List.of(plain, over4), List.of(verse), Optional.empty(), Progress.NONE, Goal.NONE));
+        List<ThreadNeed> k1 = threads.threads().get(0).needs();
+        List<ThreadNeed> k2 = threads.threads().get(1).needs();
+        assertEquals(14, k1.get(0).cell().stitchesPerInch(), EXACT);
+        assertEquals(28, k1.get(1).cell().stitchesPerInch(), EXACT);
+        assertEquals(7, k2.get(0).cell().stitchesPerInch(), EXACT);
+        assertEquals(7, k2.get(1).cell().stitchesPerInch(), EXACT);
+        assertEquals(28, k1.get(1).needle());
+    }
+
+    /** By hand: 0.95 likely is one skein; where the lot matters, the high 1.045 counts and is two. */
+    @Test
+    void the_high_figure_is_bought_where_the_lot_matters_and_the_likely_one_otherwise() {
+        assertEquals(1, only(Skeins.eating("K1", "cotton", 950)).buy().orElseThrow());
+        assertEquals(2, only(Skeins.eating("K1", "dyed", 950)).buy().orElseThrow());
+        assertEquals(Edge.JUST_ENOUGH, only(Skeins.eating("K1", "cotton", 950)).edge());
+        assertEquals(Edge.JUST_OVER, only(Skeins.eating("K1", "dyed", 950)).edge());
+    }
+
+    @Test
+    void the_last_bits_of_arithmetic_buy_no_skein() {
+        assertEquals(2, Edge.roundUp(2));
+        assertEquals(2, Edge.roundUp(2.0000000001));
+        assertEquals(3, Edge.roundUp(2.000001));
+        assertEquals(2, Edge.roundUp(1.9999999));
+        assertEquals(0, Edge.roundUp(0));
+        assertEquals(1, Edge.roundUp(0.01));
+    }
+
+    /** A tenth of a skein either side of 2; below the first skein there is no whole one to be just over. */
+    @Test
+    void a_knifes_edge_is_a_tenth_of_a_skein_either_side_of_a_whole_one() {
+        assertEquals(Edge.CLEAR, Edge.of(1.89));
+        assertEquals(Edge.JUST_ENOUGH, Edge.of(1.9));
+        assertEquals(Edge.JUST_ENOUGH, Edge.of(2));
+        assertEquals(Edge.JUST_OVER, Edge.of(2.01));
+        assertEquals(Edge.JUST_OVER, Edge.of(2.1));
+        assertEquals(Edge.CLEAR, Edge.of(2.11));
+        assertEquals(Edge.CLEAR, Edge.of(0.05));
+        assertEquals(Edge.CLEAR, Edge.of(0));
+        assertEquals(Edge.JUST_ENOUGH, Edge.of(0.95));
+    }
+
+    @Test
+    void a_put_up_the_basket_does_not_have_is_refused_and_the_built_in_one_never_missing() {
+        Piece silk = Skeins.piece("p", Skeins.crosses("K1", "silk", 1, 10));
+        assertThrows(IllegalArgumentException.class, () -> reckoned(silk));
+        assertEquals(PutUp.COTTON, PieceThreads.of(Skeins.piece("p", Skeins.crosses("K1", "cotton", 1, 10)), Map.of())
+                .threads().get(0).putUp());
+    }
+
+    /** By hand: 25 of 100 stitches are done, so three quarters are left; finished is nothing left; a first day tells nothing. */
+    @Test
+    void what_is_left_follows_progress_only_where_progress_is_known() {
+        CalledThread hundred = Skeins.crosses("K1", "cotton", 2, 100);
+        LocalDate day = LocalDate.parse("2026-01-06");
+        Progress quarter = new Progress(Optional.of(day), Optional.empty(), Optional.of(new Amount.Stitches(25)), List.of());
+        Progress begun = new Progress(Optional.of(day), Optional.empty(), Optional.empty(), List.of());
+        Progress over = new Progress(Optional.of(day), Optional.of(day), Optional.empty(), List.of());
+        assertEquals(0.75, reckoned(Skeins.piece("p", List.of(hundred), List.of(), Optional.empty(), quarter, Goal.NONE)).left(), EXACT);
+        assertEquals(1, reckoned(Skeins.piece("p", List.of(hundred), List.of(), Optional.empty(), begun, Goal.NONE)).left(), EXACT);
+        assertEquals(0, reckoned(Skeins.piece("p", List.of(hundred), List.of(), Optional.empty(), over, Goal.NONE)).left(), EXACT);
+    }
+
+    /** Finer cloth never gets a bigger needle, which has a smaller number; more strands never a finer one. */
+    @Test
+    void needles_follow_the_cloth_and_the_thread() {
+        for (int strands = 1; strands <= 12; strands++) {
+            for (double perInch = 3; perInch < 60; perInch += 0.25) {
+                assertTrue(Needle.size(perInch + 0.25, strands) >= Needle.size(perInch, strands));
+                assertTrue(Needle.size(perInch, strands + 1) <= Needle.size(perInch, strands));
+                assertTrue(Needle.size(perInch, strands) <= Needle.FINEST);
+            }
+        }
+        // Common practice, no source: 24 on 14 to the inch, 26 on 18.
+        assertEquals(24, Needle.size(14, 2));
+        assertEquals(26, Needle.size(18, 2));
+    }
+}
