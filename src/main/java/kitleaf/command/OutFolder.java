@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
-import kitleaf.sheet.SheetKind;
 
 /**
  * The folder the sheets go to. Drafts are written beside the old sheets and take their places only when all
@@ -31,12 +30,13 @@ final class OutFolder implements Closeable {
         return new OutFolder(folder);
     }
 
-    Path path(SheetKind kind) {
-        return folder.resolve(kind.id() + ".pdf");
+    Path path(String name) {
+        return folder.resolve(name);
     }
 
-    Draft draft(SheetKind kind) throws IOException {
-        Draft draft = new Draft(Files.createTempFile(folder, ".kitleaf-", ".part"), path(kind));
+    /** A draft of the file of this name. */
+    Draft draft(String name) throws IOException {
+        Draft draft = new Draft(Files.createTempFile(folder, ".kitleaf-", ".part"), path(name));
         drafts.add(draft);
         return draft;
     }

@@ -36,8 +36,13 @@ final class Pipeline {
             for (SheetKind kind : job.kinds()) {
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
                 job.clock().mark("lay out");
-                printed.add(new Printed(out.path(kind), press(sheet, basket, templates, out)));
+                if (sheet.pages() > 0) {
+                    printed.add(new Printed(out.path(fileName(kind)), press(sheet, basket, templates, out)));
+                }
                 job.clock().mark("press");
+            }
+            if (job.kinds().contains(SheetKind.BUY_LIST)) {
+                printed.addAll(BuyListCsv.write(reckoning, out));
             }
             out.replaceAll();
         } catch (TemplateFault e) {
@@ -49,11 +54,15 @@ final class Pipeline {
     }
 
     private PressReport press(Sheet sheet, Basket basket, Templates templates, OutFolder out) throws IOException, Failure {
-        try (Reader markup = templates.open(sheet); Draft draft = out.draft(sheet.kind())) {
+        try (Reader markup = templates.open(sheet); Draft draft = out.draft(fileName(sheet.kind()))) {
             return Press.press(markup, draft.stream(), job.pressSettings(basket, sheet));
         } catch (MarkupException e) {
             throw new Failure(Exit.BASKET_HAS_PROBLEMS,
                     templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id()) + ": " + e.getMessage());
         }
+    }
+
+    private static String fileName(SheetKind kind) {
+        return kind.id() + ".pdf";
     }
 }

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "print", header = "Print the sheets of a basket as PDF.", footerHeading = "%nExamples:%n", footer = {
     "  kitleaf print my-basket",
     "  kitleaf print my-basket --piece breakwater --paper letter --out tonight",
+    "  kitleaf print my-basket --only bobbin-labels --skip 12",
     "Print the PDFs at 100 %% (\"actual size\"), never \"fit to page\"."})
 final class PrintCommand implements Callable<Integer> {
 
@@ -26,7 +27,7 @@ final class PrintCommand implements Callable<Integer> {
     private BasketSource source;
 
     @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
-            description = "Only these sheets, with commas between: cut-sheets. Default: all.")
+            description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list. Default: all.")
     private List<SheetKind> only = List.of();
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "out",
@@ -37,6 +38,10 @@ final class PrintCommand implements Callable<Integer> {
             description = "A5, A4, A3, letter, legal, tabloid, any with landscape after it, or a size such as \"210 mm x 320 mm\". "
                     + "Default: the basket's paper, else A4.")
     private Paper paper;
+
+    @Option(names = "--skip", paramLabel = "N", defaultValue = "0",
+            description = "Label places of the first sheet that are used already. Default: 0.")
+    private int skip;
 
     @Option(names = "--templates", paramLabel = "DIR",
             description = "Your own templates; a file there takes the place of the built-in one of that name.")
@@ -57,14 +62,17 @@ final class PrintCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         ProgressLine progress = new ProgressLine(err, Terminal.interactive());
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? EnumSet.allOf(SheetKind.class) : EnumSet.copyOf(only));
-        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, Optional.ofNullable(templates),
+        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, skip, Optional.ofNullable(templates),
                 progress::of, clock)).run();
         progress.clear();
         PrintWriter stdout = spec.commandLine().getOut();
         for (Printed sheet : printed) {
-            int pages = sheet.report().pages();
-            stdout.println(sheet.file() + "  " + pages + (pages == 1 ? " page" : " pages"));
-            sheet.report().warnings().forEach(warning -> err.println("warning: " + sheet.file().getFileName() + ": " + warning));
+            stdout.println(sheet.file() + sheet.report().map(report -> "  " + report.pages() + (report.pages() == 1 ? " page" : " pages")).orElse(""));
+            sheet.report().ifPresent(report -> report.warnings()
+                    .forEach(warning -> err.println("warning: " + sheet.file().getFileName() + ": " + warning)));
+        }
+        if (printed.isEmpty()) {
+            stdout.println("nothing to print: all pieces are finished or name no threads");
         }
         if (timings) {
             clock.print(err);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.IntConsumer;
 import kitleaf.basket.Basket;
+import kitleaf.basket.LabelStocks;
 import kitleaf.press.PressSettings;
 import kitleaf.press.TextMeasure;
 import kitleaf.sheet.Sheet;
@@ -22,11 +23,12 @@ import kitleaf.sheet.TextRuler;
  * @param source where the basket is read, with the paper and units asked for
  * @param kinds which sheets
  * @param out the folder for the PDFs
+ * @param skip label places of the first sheet that are used already
  * @param templates her own templates folder
  * @param progress told of each page of a sheet
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, Optional<Path> templates,
+record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, int skip, Optional<Path> templates,
                 BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
 
     /** Sheets speak one language so far. */
@@ -36,9 +38,15 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, Optional<P
         return new Templates(templates, LANGUAGE);
     }
 
-    SheetSettings settings(Basket basket) {
+    /** How sheets are laid out; a wrong {@code --skip} is told of here, where the label stock is known. */
+    SheetSettings settings(Basket basket) throws Failure {
+        int perSheet = basket.labelStock().orElseGet(() -> LabelStocks.usual(basket.paper())).perSheet();
+        if (skip < 0 || skip >= perSheet) {
+            throw new Failure(Exit.WRONG_USAGE, "--skip " + skip + " is out of range: a sheet has " + perSheet
+                    + " labels; write 0 to " + (perSheet - 1));
+        }
         TextMeasure measure = new TextMeasure();
-        return new SheetSettings(basket.paper(), basket.units(), LANGUAGE, new TextRuler() {
+        return new SheetSettings(basket.paper(), basket.units(), skip, LANGUAGE, new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);

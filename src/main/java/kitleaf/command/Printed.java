@@ -1,12 +1,18 @@
 package kitleaf.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import kitleaf.press.PressReport;
 
 /**
- * A sheet that was printed.
+ * A file that was written.
  *
  * @param file where it lies
- * @param report how it went
+ * @param report how the pressing of a sheet went; empty for a table
  */
-record Printed(Path file, PressReport report) { }
+record Printed(Path file, Optional<PressReport> report) {
+
+    Printed(Path file, PressReport report) {
+        this(file, Optional.of(report));
+    }
+}

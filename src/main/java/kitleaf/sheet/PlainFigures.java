@@ -13,7 +13,7 @@ import kitleaf.sizing.cloth.PieceSize;
 /** The figures of a cut sheet as plain lines of text, at most 80 columns wide where names allow. */
 public final class PlainFigures {
 
-    private static final String ROW = "  %-11s%-31s %s";
+    private static final String ROW = "  %-11s%-27s %s";
 
     private final Figures figures;
     private final CutSheetWords phrases;

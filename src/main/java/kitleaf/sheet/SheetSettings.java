@@ -10,10 +10,11 @@ import kitleaf.basket.Units;
  *
  * @param paper what they are printed on
  * @param units what comes first on them
+ * @param skip label places of the first sheet that are used already, 0 or more
  * @param language of the words
  * @param ruler measures text as it will be set
  */
-public record SheetSettings(Paper paper, Units units, Locale language, TextRuler ruler) {
+public record SheetSettings(Paper paper, Units units, int skip, Locale language, TextRuler ruler) {
 
     /** Refuses a missing part. */
     public SheetSettings {

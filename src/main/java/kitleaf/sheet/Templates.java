@@ -7,6 +7,7 @@ import freemarker.cache.TemplateLoader;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
+import freemarker.template.DefaultObjectWrapperBuilder;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -47,6 +48,9 @@ public final class Templates {
         configuration.setTemplateLoader(own.isEmpty() ? builtIn
                 : new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(own.get().toFile()), builtIn}));
         configuration.setDefaultEncoding("UTF-8");
+        DefaultObjectWrapperBuilder wrapper = new DefaultObjectWrapperBuilder(Configuration.VERSION_2_3_34);
+        wrapper.setIterableSupport(true);
+        configuration.setObjectWrapper(wrapper.build());
         configuration.setLocale(Locale.ROOT);
         configuration.setLocalizedLookup(false);
         configuration.setNumberFormat("c");

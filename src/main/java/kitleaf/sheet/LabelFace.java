@@ -1,0 +1,149 @@
+package kitleaf.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One face of a label: its texts and its swatch, placed. The code is the largest thing on it and the piece's title is
+ * always there.
+ *
+ * @param xMm of the face's left side on the page
+ * @param yMm of its top on the page
+ * @param widthMm of the face
+ * @param heightMm of the face
+ * @param turned whether it stands on its head, to be upright when folded over
+ * @param swatch the thread's colour and symbol
+ * @param swatchBox where the swatch is, from the face's top left corner; round labels have it round
+ * @param texts what is written
+ */
+public record LabelFace(double xMm, double yMm, double widthMm, double heightMm, boolean turned, Swatch swatch,
+                        Box swatchBox, List<LabelText> texts) {
+
+    /** Between a label's edge and what is on it. */
+    static final double PAD_MM = 1.8;
+    /** The code is at least this large: the smallest size of clear print (UKAAF G003, 2019), so that it reads at arm's length. */
+    static final double LEAST_CODE_PT = 12;
+    private static final double MOST_CODE_PT = 22;
+    private static final double SMALL_PT = 7;
+    private static final double LEAST_PT = 6;
+    private static final double LINE_MM = 3;
+    private static final double PT_MM = 25.4 / 72;
+    /** Cap height and descender of the text face, in parts of its size. */
+    private static final double CAP = 0.668;
+    private static final double DESCENT = 0.25;
+
+    /** What a face carries. */
+    enum Side {
+        /** Code, name, piece. */
+        FRONT,
+        /** Code, what there is to know, piece. */
+        BACK,
+        /** All of it. */
+        ALL
+    }
+
+    /** Copies the list. */
+    public LabelFace {
+        Objects.requireNonNull(swatch);
+        Objects.requireNonNull(swatchBox);
+        texts = List.copyOf(texts);
+    }
+
+    /** A face of a rectangular label. */
+    static LabelFace rectangle(LabelWords words, Side side, Box place, boolean turned, TextRuler ruler) {
+        double innerMm = place.widthMm() - 2 * PAD_MM;
+        double highMm = place.heightMm() - 2 * PAD_MM;
+        double swatchMm = Math.max(4, Math.min(9, highMm * 0.34));
+        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, swatchMm / PT_MM * 0.86));
+        List<LabelText> texts = new ArrayList<>();
+        double codeXMm = PAD_MM + swatchMm + 1.6;
+        texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2,
+                place.widthMm() - PAD_MM - codeXMm, 1, codePt, LEAST_CODE_PT, 600, "start"));
+
+        double topMm = PAD_MM + swatchMm + 1;
+        double bottomMm = place.heightMm() - PAD_MM;
+        int pieceLines = Math.min(bottomMm - topMm > 4 * LINE_MM ? 2 : 1, ruler.lines(words.piece(), "text", 600, SMALL_PT, innerMm));
+        double pieceTopMm = bottomMm - pieceLines * LINE_MM;
+        texts.add(small("piece", words.piece(), PAD_MM, pieceTopMm, innerMm, pieceLines, 600, "start"));
+        middle(words, side, topMm, pieceTopMm, innerMm, texts);
+        return new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), turned, words.swatch(),
+                new Box(PAD_MM, PAD_MM, swatchMm, swatchMm), texts);
+    }
+
+    /** What stands between the code and the piece: the name, the facts, or both. */
+    private static void middle(LabelWords words, Side side, double topMm, double bottomMm, double innerMm, List<LabelText> texts) {
+        int room = (int) Math.floor((bottomMm - topMm) / LINE_MM + 1e-6);
+        if (room < 1) {
+            return;
+        }
+        String facts = String.join(" · ", words.facts());
+        if (side == Side.FRONT && !words.name().isEmpty()) {
+            texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.min(3, room), 400, "start"));
+        } else if (side == Side.BACK) {
+            backFacts(words.facts(), facts, topMm, room, innerMm, texts);
+        } else if (side == Side.ALL) {
+            int factLines = words.name().isEmpty() ? Math.min(3, room) : Math.min(2, room - 1);
+            if (factLines > 0) {
+                texts.add(small("facts", facts, PAD_MM, bottomMm - factLines * LINE_MM, innerMm, factLines, 400, "start"));
+            }
+            if (!words.name().isEmpty()) {
+                texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), 400, "start"));
+            }
+        }
+    }
+
+    /** A line for each fact where there is room, else all of them in what room there is. */
+    private static void backFacts(List<String> each, String together, double topMm, int room, double innerMm, List<LabelText> texts) {
+        if (room < each.size()) {
+            texts.add(small("facts", together, PAD_MM, topMm, innerMm, room, 400, "start"));
+            return;
+        }
+        for (int i = 0; i < each.size(); i++) {
+            texts.add(small("facts", each.get(i), PAD_MM, topMm + i * LINE_MM, innerMm, 1, 400, "start"));
+        }
+    }
+
+    /** A round label: swatch, code, name, facts and piece below each other, each as wide as the round lets it be. */
+    static LabelFace round(LabelWords words, Box place) {
+        double across = place.widthMm();
+        List<LabelText> texts = new ArrayList<>();
+        double swatchMm = across * 0.17;
+        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, across * 0.15 / PT_MM));
+        double yMm = PAD_MM + across * 0.05 + swatchMm + 0.6;
+        double codeMm = codePt * PT_MM * (CAP + DESCENT);
+        texts.add(new LabelText("code", words.code(), across / 2, yMm + codePt * PT_MM * CAP, chord(across, yMm, yMm + codeMm), 1, codePt,
+                LEAST_CODE_PT, 600, "middle"));
+        yMm += codeMm + 0.4;
+        int lines = (int) Math.floor((across - PAD_MM - across * 0.07 - yMm) / LINE_MM);
+        int nameLines = words.name().isEmpty() || lines < 3 ? 0 : lines >= 5 ? 2 : 1;
+        int factLines = Math.max(0, Math.min(2, lines - nameLines - 1));
+        if (nameLines > 0) {
+            texts.add(centred("name", words.name(), across, yMm, nameLines, 400));
+            yMm += nameLines * LINE_MM;
+        }
+        if (factLines > 0) {
+            texts.add(centred("facts", String.join(" · ", words.facts()), across, yMm, factLines, 400));
+            yMm += factLines * LINE_MM;
+        }
+        texts.add(centred("piece", words.piece(), across, yMm, 1, 600));
+        return new LabelFace(place.xMm(), place.yMm(), across, across, false, words.swatch(),
+                new Box(across / 2 - swatchMm / 2, PAD_MM + across * 0.05, swatchMm, swatchMm), texts);
+    }
+
+    private static LabelText centred(String role, String text, double across, double topMm, int lines, int weight) {
+        return small(role, text, across / 2, topMm, chord(across, topMm, topMm + lines * LINE_MM), lines, weight, "middle");
+    }
+
+    /** The width a round label has between two heights, less the pad on both sides. */
+    private static double chord(double across, double fromMm, double toMm) {
+        double radius = across / 2 - PAD_MM;
+        double far = Math.max(Math.abs(fromMm - across / 2), Math.abs(toMm - across / 2));
+        return 2 * Math.sqrt(Math.max(0, radius * radius - far * far));
+    }
+
+    private static LabelText small(String role, String text, double xMm, double topMm, double widthMm, int lines, int weight, String anchor) {
+        // Capitals hang from the top of the line box; descenders reach to its bottom.
+        return new LabelText(role, text, xMm, topMm + 0.35 + SMALL_PT * PT_MM * CAP, widthMm, lines, SMALL_PT, LEAST_PT, weight, anchor);
+    }
+}

@@ -1,0 +1,155 @@
+package kitleaf.sheet;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import kitleaf.basket.LabelStock;
+import kitleaf.basket.LabelStocks;
+import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.label.CutLines;
+import kitleaf.sizing.label.LabelPlace;
+import kitleaf.sizing.label.LabelSheets;
+import kitleaf.sizing.thread.PieceThreads;
+import kitleaf.sizing.thread.StashShare;
+import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadTotal;
+
+/**
+ * Lays out a label for each thread of each piece that is not finished. Pages are made one at a time while they are printed,
+ * so that a great many take no more memory than a few.
+ */
+final class LabelLayout {
+
+    private final SheetSettings settings;
+    private final Words words;
+    private final ThreadWords threadWords;
+    private final LabelStock stock;
+
+    private LabelLayout(SheetSettings settings, LabelStock stock) {
+        this.settings = settings;
+        this.words = new Words(settings.language());
+        this.threadWords = new ThreadWords(words, settings.units());
+        this.stock = stock;
+    }
+
+    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+        LabelStock stock = reckoning.basket().labelStock().orElseGet(() -> LabelStocks.usual(settings.paper()));
+        return new LabelLayout(settings, stock).layOut(reckoning);
+    }
+
+    /** A thread of a piece, the first of the piece's or not. */
+    private record Bobbin(PieceThreads piece, ThreadTotal thread, boolean first) { }
+
+    private Sheet layOut(Reckoning reckoning) {
+        ThreadReckoning threads = reckoning.threads();
+        List<Bobbin> bobbins = new ArrayList<>();
+        for (PieceThreads piece : threads.pieces()) {
+            if (piece.piece().progress().finished().isEmpty()) {
+                piece.threads().forEach(thread -> bobbins.add(new Bobbin(piece, thread, thread == piece.threads().get(0))));
+            }
+        }
+        LabelSheets places = LabelSheets.places(stock, Math.min(settings.skip(), stock.perSheet() - 1), bobbins.size());
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("label.name"));
+        CutLines cuts = CutLines.of(stock);
+        Iterable<LabelPage> pages = () -> new Pages(threads, bobbins, places, frames, cuts);
+        return new Sheet(SheetKind.BOBBIN_LABELS, places.pages(), Map.of(
+                "title", reckoning.basket().title() + ": " + words.say("label.name"),
+                "subject", words.say("label.subject"),
+                "language", settings.language().toLanguageTag(),
+                "pages", pages));
+    }
+
+    private final class Pages implements Iterator<LabelPage> {
+
+        private final Map<String, StashShare> shares;
+        private final List<Bobbin> bobbins;
+        private final LabelSheets places;
+        private final Frames frames;
+        private final CutLines cuts;
+        private int next;
+        private int page;
+
+        Pages(ThreadReckoning threads, List<Bobbin> bobbins, LabelSheets places, Frames frames, CutLines cuts) {
+            this.shares = threads.buyList().lines().stream().flatMap(line -> line.shares().stream()
+                    .map(share -> Map.entry(key(share.piece(), line.code(), line.putUp().name()), share)))
+                    .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+            this.bobbins = bobbins;
+            this.places = places;
+            this.frames = frames;
+            this.cuts = cuts;
+        }
+
+        @Override
+        public boolean hasNext() {
+            return next < bobbins.size();
+        }
+
+        @Override
+        public LabelPage next() {
+            if (!hasNext()) {
+                throw new NoSuchElementException();
+            }
+            List<LabelPage.Label> labels = new ArrayList<>();
+            while (next < bobbins.size() && places.place(next).page() == page) {
+                labels.add(label(bobbins.get(next), places.place(next), shares));
+                next++;
+            }
+            page++;
+            return new LabelPage(frames.of(stock.paper().widthMm(), stock.paper().heightMm(), page, places.pages()), stock.plain(),
+                    stock.shape() == LabelStock.Shape.ROUND, cuts.xMm(), cuts.yMm(), labels);
+        }
+    }
+
+    private static String key(String piece, String code, String putUp) {
+        return piece + "\n" + code + "\n" + putUp;
+    }
+
+    private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<String, StashShare> shares) {
+        ThreadTotal thread = bobbin.thread();
+        LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
+                facts(thread, Optional.ofNullable(shares.get(key(bobbin.piece().piece().id(), thread.code(), thread.putUp().name())))),
+                Swatch.of(ThreadWords.first(thread)));
+        Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
+        String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
+        if (stock.shape() == LabelStock.Shape.ROUND) {
+            return new LabelPage.Label(box, List.of(LabelFace.round(says, box)), false, false, bookmark);
+        }
+        if (stock.style() == LabelStock.Style.FACE) {
+            return new LabelPage.Label(box, List.of(face(says, LabelFace.Side.ALL, box, false)), false, false, bookmark);
+        }
+        if (box.widthMm() >= box.heightMm()) {
+            double half = box.widthMm() / 2;
+            return new LabelPage.Label(box, List.of(
+                    face(says, LabelFace.Side.FRONT, new Box(box.xMm(), box.yMm(), half, box.heightMm()), false),
+                    face(says, LabelFace.Side.BACK, new Box(box.xMm() + half, box.yMm(), half, box.heightMm()), false)), true, false, bookmark);
+        }
+        double half = box.heightMm() / 2;
+        return new LabelPage.Label(box, List.of(
+                face(says, LabelFace.Side.BACK, new Box(box.xMm(), box.yMm(), box.widthMm(), half), true),
+                face(says, LabelFace.Side.FRONT, new Box(box.xMm(), box.yMm() + half, box.widthMm(), half), false)), false, true, bookmark);
+    }
+
+    private LabelFace face(LabelWords says, LabelFace.Side side, Box place, boolean turned) {
+        return LabelFace.rectangle(says, side, place, turned, settings.ruler());
+    }
+
+    private List<String> facts(ThreadTotal thread, Optional<StashShare> share) {
+        List<String> facts = new ArrayList<>();
+        facts.add(threadWords.strands(thread) + " · " + threadWords.needle(thread));
+        thread.skeins().ifPresent(skeins -> facts.add(words.say("label.skeins", threadWords.number(skeins.likely()), thread.putUp().name())
+                .replace(' ', Figures.NO_BREAK)));
+        TreeSet<String> lots = new TreeSet<>();
+        thread.needs().forEach(need -> need.thread().lot().ifPresent(lots::add));
+        if (lots.isEmpty()) {
+            share.ifPresent(it -> it.drawn().forEach(drawn -> drawn.lot().ifPresent(lots::add)));
+        }
+        facts.add(lots.isEmpty() ? words.say("label.lot-blank").replace(' ', Figures.NO_BREAK)
+                : words.say("thread.lot", String.join(" + ", lots)).replace(' ', Figures.NO_BREAK));
+        return facts;
+    }
+}

@@ -1,0 +1,18 @@
+package kitleaf.sheet;
+
+/**
+ * A text on a label, in its box; places are measured from the label face's top left corner.
+ *
+ * @param role what it is, such as {@code code}
+ * @param text what it says
+ * @param xMm of its left edge, its middle or its right edge, as {@code anchor} says
+ * @param baselineMm of its first line
+ * @param widthMm it is wrapped and fitted to
+ * @param lines at most
+ * @param sizePt type size
+ * @param fitPt the size it may shrink to
+ * @param weight of the face
+ * @param anchor {@code start}, {@code middle} or {@code end}
+ */
+public record LabelText(String role, String text, double xMm, double baselineMm, double widthMm, int lines,
+                        double sizePt, double fitPt, int weight, String anchor) { }

@@ -1,0 +1,22 @@
+package kitleaf.sheet;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a label says.
+ *
+ * @param code what stands on the skein
+ * @param name its colour name; empty for none
+ * @param piece the piece's title
+ * @param facts strands and needle, skeins, lot: a short phrase each
+ * @param swatch colour and symbol
+ */
+record LabelWords(String code, String name, String piece, List<String> facts, Swatch swatch) {
+
+    LabelWords {
+        Objects.requireNonNull(code);
+        Objects.requireNonNull(piece);
+        facts = List.copyOf(facts);
+    }
+}
