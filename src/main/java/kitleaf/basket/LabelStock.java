@@ -57,6 +57,19 @@ public record LabelStock(Paper paper, int columns, int rows, double widthMm, dou
         }
     }
 
+    /**
+     * Whether a label is large enough for a code that reads at arm's length and its piece below: each face 20 mm x 12 mm, a
+     * round one 26 mm across. A wrap label has two faces, side by side where it is wider than high.
+     */
+    static boolean roomy(double widthMm, double heightMm, Shape shape, Style style) {
+        if (shape == Shape.ROUND) {
+            return widthMm >= 26 - SLACK_MM;
+        }
+        boolean sideBySide = style == Style.WRAP && widthMm >= heightMm;
+        boolean stacked = style == Style.WRAP && !sideBySide;
+        return widthMm / (sideBySide ? 2 : 1) >= 20 - SLACK_MM && heightMm / (stacked ? 2 : 1) >= 12 - SLACK_MM;
+    }
+
     /** Where the last of so many labels ends, in one direction. */
     static double rightMm(int number, double sizeMm, double firstMm, double pitchMm) {
         return firstMm + (number - 1) * pitchMm + sizeMm;

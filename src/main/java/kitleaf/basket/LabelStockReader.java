@@ -57,18 +57,17 @@ final class LabelStockReader {
         }
         Optional<Size> label = fields.value(CUT, CUT_LABEL);
         LabelStock.Style style = fields.value("style", STYLE).orElse(LabelStock.Style.WRAP);
-        return label.flatMap(size -> paper.flatMap(sheet -> {
+        return label.filter(size -> roomy(fields, CUT, size, LabelStock.Shape.RECTANGLE, style)).flatMap(size -> paper.flatMap(sheet -> {
             Optional<LabelStock> stock = LabelStocks.cut(sheet, size.acrossMm(), size.downMm(), style);
             if (stock.isEmpty()) {
-                tooLarge(fields, "wide", size.acrossMm(), sheet, sheet.widthMm());
-                tooLarge(fields, "high", size.downMm(), sheet, sheet.heightMm());
+                tooLarge(fields, "wide", size.acrossMm(), sheet, LabelStocks.roomAcrossMm(sheet));
+                tooLarge(fields, "high", size.downMm(), sheet, LabelStocks.roomDownMm(sheet));
             }
             return stock;
         }));
     }
 
-    private static void tooLarge(Fields fields, String way, double labelMm, Paper paper, double sheetMm) {
-        double roomMm = LabelStocks.roomMm(sheetMm);
+    private static void tooLarge(Fields fields, String way, double labelMm, Paper paper, double roomMm) {
         if (labelMm > roomMm + LabelStock.SLACK_MM) {
             Millimetres.Pair told = Millimetres.apart(labelMm, roomMm);
             fields.wrong(CUT, "a label " + told.first() + " " + way + " does not fit " + Quote.bare(paper.name()) + ", which is "
@@ -87,7 +86,8 @@ final class LabelStockReader {
         Optional<Size> pitch = fields.meant("pitch") ? fields.value("pitch", PITCH) : label;
         Optional<LabelStock.Style> style = fields.value("style", STYLE);
         Optional<Size> shaped = label.flatMap(size -> shape.flatMap(s -> shaped(fields, size, s)));
-        boolean styled = styled(fields, shape, style);
+        boolean styled = styled(fields, shape, style) && shaped.flatMap(size -> shape.map(
+                s -> roomy(fields, "label", size, s, style.orElse(usualStyle(s))))).orElse(true);
         if (!styled || shape.isEmpty() || columns.isEmpty() || rows.isEmpty() || shaped.isEmpty() || first.isEmpty() || pitch.isEmpty()
                 || paper.isEmpty()) {
             return Optional.empty();
@@ -98,6 +98,16 @@ final class LabelStockReader {
                 shaped.get().acrossMm(), shaped.get().downMm(), first.get().acrossMm(), first.get().downMm(),
                 pitch.get().acrossMm(), pitch.get().downMm(), shape.get(), false, style.orElse(usualStyle(shape.get()))))
                 : Optional.empty();
+    }
+
+    private static boolean roomy(Fields fields, String key, Size size, LabelStock.Shape shape, LabelStock.Style style) {
+        if (LabelStock.roomy(size.acrossMm(), size.downMm(), shape, style)) {
+            return true;
+        }
+        fields.wrong(key, "a label this small cannot carry a code that reads at arm's length",
+                shape == LabelStock.Shape.ROUND ? "write at least 26 mm across"
+                        : style == LabelStock.Style.FACE ? "write at least 20 mm x 12 mm" : "write at least 40 mm x 12 mm, or 20 mm x 24 mm, to fold it");
+        return false;
     }
 
     private static LabelStock.Style usualStyle(LabelStock.Shape shape) {

@@ -96,7 +96,7 @@ final class BuyListLayout {
         }
         if (!list.warnings().isEmpty()) {
             rows.add(ListRow.words("heading", HEADING_MM, words.say("buy.warnings")));
-            list.warnings().forEach(warning -> rows.add(note(sentence(warning))));
+            sentences(list.warnings()).forEach(sentence -> rows.add(note(sentence)));
         }
         rows.add(note(words.say("buy.note")));
         return rows;
@@ -123,13 +123,23 @@ final class BuyListLayout {
                 .map(ThreadWords::first).findFirst().orElseThrow();
     }
 
-    private String sentence(ThreadWarning warning) {
-        String pieces = warning.pieces().stream().map(this::title).collect(Collectors.joining(", "));
-        String key = "buy.warn." + warning.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return words.say(key, warning.code(), pieces, lots(warning));
+    /** One sentence for all threads of which the same is to be said. */
+    private List<String> sentences(List<ThreadWarning> warnings) {
+        Map<Said, List<String>> codes = new LinkedHashMap<>();
+        for (ThreadWarning warning : warnings) {
+            String pieces = warning.pieces().stream().map(this::title).collect(Collectors.joining(", "));
+            boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
+                    || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT;
+            codes.computeIfAbsent(new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : ""), said -> new ArrayList<>())
+                    .add(warning.code());
+        }
+        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                String.join(", ", entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
     }
 
-    /** The lots the pieces of a warning name, such as " (3)"; empty when none does. */
+    private record Said(ThreadWarning.Kind kind, String pieces, String lots) { }
+
+    /** The lots the pieces of a warning name. */
     private String lots(ThreadWarning warning) {
         Set<String> lots = new TreeSet<>();
         for (String id : warning.pieces()) {
@@ -137,7 +147,7 @@ final class BuyListLayout {
                     .filter(total -> total.code().equals(warning.code()) && total.putUp().name().equals(warning.skein()))
                     .map(ThreadTotal::needs).forEach(needs -> needs.forEach(need -> need.thread().lot().ifPresent(lots::add)));
         }
-        return lots.isEmpty() ? "" : " (" + String.join(", ", lots) + ")";
+        return String.join(", ", lots);
     }
 
     private String title(String id) {

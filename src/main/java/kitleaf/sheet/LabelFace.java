@@ -26,8 +26,12 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     static final double LEAST_CODE_PT = 12;
     private static final double MOST_CODE_PT = 22;
     private static final double SMALL_PT = 7;
+    /** On wide faces the small print is larger. */
+    private static final double WIDE_SMALL_PT = 8;
+    private static final double WIDE_MM = 45;
     private static final double LEAST_PT = 6;
-    private static final double LINE_MM = 3;
+    /** Line height of the small print, in parts of its size. */
+    private static final double LEADING = 1.13;
     private static final double PT_MM = 25.4 / 72;
     /** Cap height and descender of the text face, in parts of its size. */
     private static final double CAP = 0.668;
@@ -54,8 +58,10 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     static LabelFace rectangle(LabelWords words, Side side, Box place, boolean turned, TextRuler ruler) {
         double innerMm = place.widthMm() - 2 * PAD_MM;
         double highMm = place.heightMm() - 2 * PAD_MM;
-        double swatchMm = Math.max(4, Math.min(9, highMm * 0.34));
-        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, swatchMm / PT_MM * 0.86));
+        double smallPt = place.widthMm() >= WIDE_MM ? WIDE_SMALL_PT : SMALL_PT;
+        double lineMm = lineMm(smallPt);
+        double swatchMm = Math.max(4, Math.min(9, highMm * 0.3));
+        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, swatchMm / PT_MM * 0.9));
         List<LabelText> texts = new ArrayList<>();
         double codeXMm = PAD_MM + swatchMm + 1.6;
         texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2,
@@ -63,76 +69,81 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
 
         double topMm = PAD_MM + swatchMm + 1;
         double bottomMm = place.heightMm() - PAD_MM;
-        int pieceLines = Math.min(bottomMm - topMm > 4 * LINE_MM ? 2 : 1, ruler.lines(words.piece(), "text", 600, SMALL_PT, innerMm));
-        double pieceTopMm = bottomMm - pieceLines * LINE_MM;
-        texts.add(small("piece", words.piece(), PAD_MM, pieceTopMm, innerMm, pieceLines, 600, "start"));
-        middle(words, side, topMm, pieceTopMm, innerMm, texts);
+        int pieceLines = Math.min(bottomMm - topMm > 3.9 * lineMm ? 2 : 1, ruler.lines(words.piece(), "text", 600, smallPt, innerMm));
+        double pieceTopMm = bottomMm - pieceLines * lineMm;
+        texts.add(small("piece", words.piece(), PAD_MM, pieceTopMm, innerMm, pieceLines, smallPt, 600, "start"));
+        middle(words, side, topMm, pieceTopMm, innerMm, smallPt, texts);
         return new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), turned, words.swatch(),
                 new Box(PAD_MM, PAD_MM, swatchMm, swatchMm), texts);
     }
 
     /** What stands between the code and the piece: the name, the facts, or both. */
-    private static void middle(LabelWords words, Side side, double topMm, double bottomMm, double innerMm, List<LabelText> texts) {
-        int room = (int) Math.floor((bottomMm - topMm) / LINE_MM + 1e-6);
+    private static void middle(LabelWords words, Side side, double topMm, double bottomMm, double innerMm, double smallPt,
+                               List<LabelText> texts) {
+        int room = (int) Math.floor((bottomMm - topMm) / lineMm(smallPt) + 1e-6);
         if (room < 1) {
             return;
         }
-        String facts = String.join(" · ", words.facts());
         if (side == Side.FRONT && !words.name().isEmpty()) {
-            texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.min(3, room), 400, "start"));
+            texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.min(3, room), smallPt, 400, "start"));
         } else if (side == Side.BACK) {
-            backFacts(words.facts(), facts, topMm, room, innerMm, texts);
+            backFacts(words.facts(), topMm, room, innerMm, smallPt, texts);
         } else if (side == Side.ALL) {
             int factLines = words.name().isEmpty() ? Math.min(3, room) : Math.min(2, room - 1);
             if (factLines > 0) {
-                texts.add(small("facts", facts, PAD_MM, bottomMm - factLines * LINE_MM, innerMm, factLines, 400, "start"));
+                texts.add(small("facts", String.join(", ", words.facts()), PAD_MM, bottomMm - factLines * lineMm(smallPt), innerMm, factLines, smallPt, 400, "start"));
             }
             if (!words.name().isEmpty()) {
-                texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), 400, "start"));
+                texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), smallPt, 400, "start"));
             }
         }
     }
 
-    /** A line for each fact where there is room, else all of them in what room there is. */
-    private static void backFacts(List<String> each, String together, double topMm, int room, double innerMm, List<LabelText> texts) {
-        if (room < each.size()) {
-            texts.add(small("facts", together, PAD_MM, topMm, innerMm, room, 400, "start"));
-            return;
-        }
-        for (int i = 0; i < each.size(); i++) {
-            texts.add(small("facts", each.get(i), PAD_MM, topMm + i * LINE_MM, innerMm, 1, 400, "start"));
+    /** A line for each fact; where there is no room for that, the last ones share a line. */
+    private static void backFacts(List<String> each, double topMm, int room, double innerMm, double smallPt,
+                                  List<LabelText> texts) {
+        int lines = Math.min(room, each.size());
+        for (int i = 0; i < lines; i++) {
+            String line = i < lines - 1 ? each.get(i) : String.join(", ", each.subList(i, each.size()));
+            texts.add(small("facts", line, PAD_MM, topMm + i * lineMm(smallPt), innerMm, 1, smallPt, 400, "start"));
         }
     }
 
     /** A round label: swatch, code, name, facts and piece below each other, each as wide as the round lets it be. */
-    static LabelFace round(LabelWords words, Box place) {
+    static LabelFace round(LabelWords words, Box place, TextRuler ruler) {
         double across = place.widthMm();
+        double lineMm = lineMm(SMALL_PT);
         List<LabelText> texts = new ArrayList<>();
-        double swatchMm = across * 0.17;
-        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, across * 0.15 / PT_MM));
-        double yMm = PAD_MM + across * 0.05 + swatchMm + 0.6;
+        double swatchMm = across * 0.16;
+        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, across * 0.14 / PT_MM));
+        double yMm = PAD_MM + across * 0.04 + swatchMm + 1.2;
         double codeMm = codePt * PT_MM * (CAP + DESCENT);
         texts.add(new LabelText("code", words.code(), across / 2, yMm + codePt * PT_MM * CAP, chord(across, yMm, yMm + codeMm), 1, codePt,
                 LEAST_CODE_PT, 600, "middle"));
-        yMm += codeMm + 0.4;
-        int lines = (int) Math.floor((across - PAD_MM - across * 0.07 - yMm) / LINE_MM);
-        int nameLines = words.name().isEmpty() || lines < 3 ? 0 : lines >= 5 ? 2 : 1;
-        int factLines = Math.max(0, Math.min(2, lines - nameLines - 1));
-        if (nameLines > 0) {
-            texts.add(centred("name", words.name(), across, yMm, nameLines, 400));
-            yMm += nameLines * LINE_MM;
-        }
-        if (factLines > 0) {
-            texts.add(centred("facts", String.join(" · ", words.facts()), across, yMm, factLines, 400));
-            yMm += factLines * LINE_MM;
-        }
-        texts.add(centred("piece", words.piece(), across, yMm, 1, 600));
+        yMm += codeMm + 0.3;
+        // Below the code the round narrows again: the piece comes first, then the facts, then the name.
+        int room = (int) Math.floor((across - PAD_MM - across * 0.08 - yMm) / lineMm);
+        int pieceLines = room >= 4 && ruler.lines(words.piece(), "text", 600, SMALL_PT, across * 0.6) > 1 ? 2 : 1;
+        int factLines = Math.max(0, Math.min(2, room - pieceLines));
+        int nameLines = words.name().isEmpty() ? 0 : Math.min(1, Math.max(0, room - pieceLines - factLines));
+        yMm = centred("name", words.name(), across, yMm, nameLines, 400, texts);
+        yMm = centred("facts", String.join(", ", words.facts()), across, yMm, factLines, 400, texts);
+        centred("piece", words.piece(), across, yMm, pieceLines, 600, texts);
         return new LabelFace(place.xMm(), place.yMm(), across, across, false, words.swatch(),
-                new Box(across / 2 - swatchMm / 2, PAD_MM + across * 0.05, swatchMm, swatchMm), texts);
+                new Box(across / 2 - swatchMm / 2, PAD_MM + across * 0.04, swatchMm, swatchMm), texts);
     }
 
-    private static LabelText centred(String role, String text, double across, double topMm, int lines, int weight) {
-        return small(role, text, across / 2, topMm, chord(across, topMm, topMm + lines * LINE_MM), lines, weight, "middle");
+    /** Adds a text so many lines high, if any, and gives where the next one starts. */
+    private static double centred(String role, String text, double across, double topMm, int lines, int weight, List<LabelText> texts) {
+        double bottomMm = topMm + lines * lineMm(SMALL_PT);
+        if (lines > 0) {
+            texts.add(small(role, text, across / 2, topMm, chord(across, topMm, bottomMm), lines, SMALL_PT, weight, "middle"));
+        }
+        return bottomMm;
+    }
+
+    private static double lineMm(double sizePt) {
+        return sizePt * PT_MM * LEADING;
     }
 
     /** The width a round label has between two heights, less the pad on both sides. */
@@ -142,8 +153,10 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         return 2 * Math.sqrt(Math.max(0, radius * radius - far * far));
     }
 
-    private static LabelText small(String role, String text, double xMm, double topMm, double widthMm, int lines, int weight, String anchor) {
-        // Capitals hang from the top of the line box; descenders reach to its bottom.
-        return new LabelText(role, text, xMm, topMm + 0.35 + SMALL_PT * PT_MM * CAP, widthMm, lines, SMALL_PT, LEAST_PT, weight, anchor);
+    private static LabelText small(String role, String text, double xMm, double topMm, double widthMm, int lines, double sizePt,
+                                   int weight, String anchor) {
+        // What leading adds goes above the capitals; descenders reach to the bottom of the line.
+        double baselineMm = topMm + sizePt * PT_MM * (LEADING - DESCENT);
+        return new LabelText(role, text, xMm, baselineMm, widthMm, lines, sizePt, LEAST_PT, weight, anchor);
     }
 }

@@ -117,7 +117,7 @@ final class LabelLayout {
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
         if (stock.shape() == LabelStock.Shape.ROUND) {
-            return new LabelPage.Label(box, List.of(LabelFace.round(says, box)), false, false, bookmark);
+            return new LabelPage.Label(box, List.of(LabelFace.round(says, box, settings.ruler())), false, false, bookmark);
         }
         if (stock.style() == LabelStock.Style.FACE) {
             return new LabelPage.Label(box, List.of(face(says, LabelFace.Side.ALL, box, false)), false, false, bookmark);
@@ -140,7 +140,7 @@ final class LabelLayout {
 
     private List<String> facts(ThreadTotal thread, Optional<StashShare> share) {
         List<String> facts = new ArrayList<>();
-        facts.add(threadWords.strands(thread) + " · " + threadWords.needle(thread));
+        facts.add(threadWords.strands(thread) + ", " + threadWords.needle(thread));
         thread.skeins().ifPresent(skeins -> facts.add(words.say("label.skeins", threadWords.number(skeins.likely()), thread.putUp().name())
                 .replace(' ', Figures.NO_BREAK)));
         TreeSet<String> lots = new TreeSet<>();

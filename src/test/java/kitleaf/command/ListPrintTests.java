@@ -1,0 +1,136 @@
+package kitleaf.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import kitleaf.ReadBack;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Kit lists and the buy list, printed by the whole program and read back. */
+class ListPrintTests {
+
+    private static final Path HARBOUR = Path.of("examples/harbour");
+
+    /**
+     * By hand, with the usual allowances (1.1 x 450/370 x 1.1 = 1.47162 likely, 1.05 x 450/370 = 1.27703 low, 1.15 x 350/270 x 1.2 =
+     * 1.78889 high): a cross in rows over 2 on 28 is 1.81429 mm a side, d = 2.56579, 2d + 2b = 8.76015 mm. 2000 of them with two strands
+     * take 2000 x 8.76015 x 1.47162 x 2 = 51566 mm of ply likely: of a skein of 8 m and six plies 1.0743 likely, 0.9322 low, 1.3059 high.
+     */
+    private static final String PIECE = """
+            piece: Groyne
+            stitches: 140 x 210
+            cloth: {kind: linen, count: 28, over: 2}
+            threads:
+              - {code: K1, name: "Kelp, dark", colour: "#4c5b3a", symbol: "▲", strands: 2, stitches: {cross: 2000}}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private Path out() {
+        return folder.resolve("out");
+    }
+
+    private String print(String settings, String piece, String sheet) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), settings, piece);
+        Ran ran = Ran.kitleaf("print", basket, "--only", sheet, "--out", out());
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals("", ran.err());
+        return ReadBack.text(Files.readAllBytes(out().resolve(sheet + ".pdf")), 0).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+
+    private static void contains(String text, String... words) {
+        for (String word : words) {
+            assertTrue(text.contains(word), () -> "\"" + word + "\" is not in: " + text);
+        }
+    }
+
+    @Test
+    void a_kit_list_says_what_it_needs_has_and_wants() throws IOException {
+        String text = print("stash: [{code: K1, skeins: 0.5}]", PIECE, "kit-lists");
+        // 1.0743 likely less 0.5 in the stash leaves 0.574: one skein more.
+        contains(text, "KIT LIST", "Groyne", "K1 Kelp, dark", "1.1 (0.9–1.3)", "0.5 1", "2000 cross · 2 strands · needle 24",
+                "cotton: 8 m of 6 plies a skein", "Tapestry needle size 24", "common practice");
+    }
+
+    @Test
+    void the_buy_list_buys_the_likely_need_less_the_stash_and_adds_up() throws IOException {
+        String text = print("stash: [{code: K1, skeins: 0.5}]\nprices: {cotton: 1.20 GBP}", PIECE, "buy-list");
+        contains(text, "What to buy", "K1 Kelp, dark", "for Groyne", "1.1 (0.9–1.3) 0.5 1 1.20 GBP 1.20 GBP", "1 skein");
+        String without = print("prices: {cotton: 1.20 GBP}", PIECE, "buy-list");
+        contains(without, "1.1 (0.9–1.3) – 2 1.20 GBP 2.40 GBP", "2 skeins", "K1: the last skein is for a tenth of a skein or less");
+    }
+
+    @Test
+    void a_stash_that_covers_all_leaves_nothing_to_buy() throws IOException {
+        contains(print("stash: [{code: K1, skeins: 3}]", PIECE, "buy-list"), "Nothing to buy: the stash covers it all.");
+    }
+
+    /** RFC 4180: CRLF after every record, a field with a comma in quotes. */
+    @Test
+    void the_buy_list_comes_as_csv_too() throws IOException {
+        print("prices: {cotton: 1.20 GBP}", PIECE, "buy-list");
+        String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
+        assertEquals("skein,code,name,need-likely,need-high,from-stash,buy,lot,each,cost,currency,pieces\r\n"
+                + "cotton,K1,\"Kelp, dark\",1.074,1.306,0.000,2,,1.20,2.40,GBP,piece\r\n", csv);
+    }
+
+    @Test
+    void the_example_table_and_sheet_agree() throws IOException {
+        assertEquals(0, Ran.kitleaf("print", HARBOUR, "--out", out(), "--only", "buy-list").code());
+        List<NamedCsvRecord> rows;
+        try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(out().resolve("buy-list.csv"))) {
+            rows = csv.stream().toList();
+        }
+        assertTrue(rows.size() > 20);
+        BigDecimal total = rows.stream().map(row -> new BigDecimal(row.getField("cost"))).reduce(BigDecimal.ZERO, BigDecimal::add);
+        long skeins = rows.stream().mapToLong(row -> Long.parseLong(row.getField("buy"))).sum();
+        String text = ReadBack.text(Files.readAllBytes(out().resolve("buy-list.pdf")), 0).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+        contains(text, "All together " + skeins + " skeins " + total.toPlainString() + " GBP");
+        for (NamedCsvRecord row : rows) {
+            contains(text, row.getField("code") + " " + row.getField("name"));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A5", "A4", "letter", "A4 landscape"})
+    void long_lists_flow_over_pages_with_their_headings(String paper) throws IOException {
+        String piece = PIECE + IntStream.range(0, 79).mapToObj(i -> "  - {code: L" + (10 + i) + ", stitches: {cross: 100}}\n").collect(Collectors.joining());
+        Path basket = Ran.basket(folder.resolve("b"), "", piece);
+        Ran ran = Ran.kitleaf("print", basket, "--only", "kit-lists", "--out", out(), "--paper", paper);
+        assertEquals("", ran.err());
+        byte[] pdf = Files.readAllBytes(out().resolve("kit-lists.pdf"));
+        int pages;
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            pages = document.getNumberOfPages();
+        }
+        assertTrue(pages >= 3, pages + " pages");
+        for (int page = 1; page <= pages; page++) {
+            contains(ReadBack.text(pdf, page), "skeins (low–high)", page == 1 ? "Groyne" : "Groyne, continued", "page " + page + " of " + pages);
+        }
+        for (int i = 0; i < 79; i++) {
+            assertEquals(2, ReadBack.text(pdf, 0).split("L" + (10 + i) + "\\b", -1).length, "L" + (10 + i) + " stands once");
+        }
+    }
+
+    @Test
+    void a_need_that_is_not_known_is_said_to_be() throws IOException {
+        String text = print("", PIECE.replace("stitches: {cross: 2000}", "share: 40%"), "kit-lists");
+        contains(text, "not known", "Not known: give the thread its stitches");
+    }
+}
