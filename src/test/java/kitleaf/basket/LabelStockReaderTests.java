@@ -100,6 +100,12 @@ class LabelStockReaderTests {
                 stock("label-stock: {cut: 69.25 mm x 3.8 cm, style: face, paper: A4 landscape}\n"));
     }
 
+    /** Letter has room for 259.4 mm down, which 10 labels of 25.94 mm use up; in doubles the quotient falls just short of 10. */
+    @Test
+    void aLabelIsNotLostToRounding() {
+        assertEquals(10, stock("paper: letter\nlabel-stock: {cut: 60 mm x 25.94 mm}\n").rows());
+    }
+
     private static final String SHEET = "columns: 2, rows: 5, label: 100 mm x 50 mm, first: 0 mm x 0 mm";
 
     @ParameterizedTest
@@ -146,6 +152,7 @@ class LabelStockReaderTests {
             {paper: letter, columns: 3, rows: 10, label: 2 5/8 in x 1 in, first: 3/16 in x 1 1/8 in}  | 1:48: 10 labels down reach 282.6 mm, and letter is 279.4 mm high; check rows, label, first and pitch
             {columns: 1, rows: 1, label: 200 mm x 100 mm, first: 11 mm x 0 mm}  | 1:24: 1 label across reaches 211.0 mm, and A4 is 210.0 mm wide; check columns, label, first and pitch
             {columns: 2, rows: 1, label: 105 mm x 100 mm, first: 0.02 mm x 0 mm} | 1:24: 2 labels across reach 210.02 mm, and A4 is 210.00 mm wide; check columns, label, first and pitch
+            {columns: 2, rows: 1, label: 105 mm x 100 mm, first: 0.00001 mm x 0 mm} | 1:24: 2 labels across reach 210.00001 mm, and A4 is 210.00000 mm wide; check columns, label, first and pitch
             {paper: 150 mm x 220 mm, columns: 1, rows: 3, label: 100 mm x 80 mm, first: 0 mm x 0 mm} | 1:57: 3 labels down reach 240.0 mm, and 150 mm x 220 mm is 220.0 mm high; check rows, label, first and pitch
             {columns: 3, rows: 5, label: 60 mm x 50 mm, first: 0 mm x 0 mm, pitch: 59.5 mm x 50 mm}  | 1:85: labels 60.0 mm wide that start 59.5 mm apart overlap; check label and pitch
             {columns: 3, rows: 5, label: 60 mm x 50 mm, first: 0 mm x 0 mm, pitch: 60 mm x 49.99 mm} | 1:85: labels 50.00 mm high that start 49.99 mm apart overlap; check label and pitch
