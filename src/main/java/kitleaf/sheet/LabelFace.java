@@ -64,10 +64,19 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, swatchMm / PT_MM * 0.9));
         List<LabelText> texts = new ArrayList<>();
         double codeXMm = PAD_MM + swatchMm + 1.6;
-        texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2,
-                place.widthMm() - PAD_MM - codeXMm, 1, codePt, LEAST_CODE_PT, 600, "start"));
+        double codeWidthMm = place.widthMm() - PAD_MM - codeXMm;
+        double secondLineMm = lineMm(LEAST_CODE_PT);
+        boolean twoLines = ruler.widthMm(words.code(), "text", 600, LEAST_CODE_PT) > codeWidthMm && highMm >= 2 * secondLineMm + lineMm;
+        if (twoLines) {
+            // A long code is set on two lines rather than smaller than it can be read.
+            texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + LEAST_CODE_PT * PT_MM * CAP + 0.4, codeWidthMm, 2, LEAST_CODE_PT,
+                    LEAST_CODE_PT, 600, "start"));
+        } else {
+            texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2, codeWidthMm, 1, codePt,
+                    LEAST_CODE_PT, 600, "start"));
+        }
 
-        double topMm = PAD_MM + swatchMm + 1;
+        double topMm = PAD_MM + Math.max(swatchMm + 1, twoLines ? 2 * secondLineMm : 0);
         double bottomMm = place.heightMm() - PAD_MM;
         int pieceLines = Math.min(bottomMm - topMm > 3.9 * lineMm ? 2 : 1, ruler.lines(words.piece(), "text", 600, smallPt, innerMm));
         double pieceTopMm = bottomMm - pieceLines * lineMm;

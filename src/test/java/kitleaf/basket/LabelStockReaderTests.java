@@ -85,25 +85,40 @@ class LabelStockReaderTests {
         assertEquals(stock.widthMm(), stock.heightMm());
     }
 
-    /** A4 less 10 mm all round is 190 mm x 277 mm: 3 of 60 mm and 11 of 24 mm, with 30 mm and 33 mm shared by both sides. */
+    /** A4 less 10 mm at the top and sides and 24 mm at the foot is 190 mm x 263 mm: 3 of 60 mm, 30 mm shared by both sides, and 10 of 24 mm. */
     @Test
     void cutLabelsFillThePaperInsideItsMargins() {
-        assertEquals(new LabelStock(A4, 3, 11, 60, 24, 15, 16.5, 60, 24, LabelStock.Shape.RECTANGLE, true, LabelStock.Style.WRAP),
+        assertEquals(new LabelStock(A4, 3, 10, 60, 24, 15, 10, 60, 24, LabelStock.Shape.RECTANGLE, true, LabelStock.Style.WRAP),
                 stock("label-stock: {cut: 60 mm x 24 mm}\n"));
     }
 
-    /** A4 lying has room for 277 mm x 190 mm, which 4 x 5 labels of 69.25 mm x 38 mm use up. */
+    /** A4 lying has room for 277 mm x 176 mm, which 4 x 5 labels of 69.25 mm x 35.2 mm use up. */
     @Test
     void cutLabelsMayUseTheRoomToTheLastBit() {
-        assertEquals(new LabelStock(new Paper("A4 landscape", 297, 210), 4, 5, 69.25, 38, 10, 10, 69.25, 38,
+        assertEquals(new LabelStock(new Paper("A4 landscape", 297, 210), 4, 5, 69.25, 35.2, 10, 10, 69.25, 35.2,
                 LabelStock.Shape.RECTANGLE, true, LabelStock.Style.FACE),
-                stock("label-stock: {cut: 69.25 mm x 3.8 cm, style: face, paper: A4 landscape}\n"));
+                stock("label-stock: {cut: 69.25 mm x 3.52 cm, style: face, paper: A4 landscape}\n"));
     }
 
-    /** Letter has room for 259.4 mm down, which 10 labels of 25.94 mm use up; in doubles the quotient falls just short of 10. */
+    /** Letter has room for 245.4 mm down, which 4 labels of 61.35 mm use up; in doubles the quotient falls just short of 4. */
     @Test
     void aLabelIsNotLostToRounding() {
-        assertEquals(10, stock("paper: letter\nlabel-stock: {cut: 60 mm x 25.94 mm}\n").rows());
+        assertEquals(4, stock("paper: letter\nlabel-stock: {cut: 60 mm x 61.35 mm}\n").rows());
+    }
+
+    /** Two faces side by side need 20 mm each; one below the other, 12 mm each; a round needs 26 mm. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {cut: 39 mm x 20 mm}                                              | 1:20 | write at least 40 mm x 12 mm, or 20 mm x 24 mm, to fold it
+            {cut: 30 mm x 31 mm}                                              |      |
+            {cut: 22 mm x 23 mm}                                              | 1:20 | write at least 40 mm x 12 mm, or 20 mm x 24 mm, to fold it
+            {cut: 19 mm x 20 mm, style: face}                                 | 1:20 | write at least 20 mm x 12 mm
+            {cut: 20 mm x 12 mm, style: face}                                 |      |
+            {columns: 1, rows: 1, label: 25 mm, first: 5 mm x 5 mm, shape: round} | 1:43 | write at least 26 mm across
+            """)
+    void labelsTooSmallForACodeAreRefused(String stock, String place, String advice) {
+        assertEquals(place == null ? List.of() : List.of("basket.yaml:" + place + ": a label this small cannot carry a code that reads at arm's length; " + advice),
+                settings("label-stock: " + stock + "\n").problems());
     }
 
     private static final String SHEET = "columns: 2, rows: 5, label: 100 mm x 50 mm, first: 0 mm x 0 mm";
@@ -158,7 +173,7 @@ class LabelStockReaderTests {
             {columns: 3, rows: 5, label: 60 mm x 50 mm, first: 0 mm x 0 mm, pitch: 60 mm x 49.99 mm} | 1:85: labels 50.00 mm high that start 49.99 mm apart overlap; check label and pitch
             {columns: 9, rows: 9, label: 60 mm x 50 mm, first: 0 mm x 0 mm}     | 1:24: 9 labels across reach 540.0 mm, and A4 is 210.0 mm wide; check columns, label, first and pitch // 1:33: 9 labels down reach 450.0 mm, and A4 is 297.0 mm high; check rows, label, first and pitch
             {cut: 200 mm x 24 mm}                 | 1:20: a label 200.0 mm wide does not fit A4, which is 190.0 mm wide inside its margins; write a smaller label, or name larger paper
-            {cut: 60 mm x 278 mm}                 | 1:20: a label 278.0 mm high does not fit A4, which is 277.0 mm high inside its margins; write a smaller label, or name larger paper
+            {cut: 60 mm x 264 mm}                 | 1:20: a label 264.0 mm high does not fit A4, which is 263.0 mm high inside its margins; write a smaller label, or name larger paper
             """)
     void labelsThatDoNotFitAreToldWithTheirLengths(String stock, String messages) {
         assertEquals(told(messages), settings("label-stock: " + stock + "\n").problems());
@@ -177,7 +192,7 @@ class LabelStockReaderTests {
                 settings("papr: A3\nlabel-stock: {cut: 205 mm x 24 mm}\n").problems());
     }
 
-    /** Letter less its margins is 195.9 mm x 259.4 mm: 3 of 60 mm and 10 of 24 mm. */
+    /** Letter less its margins and foot is 195.9 mm x 245.4 mm: 3 of 60 mm and 10 of 24 mm. */
     @Test
     void otherPaperIsCutIntoTheSameLabels() {
         Basket cut = settings("label-stock: {cut: 60 mm x 24 mm}\n").basket().on(LETTER, Units.IN);

@@ -68,7 +68,7 @@ class LabelPrintTests {
             assertEquals((1 / 2.0 + place / 3) * 25.4 + 1.8, first.get(i).least(false), TRUE_MM, "label " + i);
         }
         assertEquals(3 / 16.0 * 25.4 + 1.8, second.get(0).least(true), TRUE_MM);
-        assertTrue(ReadBack.text(pdf, 1).startsWith("A100"), ReadBack.text(pdf, 1));
+        assertTrue(ReadBack.text(pdf, 1).contains("A125") && ReadBack.text(pdf, 2).contains("A126"));
     }
 
     @Test
@@ -145,8 +145,9 @@ class LabelPrintTests {
     @Test
     void a_code_keeps_the_size_that_reads_at_arms_length() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "", piece(1, "Kelp").replace("A100", "HARBOUR-1000")));
-        List<Letter> code = ReadBack.letters(pdf, 1).stream().filter(it -> it.sizePt() >= 11.99).toList();
-        assertTrue(code.size() >= 16, code.toString());
+        String code = ReadBack.letters(pdf, 1).stream().filter(it -> it.sizePt() >= 11.99 && !it.text().equals("✂")).map(Letter::text)
+                .collect(Collectors.joining());
+        assertEquals("HARBOUR-1000HARBOUR-1000", code);
     }
 
     @ParameterizedTest
