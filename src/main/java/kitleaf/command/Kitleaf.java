@@ -57,10 +57,20 @@ public final class Kitleaf {
             line.usage(line.getOut());
             return Exit.WRONG_USAGE;
         }
-        int code = line.execute(arguments);
+        int code = execute(line, arguments);
         line.getOut().flush();
         line.getErr().flush();
         return code;
+    }
+
+    private static int execute(CommandLine line, String[] arguments) {
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            line.getErr().println("the basket is too large for the memory Java may use; print fewer pieces with --piece, "
+                    + "or give Java more with java -Xmx1g -jar");
+            return CommandLine.ExitCode.SOFTWARE;
+        }
     }
 
     private static int explain(Exception e, CommandLine command) {
