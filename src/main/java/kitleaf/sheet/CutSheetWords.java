@@ -73,7 +73,8 @@ final class CutSheetWords {
 
     /** "110 threads", or blocks on block cloth. */
     String threads(long number, Cloth.Kind kind) {
-        return words.say(kind == Cloth.Kind.BLOCK ? "cut-sheet.blocks" : "cut-sheet.threads", number).replace(' ', Figures.NO_BREAK);
+        String thing = kind == Cloth.Kind.BLOCK ? "cut-sheet.block" : "cut-sheet.thread";
+        return words.say(number == 1 ? thing : thing + "s", number).replace(' ', Figures.NO_BREAK);
     }
 
     static boolean shrinks(Cloth cloth) {
