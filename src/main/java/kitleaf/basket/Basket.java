@@ -20,11 +20,12 @@ import java.util.OptionalDouble;
  * @param stash thread she has already, in the order she wrote it
  * @param prices what one skein of a put-up costs, by the put-up's name; all in one currency
  * @param labelStock what bobbin labels are printed on, where she said it
+ * @param tags how bag tags are made
  * @param pieces in the order of their IDs
  */
 public record Basket(String title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
                      List<PutUp> putUps, List<StashEntry> stash, Map<String, Price> prices,
-                     Optional<LabelStock> labelStock, List<Piece> pieces) {
+                     Optional<LabelStock> labelStock, Tags tags, List<Piece> pieces) {
 
     /** Copies the lists. */
     public Basket {
@@ -37,6 +38,7 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
         stash = List.copyOf(stash);
         prices = Map.copyOf(prices);
         Objects.requireNonNull(labelStock);
+        Objects.requireNonNull(tags);
         pieces = List.copyOf(pieces);
     }
 
@@ -47,12 +49,12 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
     public Basket on(Paper otherPaper, Units otherUnits) {
         Optional<LabelStock> otherStock = labelStock.map(stock -> stock.plain() && stock.paper().equals(paper)
                 ? LabelStocks.cut(otherPaper, stock.widthMm(), stock.heightMm(), stock.style()).orElse(stock) : stock);
-        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, otherStock, pieces);
+        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, otherStock, tags, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
-        return new Basket(title, paper, units, printer, cutStepMm, putUps, stash, prices, labelStock,
+        return new Basket(title, paper, units, printer, cutStepMm, putUps, stash, prices, labelStock, tags,
                 pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 

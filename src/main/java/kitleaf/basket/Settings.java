@@ -15,13 +15,13 @@ import java.util.OptionalDouble;
  */
 record Settings(Optional<String> title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
                 Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
-                Optional<LabelStock> labelStock) {
+                Optional<LabelStock> labelStock, Tags tags) {
 
     /** What holds when nothing is said. */
     static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, Printer.TRUE, OptionalDouble.empty(),
-            Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty());
+            Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL);
 
     /** Stands in for settings that could not be read. */
     static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.printer, USUAL.cutStepMm,
-            USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock);
+            USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags);
 }

@@ -27,7 +27,8 @@ final class PrintCommand implements Callable<Integer> {
     private BasketSource source;
 
     @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
-            description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list. Default: all.")
+            description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list, bag-tags. Default: "
+                    + "all of these. duplex-check comes only when asked for.")
     private List<SheetKind> only = List.of();
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "out",
@@ -61,7 +62,7 @@ final class PrintCommand implements Callable<Integer> {
         Clock clock = Clock.sinceStart();
         PrintWriter err = spec.commandLine().getErr();
         ProgressLine progress = new ProgressLine(err, Terminal.interactive());
-        List<SheetKind> kinds = List.copyOf(only.isEmpty() ? EnumSet.allOf(SheetKind.class) : EnumSet.copyOf(only));
+        List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
         List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, skip, Optional.ofNullable(templates),
                 progress::of, clock)).run();
         progress.clear();

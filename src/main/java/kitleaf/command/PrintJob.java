@@ -10,6 +10,7 @@ import java.util.function.IntConsumer;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStocks;
 import kitleaf.press.PressSettings;
+import kitleaf.press.QrSize;
 import kitleaf.press.TextMeasure;
 import kitleaf.sheet.Sheet;
 import kitleaf.sheet.SheetKind;
@@ -45,11 +46,19 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, int skip, 
             throw new Failure(Exit.WRONG_USAGE, "--skip " + skip + " is out of range: a sheet has " + perSheet
                     + " labels; write 0 to " + (perSheet - 1));
         }
+        if (!basket.tags().fit(basket.paper())) {
+            throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + "; choose larger paper");
+        }
         TextMeasure measure = new TextMeasure();
         return new SheetSettings(basket.paper(), basket.units(), skip, LANGUAGE, new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);
+            }
+
+            @Override
+            public int codeModules(String text) {
+                return QrSize.modules(text, 'M');
             }
 
             @Override

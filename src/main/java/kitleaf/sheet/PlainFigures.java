@@ -68,7 +68,7 @@ public final class PlainFigures {
     }
 
     /** Signs a plain terminal may not have, written with those it has. */
-    private static String plain(String text) {
+    static String plain(String text) {
         return text.replace(Figures.NO_BREAK, ' ').replace('\u2044', '/').replace('×', 'x');
     }
 }

@@ -1,6 +1,8 @@
 package kitleaf.sheet;
 
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 
 /** The sheets Kitleaf prints. */
 public enum SheetKind {
@@ -11,7 +13,17 @@ public enum SheetKind {
     /** What each piece needs. */
     KIT_LISTS,
     /** What to buy for all pieces together. */
-    BUY_LIST;
+    BUY_LIST,
+    /** A tag for the bag of each piece. */
+    BAG_TAGS,
+    /** How a printer places backs behind their fronts; printed only when asked for. */
+    DUPLEX_CHECK;
+
+    /** The sheets printed when none is named. */
+    public static Set<SheetKind> usual() {
+        return EnumSet.complementOf(EnumSet.of(DUPLEX_CHECK));
+    }
+
 
     /** The name on the command line and of the PDF, such as {@code cut-sheets}. */
     public String id() {

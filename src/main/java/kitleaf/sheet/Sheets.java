@@ -13,6 +13,8 @@ public final class Sheets {
             case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
             case BOBBIN_LABELS -> LabelLayout.layOut(reckoning, settings);
             case KIT_LISTS -> KitListLayout.layOut(reckoning, settings);
+            case BAG_TAGS -> TagLayout.layOut(reckoning, settings);
+            case DUPLEX_CHECK -> DuplexCheckLayout.layOut(reckoning, settings);
             case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };
     }

@@ -3,6 +3,15 @@ package kitleaf.sheet;
 /** Measures text as it will be set, so that what stands below it can move down. */
 public interface TextRuler {
 
+    /** The least a QR code's module may measure: four dots of a 300 dpi printer, as the symbology's originator advises. */
+    double LEAST_MODULE_MM = 0.34;
+
+    /** Modules of quiet zone on each side of a QR code (ISO/IEC 18004). */
+    int QUIET_MODULES = 4;
+
+    /** How many modules a QR code of a text has on a side, without its quiet zone. */
+    int codeModules(String text);
+
     /**
      * How many lines a text takes.
      *

@@ -23,6 +23,7 @@ import kitleaf.basket.PutUp;
 import kitleaf.basket.StashEntry;
 import kitleaf.basket.StitchCount;
 import kitleaf.basket.StitchKind;
+import kitleaf.basket.Tags;
 import kitleaf.basket.Units;
 import kitleaf.basket.Used;
 import kitleaf.sizing.Pieces;
@@ -86,7 +87,7 @@ final class Skeins {
 
     static Basket basket(List<Piece> pieces, List<StashEntry> stash, Map<String, Price> prices) {
         return new Basket("Net loft", PAPER, Units.IN, Printer.TRUE, OptionalDouble.empty(),
-                List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), pieces);
+                List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, pieces);
     }
 
     private static final Paper PAPER = new Paper("A4", 210, 297);

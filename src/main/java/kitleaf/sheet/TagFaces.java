@@ -1,0 +1,181 @@
+package kitleaf.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Places what is on the fronts and backs of bag tags of one size. */
+final class TagFaces {
+
+    static final double PAD_MM = 4.5;
+    /** The strip at the top is kept free for the ribbon; a 5 mm hole in its middle keeps 6 mm from the edge. */
+    static final double STRIP_MM = 15;
+    private static final double HOLE_MM = 5;
+    private static final double HOLE_EDGE_MM = 6;
+    private static final double PT_MM = 25.4 / 72;
+
+    private static final double TITLE_PT = 14;
+    private static final double SMALL_TITLE_PT = 11;
+    private static final double TITLE_LINE_MM = 5.4;
+    private static final double FACT_PT = 7.5;
+    private static final double FACT_LINE_MM = 3.5;
+    private static final double THREAD_ROW_MM = 5.8;
+    private static final double THREAD_COLUMN_MM = 21;
+
+    private static final double LOG_ROW_MM = 5;
+    private static final int LEAST_BLANK_ROWS = 3;
+    private static final double WIDE_MM = 85;
+    private static final double HIGH_MM = 100;
+    private static final double NOTE_LINE_MM = 6;
+    private static final double GAP_MM = 4;
+
+    private final double widthMm;
+    private final double heightMm;
+    private final Words words;
+    private final TextRuler ruler;
+
+    TagFaces(double widthMm, double heightMm, Words words, TextRuler ruler) {
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
+        this.words = words;
+        this.ruler = ruler;
+    }
+
+    /** The threads of each tag a piece needs: as many as have room, the rest on further tags; at least one tag. */
+    List<List<TagWords.Thread>> share(TagWords says) {
+        List<List<TagWords.Thread>> tags = new ArrayList<>();
+        int from = 0;
+        do {
+            int room = Math.max(1, columns() * rows(says, tags.isEmpty()));
+            int to = Math.min(says.threads().size(), from + room);
+            tags.add(says.threads().subList(from, to));
+            from = to;
+        } while (from < says.threads().size());
+        return tags;
+    }
+
+    /** The front of a piece's tag number {@code index} of {@code count}. */
+    TagFace front(TagWords says, List<TagWords.Thread> threads, int index, int count, Box box, boolean turned) {
+        List<LabelText> texts = head(says, index, count);
+        double yMm = factsTop(says);
+        for (String fact : facts(says, index == 0)) {
+            texts.add(new LabelText("fact", fact, PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), 1, FACT_PT, 6, 400, "start"));
+            yMm += FACT_LINE_MM;
+        }
+        double topMm = threadsTop(says, index == 0);
+        List<TagFace.Tick> ticks = new ArrayList<>();
+        for (int i = 0; i < threads.size(); i++) {
+            ticks.add(new TagFace.Tick(PAD_MM + i % columns() * columnMm(), topMm + i / columns() * THREAD_ROW_MM, columnMm() - 1,
+                    threads.get(i).code(), threads.get(i).swatch()));
+        }
+        return new TagFace(box, turned, hole(), STRIP_MM, texts, ticks, List.of(), List.of(), List.of(), 0, "", null, List.of());
+    }
+
+    /** The back of a piece's tag: the log, notes and the code. */
+    TagFace back(TagWords says, List<TagWords.Thread> threads, int index, int count, Box box, boolean turned) {
+        List<LabelText> texts = head(says, index, count);
+        boolean wide = widthMm >= WIDE_MM;
+        double topMm = STRIP_MM + 2 + 5.4;
+        double codeMm = Math.min(28, wide ? heightMm - topMm - PAD_MM : Math.max(22, heightMm * 0.3));
+        Box codeBox = wide ? new Box(widthMm - PAD_MM - codeMm, topMm, codeMm, codeMm)
+                : new Box(PAD_MM, heightMm - PAD_MM - codeMm, codeMm, codeMm);
+        boolean notesBeside = wide && heightMm >= HIGH_MM;
+        Box notes = notesBeside ? new Box(codeBox.xMm(), codeBox.bottomMm() + 3, codeMm, heightMm - PAD_MM - codeBox.bottomMm() - 3)
+                : wide ? new Box(PAD_MM, heightMm - PAD_MM - 2 * NOTE_LINE_MM - 1, innerMm() - codeMm - GAP_MM, 2 * NOTE_LINE_MM + 1)
+                : new Box(codeBox.rightMm() + GAP_MM, codeBox.yMm(), innerMm() - codeMm - GAP_MM, codeMm);
+        texts.add(new LabelText("note", words.say("tag.notes"), notes.xMm(), notes.yMm() + 2.4, notes.widthMm(), 2, 7, 6, 400, "start"));
+        int headLines = Math.max(1, Math.min(2, ruler.lines(words.say("tag.notes"), "text", 400, 7, notes.widthMm())));
+        List<Box> lines = new ArrayList<>();
+        for (double yMm = notes.yMm() + 2.4 * headLines + NOTE_LINE_MM - 1; yMm <= notes.bottomMm() + 1e-6; yMm += NOTE_LINE_MM) {
+            lines.add(new Box(notes.xMm(), yMm, notes.widthMm(), 0));
+        }
+
+        double logRightMm = wide ? codeBox.xMm() - GAP_MM : widthMm - PAD_MM;
+        double logBottomMm = notesBeside ? heightMm - PAD_MM : wide ? notes.yMm() - 2 : codeBox.yMm() - 3;
+        double firstMm = topMm + 3.4;
+        int rows = Math.max(1, (int) Math.floor((logBottomMm - firstMm - 1) / LOG_ROW_MM));
+        double logWidthMm = logRightMm - PAD_MM;
+        return new TagFace(box, turned, hole(), STRIP_MM, texts, List.of(), log(says, rows, firstMm), List.of(words.say("tag.day"),
+                words.say("tag.hours"), words.say("tag.stitches")), List.of(PAD_MM, PAD_MM + logWidthMm * 0.52, PAD_MM + logWidthMm * 0.74),
+                logRightMm, plain(says, threads, codeMm), codeBox, lines);
+    }
+
+    /** The latest sittings, with room below them to go on by hand. */
+    private static List<TagFace.LogLine> log(TagWords says, int rows, double firstMm) {
+        int written = Math.max(0, Math.min(says.log().size(), rows - Math.min(LEAST_BLANK_ROWS, rows / 2)));
+        List<TagWords.Sitting> latest = says.log().subList(says.log().size() - written, says.log().size());
+        List<TagFace.LogLine> lines = new ArrayList<>();
+        for (int i = 0; i < rows; i++) {
+            List<String> cells = i < latest.size() ? List.of(latest.get(i).day(), latest.get(i).hours(), latest.get(i).stitches()) : List.of();
+            lines.add(new TagFace.LogLine(firstMm + (i + 1) * LOG_ROW_MM - 1.2, cells));
+        }
+        return lines;
+    }
+
+    /** The facts with as many thread codes as a code of this size can carry and a telephone can read. */
+    private String plain(TagWords says, List<TagWords.Thread> threads, double codeMm) {
+        int most = (int) Math.floor(codeMm / TextRuler.LEAST_MODULE_MM) - 2 * TextRuler.QUIET_MODULES;
+        for (int kept = threads.size(); kept > 0; kept--) {
+            StringBuilder text = new StringBuilder(says.plain()).append('\n').append(words.say("tag.threads")).append(' ');
+            for (int i = 0; i < kept; i++) {
+                text.append(i == 0 ? "" : ", ").append(threads.get(i).code());
+            }
+            text.append(kept < threads.size() ? ", ..." : "");
+            if (ruler.codeModules(text.toString()) <= most) {
+                return text.toString();
+            }
+        }
+        return says.plain();
+    }
+
+    private List<LabelText> head(TagWords says, int index, int count) {
+        List<LabelText> texts = new ArrayList<>();
+        texts.add(new LabelText("title", says.title(), PAD_MM, STRIP_MM + 2 + titlePt() * PT_MM * 0.75, innerMm(), titleLines(says), titlePt(),
+                8, 500, "start"));
+        if (count > 1) {
+            texts.add(new LabelText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
+        }
+        return texts;
+    }
+
+    private Box hole() {
+        return new Box(widthMm / 2 - HOLE_MM / 2, HOLE_EDGE_MM, HOLE_MM, HOLE_MM);
+    }
+
+    private double innerMm() {
+        return widthMm - 2 * PAD_MM;
+    }
+
+    private double titlePt() {
+        return widthMm >= WIDE_MM ? TITLE_PT : SMALL_TITLE_PT;
+    }
+
+    private int titleLines(TagWords says) {
+        boolean room = heightMm >= 80;
+        return room ? Math.max(1, Math.min(2, ruler.lines(says.title(), "heading", 500, titlePt(), innerMm()))) : 1;
+    }
+
+    private double factsTop(TagWords says) {
+        return STRIP_MM + 2 + titleLines(says) * TITLE_LINE_MM + 0.5;
+    }
+
+    /** Further tags of a piece repeat only its first two lines and leave the room to threads. */
+    private static List<String> facts(TagWords says, boolean first) {
+        return first ? says.facts() : says.facts().subList(0, Math.min(2, says.facts().size()));
+    }
+
+    private double threadsTop(TagWords says, boolean first) {
+        return factsTop(says) + facts(says, first).size() * FACT_LINE_MM + 1.8;
+    }
+
+    private int columns() {
+        return Math.max(1, (int) Math.floor(innerMm() / THREAD_COLUMN_MM));
+    }
+
+    private double columnMm() {
+        return innerMm() / columns();
+    }
+
+    private int rows(TagWords says, boolean first) {
+        return (int) Math.floor((heightMm - PAD_MM + 1.5 - threadsTop(says, first)) / THREAD_ROW_MM);
+    }
+}
