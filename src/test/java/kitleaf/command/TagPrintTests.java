@@ -1,0 +1,253 @@
+package kitleaf.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.Result;
+import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.multi.qrcode.QRCodeMultiReader;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import kitleaf.ReadBack;
+import kitleaf.ReadBack.Drawn;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Bag tags printed by the whole program, measured with PDFBox and decoded with ZXing, neither of which made them. */
+class TagPrintTests {
+
+    private static final double TRUE_MM = 0.02;
+    private static final Path HARBOUR = Path.of("examples/harbour");
+
+    private static final String PIECE = """
+            piece: Groyne
+            designer: Nell Ferry
+            stitches: 140 x 210
+            cloth: {name: Spray, kind: linen, count: 28, over: 2}
+            margin: 3 in
+            progress: {started: 2026-02-14, log: [{on: 2026-03-01, hours: 2.5, stitches: 260}]}
+            goal: {by: 2027-06-30}
+            threads:
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private static String threads(int number) {
+        return IntStream.range(0, number).mapToObj(i -> "  - {code: N" + (100 + i) + ", colour: \"#6b7f8c\", symbol: \"●\", stitches: {cross: 50}}\n")
+                .collect(Collectors.joining());
+    }
+
+    private byte[] print(Path basket, String sheet, Object... more) throws IOException {
+        Object[] fixed = {"print", basket, "--only", sheet, "--out", folder.resolve("out")};
+        Object[] arguments = Arrays.copyOf(fixed, fixed.length + more.length);
+        System.arraycopy(more, 0, arguments, fixed.length, more.length);
+        Ran ran = Ran.kitleaf(arguments);
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals("", ran.err());
+        return Files.readAllBytes(folder.resolve("out/" + sheet + ".pdf"));
+    }
+
+    /** Corner marks: crosses of two strokes, in the middle of which is the corner. */
+    private static List<double[]> corners(byte[] pdf, int page) throws IOException {
+        return ReadBack.drawn(pdf, page).stream()
+                .filter(it -> it.stroked() && it.operations().equals("MLML") && it.stroke() == 0x20262b && Math.abs(it.lineWidthMm() - 0.25) < 0.005)
+                .map(it -> new double[] {(it.least(true) + it.most(true)) / 2, (it.least(false) + it.most(false)) / 2}).toList();
+    }
+
+    private static boolean has(List<double[]> places, double x, double y) {
+        return places.stream().anyMatch(place -> Math.abs(place[0] - x) <= TRUE_MM && Math.abs(place[1] - y) <= TRUE_MM);
+    }
+
+    /**
+     * The page of the backs laid over that of the fronts as the sheet turns: mirrored left to right over an upright edge, top to
+     * bottom over a level one.
+     */
+    @ParameterizedTest
+    @CsvSource({"A4, long-edge, 100", "A4, short-edge, 100", "letter, long-edge, 99.3", "letter, short-edge, 99.3", "A4 landscape, long-edge, 100",
+        "A4 landscape, short-edge, 100", "A5, long-edge, 100"})
+    void backs_land_on_their_fronts(String paper, String sides, double measured) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "tags: {sides: " + sides + "}\nprinter: {measured-across: " + measured + " mm}\n", PIECE + threads(3));
+        byte[] pdf = print(basket, "bag-tags", "--paper", paper);
+        double width;
+        double height;
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertEquals(2, document.getNumberOfPages());
+            width = document.getPage(0).getMediaBox().getWidth() * 25.4 / 72;
+            height = document.getPage(0).getMediaBox().getHeight() * 25.4 / 72;
+        }
+        boolean upright = (height > width) == sides.equals("long-edge");
+        List<double[]> fronts = corners(pdf, 1);
+        List<double[]> backs = corners(pdf, 2);
+        assertEquals(fronts.size(), backs.size());
+        assertTrue(fronts.size() >= 4);
+        for (double[] back : backs) {
+            assertTrue(has(fronts, upright ? width - back[0] : back[0], upright ? back[1] : height - back[1]), Arrays.toString(back));
+        }
+    }
+
+    /** A printer that puts backs 0.8 mm too far right and 0.5 mm too far down needs them as much further left and up, seen from the front. */
+    @Test
+    void a_shift_is_taken_back() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "tags: {sides: long-edge, back-lies: {right: 0.8 mm, below: 0.5 mm}}\n", PIECE + threads(3));
+        byte[] pdf = print(basket, "bag-tags");
+        List<double[]> fronts = corners(pdf, 1);
+        for (double[] back : corners(pdf, 2)) {
+            assertTrue(has(fronts, 210 - back[0] + 0.8, back[1] + 0.5), Arrays.toString(back));
+        }
+    }
+
+    /** The faces of a folded tag share the fold; the punch marks of both lie on each other when it is folded. */
+    @Test
+    void the_punch_marks_of_a_folded_tag_meet() throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(3)), "bag-tags");
+        List<Drawn> holes = ReadBack.drawn(pdf, 1).stream().filter(it -> it.operations().startsWith("MCcc") && Math.abs(it.most(true) - it.least(true) - 5) < 0.01).toList();
+        assertEquals(2, holes.size());
+        // By hand: on A4 the fold of the first tag is 10 + 65.75 mm down; a 5 mm hole 6 mm from it has its middle 8.5 mm from it.
+        double[] middles = holes.stream().mapToDouble(it -> (it.least(false) + it.most(false)) / 2).sorted().toArray();
+        assertEquals(75.75 - 8.5, middles[0], TRUE_MM);
+        assertEquals(75.75 + 8.5, middles[1], TRUE_MM);
+        for (Drawn hole : holes) {
+            assertEquals(10 + 95 / 2.0, (hole.least(true) + hole.most(true)) / 2, TRUE_MM);
+        }
+    }
+
+    private static List<String> decoded(byte[] pdf, int page) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page - 1, 300, ImageType.GRAY);
+            Result[] results = new QRCodeMultiReader().decodeMultiple(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))),
+                    Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE, DecodeHintType.CHARACTER_SET, "UTF-8"));
+            return Arrays.stream(results).map(Result::getText).sorted().toList();
+        } catch (com.google.zxing.NotFoundException e) {
+            return List.of();
+        }
+    }
+
+    /** By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.6 x 53.3 cm. */
+    @Test
+    void a_telephone_reads_the_facts_from_the_code() throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(2)), "bag-tags");
+        assertEquals(List.of("""
+                Groyne
+                Nell Ferry, 140 x 210 stitches
+                Spray linen, 28 count over two
+                design 10 x 15 in (25.4 x 38.1 cm)
+                cut 16 x 21 in (40.6 x 53.3 cm)
+                needle 24, 2 strands
+                started 2026-02-14, wanted by 2027-06-30
+                threads N100, N101"""), decoded(pdf, 1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{sides: folded}", "{sides: long-edge, size: eighth}", "{sides: short-edge, size: sixth}", "{size: 62 mm x 58 mm}"})
+    void every_code_of_the_example_basket_can_be_read(String tags) throws IOException {
+        Path basket = folder.resolve("b");
+        copy(HARBOUR, basket);
+        Files.writeString(basket.resolve("basket.yaml"), Files.readString(basket.resolve("basket.yaml")) + "\ntags: " + tags + "\n");
+        byte[] pdf = print(basket, "bag-tags");
+        int read = 0;
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                read += decoded(pdf, page).size();
+            }
+        }
+        // Twelve unfinished pieces, some on more than one tag.
+        String text = ReadBack.text(pdf, 0);
+        int expected = text.split("How I begin", -1).length - 1;
+        assertTrue(expected >= 12, expected + " backs");
+        assertEquals(expected, read);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{sides: folded}", "{sides: long-edge}", "{sides: long-edge, size: eighth}", "{size: 62 mm x 58 mm}"})
+    void eighty_threads_go_on_further_tags_and_none_is_lost(String tags) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: " + tags + "\n", PIECE + threads(80)), "bag-tags");
+        String text = ReadBack.text(pdf, 0);
+        assertTrue(text.contains("tag 2 of "), text);
+        for (int i = 0; i < 80; i++) {
+            assertEquals(1, text.split("\\bN" + (100 + i) + "\\b", -1).length - 1, "N" + (100 + i));
+        }
+    }
+
+    @Test
+    void a_front_says_what_the_piece_is_and_a_back_where_she_was() throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
+        String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ');
+        for (String words : List.of("Groyne", "Nell Ferry · 140 × 210 stitches", "Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
+                "cut 16 × 21 in (40.6 × 53.3 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100", "N102")) {
+            assertTrue(front.contains(words), () -> words + " is not in " + front);
+        }
+        String back = ReadBack.text(pdf, 2).replace('\u00a0', ' ');
+        assertTrue(back.contains("1 Mar 2026") && back.contains("260") && back.contains("How I begin and end threads"), back);
+    }
+
+    @Test
+    void finished_pieces_get_no_tag() throws IOException {
+        String text = ReadBack.text(print(HARBOUR, "bag-tags"), 0);
+        assertTrue(text.contains("North cone"));
+        assertFalse(text.contains("South cone"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A5", "A4", "A3", "letter", "A4 landscape", "A5 landscape", "legal", "tabloid"})
+    void tags_keep_clear_of_the_edges_on_any_paper(String paper) throws IOException {
+        byte[] pdf = print(HARBOUR, "bag-tags", "--paper", paper);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                double width = document.getPage(page - 1).getMediaBox().getWidth() * 25.4 / 72;
+                double height = document.getPage(page - 1).getMediaBox().getHeight() * 25.4 / 72;
+                for (Drawn drawn : ReadBack.drawn(pdf, page)) {
+                    assertTrue(drawn.least(true) >= 7.99 && drawn.most(true) <= width - 7.99 && drawn.least(false) >= 7.99
+                            && drawn.most(false) <= height - 7.99, paper + ", page " + page + ": " + drawn);
+                }
+            }
+        }
+    }
+
+    /** Each cross of the back has to fall on nought of its scale when the printer does not shift. */
+    @ParameterizedTest
+    @CsvSource({"long-edge, true", "short-edge, false"})
+    void the_duplex_check_has_crosses_behind_its_scales(String sides, boolean upright) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: " + sides + "}\n", PIECE + threads(1)), "duplex-check");
+        List<double[]> scales = ReadBack.drawn(pdf, 1).stream().filter(it -> it.operations().equals("ML") && Math.abs(it.most(true) - it.least(true) - 16) < 0.01)
+                .map(it -> new double[] {(it.least(true) + it.most(true)) / 2, it.y(0)}).toList();
+        List<double[]> crosses = ReadBack.drawn(pdf, 2).stream().filter(it -> it.operations().equals("MLML") && it.most(true) - it.least(true) > 20)
+                .map(it -> new double[] {(it.least(true) + it.most(true)) / 2, (it.least(false) + it.most(false)) / 2}).toList();
+        assertEquals(5, scales.size());
+        assertEquals(5, crosses.size());
+        for (double[] cross : crosses) {
+            assertTrue(has(scales, upright ? 210 - cross[0] : cross[0], upright ? cross[1] : 297 - cross[1]), Arrays.toString(cross));
+        }
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (var files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package kitleaf.sizing.tag;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import kitleaf.basket.Paper;
+import kitleaf.basket.Tags;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TagSheetsTests {
+
+    private static final double SAME = 1e-9;
+    private static final Paper A4 = new Paper("A4", 210, 297);
+
+    private static TagSheets sheets(Paper paper, Tags.Size size, Tags.Sides sides) {
+        return TagSheets.of(paper, new Tags(size, sides, 0, 0));
+    }
+
+    /** By hand: A4 has 190 x 263 mm between 10 mm at the top and sides and 24 mm at the foot; a quarter is 95 x 131.5, folded 65.75 high. */
+    @Test
+    void a_quarter_of_a4_wastes_nothing() {
+        TagSheets flat = sheets(A4, Tags.Share.QUARTER, Tags.Sides.LONG_EDGE);
+        assertEquals(95, flat.tagWidthMm(), SAME);
+        assertEquals(131.5, flat.tagHeightMm(), SAME);
+        TagSheets folded = sheets(A4, Tags.Share.QUARTER, Tags.Sides.FOLDED);
+        assertEquals(4, folded.perSheet());
+        assertEquals(65.75, folded.tagHeightMm(), SAME);
+        assertEquals(new TagPlace(105, 10 + 131.5 + 65.75, 95, 65.75, false), folded.front(3));
+        assertEquals(new TagPlace(105, 10 + 131.5, 95, 65.75, true), folded.back(3));
+    }
+
+    /** By hand: a tag of 70 x 110 mm goes twice into 190 and twice into 263 mm; two of 70 centred start (210 - 140) / 2 = 35 mm in. */
+    @Test
+    void tags_of_her_own_size_lie_edge_to_edge() {
+        TagSheets own = sheets(A4, new Tags.Own(70, 110), Tags.Sides.LONG_EDGE);
+        assertEquals(4, own.perSheet());
+        assertEquals(new TagPlace(35, 10, 70, 110, false), own.front(0));
+        assertEquals(new TagPlace(105, 120, 70, 110, false), own.front(3));
+    }
+
+    /** A page that turns like a book's is mirrored left to right; one that turns like a pad's, top to bottom, and its text the other way up. */
+    @ParameterizedTest
+    @CsvSource({"210, 297, LONG_EDGE, true", "210, 297, SHORT_EDGE, false", "297, 210, LONG_EDGE, false", "297, 210, SHORT_EDGE, true"})
+    void the_edge_a_sheet_turns_over_depends_on_how_it_lies(double width, double height, Tags.Sides sides, boolean upright) {
+        TagSheets sheets = sheets(new Paper("own", width, height), Tags.Share.QUARTER, sides);
+        assertEquals(upright, sheets.turnsUpright());
+        assertEquals(!upright, sheets.back(0).turned());
+    }
+
+    @Property
+    void every_back_lies_behind_its_front(@ForAll @DoubleRange(min = 148, max = 450) double width, @ForAll @DoubleRange(min = 210, max = 450) double height,
+            @ForAll Tags.Share share, @ForAll @IntRange(max = 1) int edge, @ForAll @DoubleRange(min = -5, max = 5) double right,
+            @ForAll @DoubleRange(min = -5, max = 5) double below) {
+        Paper paper = new Paper("own", width, height);
+        TagSheets sheets = TagSheets.of(paper, new Tags(share, edge == 0 ? Tags.Sides.LONG_EDGE : Tags.Sides.SHORT_EDGE, right, below));
+        for (int i = 0; i < sheets.perSheet(); i++) {
+            TagPlace front = sheets.front(i);
+            TagPlace back = sheets.back(i);
+            double seenX = sheets.turnsUpright() ? width - back.xMm() - back.widthMm() : back.xMm();
+            double seenY = sheets.turnsUpright() ? back.yMm() : height - back.yMm() - back.heightMm();
+            // The printer adds its shift: what was aimed that much to the other side lands on the front.
+            assertEquals(front.xMm(), seenX + right, SAME);
+            assertEquals(front.yMm(), seenY + below, SAME);
+        }
+    }
+
+    @Property
+    void tags_stay_on_the_sheet_and_are_never_too_small(@ForAll @DoubleRange(min = 148, max = 450) double width,
+            @ForAll @DoubleRange(min = 210, max = 450) double height, @ForAll Tags.Share share, @ForAll Tags.Sides sides, @ForAll boolean lying) {
+        Paper paper = lying ? new Paper("own", height, width) : new Paper("own", width, height);
+        TagSheets sheets = sheets(paper, share, sides);
+        assertTrue(sheets.tagWidthMm() >= Tags.LEAST_WIDTH_MM && sheets.tagHeightMm() >= Tags.LEAST_HEIGHT_MM, sheets.toString());
+        TagPlace last = sheets.front(sheets.perSheet() - 1);
+        assertTrue(last.xMm() + last.widthMm() <= paper.widthMm() - 10 + SAME);
+        assertTrue(last.yMm() + last.heightMm() <= paper.heightMm() - 24 + SAME);
+    }
+}
