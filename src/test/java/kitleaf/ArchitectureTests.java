@@ -29,7 +29,7 @@ class ArchitectureTests {
     void basket_knows_nothing_of_what_comes_after_it() {
         noClasses().that().resideInAPackage("kitleaf.basket..")
                 .should().dependOnClassesThat().resideInAnyPackage("kitleaf.sizing..", "kitleaf.sheet..", "kitleaf.press..",
-                        "kitleaf.command..", "freemarker..", "com.lowagie..", "picocli..")
+                        "kitleaf.command..", "freemarker..", "com.lowagie..", "io.nayuki..", "picocli..")
                 .check(CLASSES);
     }
 
@@ -48,7 +48,7 @@ class ArchitectureTests {
     void sheet_knows_nothing_of_the_press() {
         noClasses().that().resideInAPackage("kitleaf.sheet..")
                 .should().dependOnClassesThat().resideInAnyPackage("kitleaf.press..", "kitleaf.command..", "com.lowagie..",
-                        "com.fasterxml..", "picocli..")
+                        "io.nayuki..", "com.fasterxml..", "picocli..")
                 .check(CLASSES);
     }
 

@@ -127,7 +127,7 @@ final class MarkupReader {
 
     private boolean isText() throws MarkupException {
         String parent = open.isEmpty() ? "" : open.peek().name();
-        if (parent.equals("text") || parent.equals("tspan")) {
+        if (Vocabulary.takesText(parent)) {
             return true;
         }
         String stray = xml.getText().strip();

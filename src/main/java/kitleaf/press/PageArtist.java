@@ -8,6 +8,12 @@ final class PageArtist {
 
     private static final int MOST_LINES = 1000;
 
+    /** The least module that prints well: 4 dots at 300 dpi (the QR code's originator's table). */
+    private static final double LEAST_MODULE_MM = 0.33;
+
+    /** Far below any printer's dot: what a module may lose in reckoning. */
+    private static final double HAIR_MM = 1e-9;
+
     /** What a group hands down. */
     private record Scope(Style style, Transform transform) {
     }
@@ -17,6 +23,8 @@ final class PageArtist {
     private final Warnings warnings;
     private final Deque<Scope> scopes = new ArrayDeque<>();
     private SpanGatherer text;
+    /** The text of the code that is open, or null. */
+    private StringBuilder code;
 
     PageArtist(int page, Element element, Pen pen, Warnings warnings) throws MarkupException {
         this.page = page;
@@ -41,18 +49,25 @@ final class PageArtist {
             case "circle" -> circle(element, scope);
             case "path" -> path(element, scope);
             case "text" -> text = new SpanGatherer();
+            case "code" -> code = new StringBuilder();
             default -> { }
         }
     }
 
     void text(String more) {
-        text.add(more, scopes.peek().style());
+        if (code != null) {
+            code.append(more);
+        } else {
+            text.add(more, scopes.peek().style());
+        }
     }
 
     void end(Element element) throws MarkupException {
         Scope scope = scopes.pop();
         if (element.name().equals("text")) {
             text(element, scope);
+        } else if (element.name().equals("code")) {
+            code(element, scope);
         }
     }
 
@@ -136,6 +151,33 @@ final class PageArtist {
         }
         report(galley, fitting);
         new TextArtist(pen, scope.transform(), x, y).draw(fitting, scope.style());
+    }
+
+    private void code(Element element, Scope scope) throws MarkupException {
+        String written = code.toString();
+        code = null;
+        double x = element.number("x");
+        double y = element.number("y");
+        double side = element.neededLength("size");
+        QrLevel level = element.has("level") ? element.value("level", QrLevel::read) : QrLevel.M;
+        if (side == 0) {
+            throw element.fault("\"size\" of \"code\": a code of no size cannot be read; write millimetres");
+        }
+        if (scope.style().fill().isNone()) {
+            throw element.fault("\"code\" has no fill; write one, as in fill=\"#000\"");
+        }
+        try {
+            QrSymbol symbol = QrSymbol.of(written, level);
+            double moduleMm = symbol.module(side) * scope.transform().leastGrowth();
+            if (moduleMm < LEAST_MODULE_MM - HAIR_MM) {
+                warnings.fine(page, QrText.of(written), moduleMm, LEAST_MODULE_MM);
+            }
+            // Never stroked: that would fatten the modules.
+            pen.draw(scope.style().withStroke(Stroke.SVG_DEFAULT), scope.transform(),
+                    track -> symbol.trace(x, y, side, track));
+        } catch (BadValue e) {
+            throw element.fault("\"code\": " + e.getMessage());
+        }
     }
 
     private static double leastSizePt(Galley galley) {

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param pages the number of pages drawn, at least 1
  * @param warnings what the reader of the sheet should know: text cut short, characters no bundled
- *     face has; each names its page
+ *     face has, codes too fine to print; each names its page
  */
 public record PressReport(int pages, List<String> warnings) {
 

@@ -52,6 +52,11 @@ record Transform(double a, double b, double c, double d, double e, double f) {
         return Math.sqrt(Math.abs(a * d - b * c));
     }
 
+    /** By how much lengths along the element's own x and y grow, whichever grow less. */
+    double leastGrowth() {
+        return Math.min(Math.hypot(a, b), Math.hypot(c, d));
+    }
+
     /** Whether it keeps upright rectangles upright. */
     boolean isUpright() {
         return b == 0 && c == 0;

@@ -19,7 +19,8 @@ final class Vocabulary {
     private static final Set<String> SPAN = Set.of("fill", "font-weight", "font-size", "font-family",
             "letter-spacing");
 
-    private static final Set<String> DRAWN = Set.of("g", "rect", "line", "circle", "path", "text", "bookmark");
+    private static final Set<String> DRAWN = Set.of("g", "rect", "line", "circle", "path", "text", "code",
+            "bookmark");
 
     private static final Map<String, Set<String>> CHILDREN = Map.of(
             "document", Set.of("page"),
@@ -27,19 +28,23 @@ final class Vocabulary {
             "g", DRAWN,
             "text", Set.of("tspan"));
 
-    private static final Map<String, Set<String>> OWN = Map.of(
-            "document", Set.of("title", "subject", "lang"),
-            "page", Set.of("width", "height"),
-            "g", Set.of("transform"),
-            "rect", Set.of("x", "y", "width", "height", "rx", "ry", "transform"),
-            "line", Set.of("x1", "y1", "x2", "y2", "transform"),
-            "circle", Set.of("cx", "cy", "r", "transform"),
-            "path", Set.of("d", "transform"),
-            "text", Set.of("x", "y", "width", "lines", "fit", "transform"),
-            "tspan", Set.of(),
-            "bookmark", Set.of("title", "level"));
+    private static final Map<String, Set<String>> OWN = Map.ofEntries(
+            Map.entry("document", Set.of("title", "subject", "lang")),
+            Map.entry("page", Set.of("width", "height")),
+            Map.entry("g", Set.of("transform")),
+            Map.entry("rect", Set.of("x", "y", "width", "height", "rx", "ry", "transform")),
+            Map.entry("line", Set.of("x1", "y1", "x2", "y2", "transform")),
+            Map.entry("circle", Set.of("cx", "cy", "r", "transform")),
+            Map.entry("path", Set.of("d", "transform")),
+            Map.entry("text", Set.of("x", "y", "width", "lines", "fit", "transform")),
+            Map.entry("tspan", Set.of()),
+            Map.entry("code", Set.of("x", "y", "size", "level", "transform")),
+            Map.entry("bookmark", Set.of("title", "level")));
 
-    private static final Set<String> PRESENTED = Set.of("page", "g", "rect", "line", "circle", "path", "text");
+    private static final Set<String> PRESENTED = Set.of("page", "g", "rect", "line", "circle", "path", "text",
+            "code");
+
+    private static final Set<String> WORDED = Set.of("text", "tspan", "code");
 
     private Vocabulary() {
     }
@@ -50,6 +55,11 @@ final class Vocabulary {
 
     static Collection<String> elements() {
         return OWN.keySet();
+    }
+
+    /** Whether characters may stand in it. */
+    static boolean takesText(String element) {
+        return WORDED.contains(element);
     }
 
     static boolean allows(String parent, String child) {

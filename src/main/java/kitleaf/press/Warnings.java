@@ -35,6 +35,14 @@ final class Warnings {
         });
     }
 
+    /** A code whose modules are smaller on paper than printers do well; the size is rounded down. */
+    void fine(int page, String text, double moduleMm, double leastMm) {
+        add("page " + page + ": the code of \"" + quoted(text.replace('\n', ' ')) + "\" has modules of "
+                + String.format(Locale.ROOT, "%.2f", Math.floor(moduleMm * 100) / 100) + " mm, and below "
+                + String.format(Locale.ROOT, "%.2f", leastMm)
+                + " mm it may not be readable when printed; shorten the text or enlarge the code");
+    }
+
     List<String> list() {
         List<String> all = new ArrayList<>(list);
         if (more > 0) {

@@ -47,6 +47,15 @@ class PressMarkupTests {
             <rect height="1"/>                         | "rect" needs "width"
             <circle/>                                  | "circle" needs "r"
             <path/>                                    | "path" needs "d"
+            <code>a</code>                             | "code" needs "size"
+            <code size="0">a</code>                    | "size" of "code": a code of no size cannot be read; write millimetres
+            <code size="-9">a</code>                   | "size" of "code": "-9" is less than 0
+            <code size="9" level="X">a</code>          | "level" of "code": "X" is not a level of a QR code; write L, M, Q or H
+            <code size="9" level="m">a</code>          | "level" of "code": "m" is not a level of a QR code; write L, M, Q or H
+            <code size="9" width="9">a</code>          | "width" is not an attribute of "code"
+            <code size="9"> </code>                    | "code": there is no text to encode
+            <code size="9" fill="none">a</code>        | "code" has no fill; write one, as in fill="#000"
+            <code size="9"><tspan>a</tspan></code>     | "tspan" cannot stand in "code"
             <bookmark/>                                | "bookmark" needs "title"
             <bookmark title="a" level="4"/>            | "level" of "bookmark": "4" is not a whole number from 1 to 3
             <text lines="0">a</text>                   | "lines" of "text": "0" is not a whole number from 1 to 1000

@@ -1,0 +1,27 @@
+package kitleaf.press;
+
+import io.nayuki.qrcodegen.QrCode;
+
+/** How much damage to a code can be mended: 7, 15, 25 or 30 % of it, roughly (from memory). */
+enum QrLevel {
+    L(QrCode.Ecc.LOW), M(QrCode.Ecc.MEDIUM), Q(QrCode.Ecc.QUARTILE), H(QrCode.Ecc.HIGH);
+
+    private final QrCode.Ecc ecc;
+
+    QrLevel(QrCode.Ecc ecc) {
+        this.ecc = ecc;
+    }
+
+    QrCode.Ecc ecc() {
+        return ecc;
+    }
+
+    static QrLevel read(String text) throws BadValue {
+        for (QrLevel level : values()) {
+            if (level.name().equals(text)) {
+                return level;
+            }
+        }
+        throw new BadValue("\"" + text + "\" is not a level of a QR code; write L, M, Q or H");
+    }
+}

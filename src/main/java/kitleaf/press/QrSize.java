@@ -1,0 +1,25 @@
+package kitleaf.press;
+
+/** How fine the QR code of a text is, known before it is drawn. */
+public final class QrSize {
+
+    private QrSize() {
+    }
+
+    /**
+     * Modules per side of a text's QR code, without the quiet zone of 4 on each side: 17 + 4 x version
+     * (ISO/IEC 18004), so 21 to 177.
+     *
+     * @param text any text; white space is treated as in the markup's {@code code}
+     * @param level {@code L}, {@code M}, {@code Q} or {@code H}
+     * @throws IllegalArgumentException if the level is none of these, there is no text, or it is too long
+     *     for version 40
+     */
+    public static int modules(String text, char level) {
+        try {
+            return QrSymbol.of(text, QrLevel.read(String.valueOf(level))).modules();
+        } catch (BadValue e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+}
