@@ -111,7 +111,10 @@ final class TagFaces {
         return lines;
     }
 
-    /** The facts with as many thread codes as a code of this size can carry and a telephone can read. */
+    /**
+     * The facts with as many thread codes as a code of this size can carry and a telephone can read; where even the facts are too
+     * much, as many of them as it can, the title first.
+     */
     private String plain(TagWords says, List<TagWords.Thread> threads, double codeMm) {
         int most = (int) Math.floor(codeMm / TextRuler.LEAST_MODULE_MM) - 2 * TextRuler.QUIET_MODULES;
         for (int kept = threads.size(); kept > 0; kept--) {
@@ -124,7 +127,11 @@ final class TagFaces {
                 return text.toString();
             }
         }
-        return says.plain();
+        String facts = says.plain();
+        while (ruler.codeModules(facts) > most && facts.lastIndexOf('\n') > 0) {
+            facts = facts.substring(0, facts.lastIndexOf('\n'));
+        }
+        return facts;
     }
 
     private List<LabelText> head(TagWords says, int index, int count) {

@@ -36,7 +36,7 @@ class LabelStockPropertyTests {
     @Provide
     Arbitrary<Line> lines() {
         return Arbitraries.integers().between(2100, 4000).flatMap(sheet -> Arbitraries.integers().between(1, 4).flatMap(number ->
-                Combinators.combine(Arbitraries.integers().between(150, sheet / number), Arbitraries.integers().between(0, sheet / 8),
+                Combinators.combine(Arbitraries.integers().between(150, sheet / number - 100), Arbitraries.integers().between(0, sheet / 16),
                         Arbitraries.integers().between(-30, 60)).as((label, first, gap) ->
                                 new Line(sheet, number, label, first, Math.max(50, label + gap)))));
     }

@@ -44,7 +44,7 @@ class TagsReaderTests {
             {size: 50 mm x 80 mm}     | 1:14: a tag of 50 mm x 80 mm is too small for what it carries; write at least 60 mm x 55 mm
             {size: 100 mm x 140 mm}   | 1:14: a tag this large does not fit A4 unfolded; write a smaller size, or name larger paper
             {size: 200 mm x 140 mm, sides: long-edge} | 1:14: a tag this large does not fit A4; write a smaller size, or name larger paper
-            {sides: folding}          | 1:15: "folding" is not a way to make a tag; did you mean folded?
+            {sides: foldd}            | 1:15: "foldd" is not a way to make a tag; did you mean folded?
             {back-lies: {right: 3 cm}} | 1:27: "3 cm" is further than any printer shifts; write 0 mm to 10 mm
             {back-lies: {right: 1 mm, left: 1 mm}} | 1:39: a back cannot lie right and left at once; keep one of the two
             {sise: quarter}           | 1:8: "sise" is not a key of tags; did you mean size?

@@ -192,7 +192,7 @@ class PrintCommandTests {
         assertTrue(ran.err().contains("piece.yaml:5:9: \"3\" is a bare number"), ran.err());
         assertTrue(ran.err().endsWith("1 problem; nothing was written\n"), ran.err());
         assertArrayEquals(before, pdf());
-        assertEquals(List.of("cut-sheets.pdf", "kit-lists.pdf"), Ran.files(out()));
+        assertEquals(List.of("bag-tags.pdf", "cut-sheets.pdf", "kit-lists.pdf"), Ran.files(out()));
     }
 
     @Test

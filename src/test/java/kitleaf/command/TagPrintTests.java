@@ -190,12 +190,12 @@ class TagPrintTests {
     @Test
     void a_front_says_what_the_piece_is_and_a_back_where_she_was() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
-        String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ');
+        String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ').replaceAll("\\s+", " ");
         for (String words : List.of("Groyne", "Nell Ferry · 140 × 210 stitches", "Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
                 "cut 16 × 21 in (40.6 × 53.3 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100", "N102")) {
             assertTrue(front.contains(words), () -> words + " is not in " + front);
         }
-        String back = ReadBack.text(pdf, 2).replace('\u00a0', ' ');
+        String back = ReadBack.text(pdf, 2).replace('\u00a0', ' ').replaceAll("\\s+", " ");
         assertTrue(back.contains("1 Mar 2026") && back.contains("260") && back.contains("How I begin and end threads"), back);
     }
 
