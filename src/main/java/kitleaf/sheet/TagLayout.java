@@ -88,7 +88,7 @@ final class TagLayout {
         List<Double> sidesY = sheets.sidesYMm().subList(0, rows + 1);
         List<Double> foldsY = sheets.duplex() ? List.of() : sidesY.subList(0, rows).stream().map(y -> y + sheets.tagHeightMm()).toList();
         List<String> begin = tags.stream().filter(tag -> tag.index() == 0).map(tag -> tag.says().title()).toList();
-        return new TagPage(frame, false, sheets.sidesXMm(), sidesY, foldsY, placed, begin, words.say(note()));
+        return new TagPage(frame, false, false, sheets.sidesXMm(), sidesY, foldsY, placed, begin, words.say(note()));
     }
 
     private TagPage backs(List<Tag> tags, PageFrame frame) {
@@ -98,7 +98,7 @@ final class TagLayout {
             placed.add(faces.back(tag.says(), tag.threads(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
         }
         int rows = (tags.size() + sheets.columns() - 1) / sheets.columns();
-        return new TagPage(frame, true, sheets.sidesXMm().stream().map(x -> sheets.backXMm(x, 0)).toList(),
+        return new TagPage(frame, true, !sheets.turnsUpright(), sheets.sidesXMm().stream().map(x -> sheets.backXMm(x, 0)).toList(),
                 sheets.sidesYMm().subList(0, rows + 1).stream().map(y -> sheets.backYMm(y, 0)).toList(), List.of(), placed, List.of(), words.say(note()));
     }
 

@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param frame what every page has
  * @param backs whether this page holds the backs of the page before it
+ * @param footAbove whether the check bars and the signature stand at the top
  * @param sidesX where tags are cut from top to bottom, on this page
  * @param sidesY where they are cut from side to side, on this page
  * @param foldsY where they are folded, from side to side; empty for none
@@ -15,7 +16,7 @@ import java.util.Objects;
  * @param bookmarks titles of pieces that begin on this page
  * @param note how to print and cut
  */
-public record TagPage(PageFrame frame, boolean backs, List<Double> sidesX, List<Double> sidesY, List<Double> foldsY,
+public record TagPage(PageFrame frame, boolean backs, boolean footAbove, List<Double> sidesX, List<Double> sidesY, List<Double> foldsY,
                       List<TagFace> faces, List<String> bookmarks, String note) {
 
     /** Copies the lists. */

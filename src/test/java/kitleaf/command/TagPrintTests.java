@@ -94,6 +94,15 @@ class TagPrintTests {
             width = document.getPage(0).getMediaBox().getWidth() * 25.4 / 72;
             height = document.getPage(0).getMediaBox().getHeight() * 25.4 / 72;
         }
+        for (int page = 1; page <= 2; page++) {
+            double top = corners(pdf, page).stream().mapToDouble(corner -> corner[1]).min().orElseThrow();
+            double bottom = corners(pdf, page).stream().mapToDouble(corner -> corner[1]).max().orElseThrow();
+            List<Drawn> bars = ReadBack.drawn(pdf, page).stream().filter(it -> it.stroked() && Math.abs(it.lineWidthMm() - 0.3) < 0.005).toList();
+            assertFalse(bars.isEmpty());
+            for (Drawn bar : bars) {
+                assertTrue(bar.most(false) < top || bar.least(false) > bottom, "check bars among the tags of page " + page);
+            }
+        }
         boolean upright = (height > width) == sides.equals("long-edge");
         List<double[]> fronts = corners(pdf, 1);
         List<double[]> backs = corners(pdf, 2);
