@@ -140,7 +140,8 @@ public final class BasketReader {
                 .sorted(Comparator.comparing(Piece::id)).toList();
         return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
                 settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
-                settings.stash(), settings.prices(), settings.labelStock(), settings.tags(), read));
+                settings.stash(), settings.prices(), settings.labelStock(), settings.tags(),
+                Pace.UNSAID, List.of(), Optional.empty(), read));
     }
 
     /**

@@ -13,6 +13,7 @@ import kitleaf.basket.CalledThread;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Margins;
+import kitleaf.basket.Pace;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
@@ -87,7 +88,7 @@ final class Skeins {
 
     static Basket basket(List<Piece> pieces, List<StashEntry> stash, Map<String, Price> prices) {
         return new Basket("Net loft", PAPER, Units.IN, Printer.TRUE, OptionalDouble.empty(),
-                List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, pieces);
+                List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 
     private static final Paper PAPER = new Paper("A4", 210, 297);

@@ -1,0 +1,51 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * What she wants of a year.
+ *
+ * @param year which one, 1900 to 2199
+ * @param choose how many pieces to choose; empty when she named them, or wants as many as fit
+ * @param pieces IDs of the pieces she named, in her order; empty when they are to be chosen
+ * @param by whether the choice finishes as many as it can, or as much weight
+ * @param mainShare the part of her time the main piece gets while a second lies beside it, above 0.5 to 1
+ * @param columns goal cards side by side, 1 to {@value #MOST_CARDS}
+ * @param rows goal cards one below the other, 1 to {@value #MOST_CARDS}
+ * @param wall the paper the grid is drawn for, tiled where the basket's is smaller; the basket's own when empty
+ * @param seed of the projection; a fixed one when empty, so that equal baskets give equal figures
+ */
+public record Goals(int year, OptionalInt choose, List<String> pieces, By by, double mainShare, int columns, int rows,
+                    Optional<Paper> wall, OptionalLong seed) {
+
+    /** The most cards along a side. */
+    public static final int MOST_CARDS = 10;
+
+    /** The usual part of her time the main piece gets (common practice, no source). */
+    public static final double USUAL_MAIN_SHARE = 0.7;
+
+    /** What a choice is after. */
+    public enum By {
+        /** As many finished pieces as can be. */
+        NUMBER,
+        /** As much weight as can be. */
+        WEIGHT
+    }
+
+    /** Copies the list; refuses figures out of range. */
+    public Goals {
+        pieces = List.copyOf(pieces);
+        Objects.requireNonNull(choose);
+        Objects.requireNonNull(by);
+        Objects.requireNonNull(wall);
+        Objects.requireNonNull(seed);
+        if (year < 1900 || year > 2199 || choose.orElse(1) < 1 || !(mainShare > 0.5 && mainShare <= 1) || columns < 1
+                || columns > MOST_CARDS || rows < 1 || rows > MOST_CARDS || (choose.isPresent() && !pieces.isEmpty())) {
+            throw new IllegalArgumentException("no such goals for " + year);
+        }
+    }
+}
