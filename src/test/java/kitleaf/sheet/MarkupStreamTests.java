@@ -1,0 +1,63 @@
+package kitleaf.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+class MarkupStreamTests {
+
+    private static String all(Reader reader) throws IOException {
+        StringWriter text = new StringWriter();
+        reader.transferTo(text);
+        return text.toString();
+    }
+
+    @Test
+    void what_is_written_is_read_whatever_its_length() throws IOException {
+        for (int length : new int[] {0, 1, 16_383, 16_384, 16_385, 500_000}) {
+            String text = "x".repeat(length);
+            try (Reader reader = MarkupStream.of(out -> out.write(text))) {
+                assertEquals(text, all(reader));
+            }
+        }
+    }
+
+    @Test
+    void a_failure_of_the_writer_reaches_the_reader_after_what_was_written() throws IOException {
+        try (Reader reader = MarkupStream.of(out -> {
+            out.write("before");
+            throw new TemplateFault("the pencil broke");
+        })) {
+            char[] buffer = new char[100];
+            assertEquals(6, reader.read(buffer));
+            assertEquals("the pencil broke", assertThrows(TemplateFault.class, () -> reader.read(buffer)).getMessage());
+            assertEquals(-1, reader.read(buffer));
+        }
+    }
+
+    @Test
+    void closing_the_reader_ends_a_writer_that_waits() throws IOException, InterruptedException {
+        CountDownLatch ended = new CountDownLatch(1);
+        Reader reader = MarkupStream.of(out -> {
+            try {
+                while (true) {
+                    out.write("more and more");
+                }
+            } finally {
+                ended.countDown();
+            }
+        });
+        reader.read(new char[10]);
+        reader.close();
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> ended.await(30, TimeUnit.SECONDS));
+        assertEquals(0, ended.getCount());
+    }
+}
