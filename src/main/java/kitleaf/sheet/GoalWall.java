@@ -1,0 +1,22 @@
+package kitleaf.sheet;
+
+import java.util.List;
+
+/**
+ * The grid of goal cards, drawn before scaling: its template draws it once a tile.
+ *
+ * @param scale what everything is enlarged by, 1 on A4
+ * @param widthMm of the wall paper, before scaling
+ * @param inset from its sides to what is drawn, before scaling
+ * @param title how many to finish
+ * @param year which year
+ * @param pace hours a week, stitches an hour, and the chance to finish all
+ * @param cards in their places
+ */
+public record GoalWall(double scale, double widthMm, double inset, String title, String year, String pace, List<GoalCard> cards) {
+
+    /** Copies the list. */
+    public GoalWall {
+        cards = List.copyOf(cards);
+    }
+}
