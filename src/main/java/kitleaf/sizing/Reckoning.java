@@ -1,11 +1,14 @@
 package kitleaf.sizing;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Units;
 import kitleaf.sizing.cloth.ClothReckoning;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.year.YearReckoning;
 
 /**
  * All that is reckoned of a basket.
@@ -40,5 +43,14 @@ public record Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pi
     /** Its threads, its stash and what to buy; reckoned anew at every call, so keep what it gives. */
     public ThreadReckoning threads() {
         return ThreadReckoning.of(basket);
+    }
+
+    /**
+     * Its goals as they look from a day; empty when the basket has none. Reckoned anew at every call, so keep what it gives.
+     *
+     * @param asOf the day to look from
+     */
+    public Optional<YearReckoning> year(LocalDate asOf) {
+        return basket.goals().map(goals -> YearReckoning.of(basket, pieces, asOf));
     }
 }

@@ -10,7 +10,7 @@ import kitleaf.basket.StitchCount;
  *
  * <p>All paths are derived here from the way the stitches are worked; the ways themselves are common practice, no source.
  */
-final class ThreadPath {
+public final class ThreadPath {
 
     /** Cloth threads a satin stitch spans where the chart does not say: an assumption, no source. */
     static final int USUAL_SPAN = 4;
@@ -27,7 +27,7 @@ final class ThreadPath {
     private ThreadPath() { }
 
     /** One stitch of this kind on this cell, in millimetres, above 0. */
-    static double oneMm(StitchCount stitch, Cell cell) {
+    public static double oneMm(StitchCount stitch, Cell cell) {
         return switch (stitch.kind()) {
             case CROSS -> stitch.worked().orElse(StitchCount.Worked.ROWS) == StitchCount.Worked.ROWS
                     ? crossInRowsMm(cell) : crossSinglyMm(cell);
@@ -48,7 +48,7 @@ final class ThreadPath {
      * next cell's first leg begins. Coming back: front from (a,0) to (0,b), d; behind straight down to (0,0), b, where
      * the second leg of the cell before begins.
      */
-    static double crossInRowsMm(Cell cell) {
+    public static double crossInRowsMm(Cell cell) {
         return 2 * cell.diagonalMm() + 2 * cell.downMm();
     }
 

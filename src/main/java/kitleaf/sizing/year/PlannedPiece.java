@@ -1,0 +1,49 @@
+package kitleaf.sizing.year;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import kitleaf.sizing.PieceReckoning;
+
+/**
+ * One chosen piece in the plan of a year.
+ *
+ * @param reckoning what is reckoned of it
+ * @param effort what is still to do
+ * @param hoursLeft the same in hours, 0 or more
+ * @param firstWeek the Monday of the first week planned for it, beside another or as the main piece
+ * @param mainWeek the Monday of the first week it is the main piece in; its first week when it never is
+ * @param lastWeek the Monday of the last week planned for it
+ * @param finish the day it is finished at her usual pace
+ * @param p10 the day by which it is finished in one of ten drawn years; dates on the horizon mean then or later
+ * @param p50 the day by which it is finished in one of two
+ * @param p90 the day by which it is finished in nine of ten
+ * @param deadline its date, or the year's last day when that is earlier or it has no date
+ * @param chance to be finished by the deadline, 0 to 1
+ * @param lateDays by how many days {@code finish} comes after the deadline; 0 when it does not
+ * @param place why it stands where it does in the order
+ * @param rescue what would bring it in by its date, when its place is {@link Place#LATE}
+ */
+public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hoursLeft, LocalDate firstWeek, LocalDate mainWeek,
+                           LocalDate lastWeek, LocalDate finish, LocalDate p10, LocalDate p50, LocalDate p90, LocalDate deadline,
+                           double chance, long lateDays, Place place, Optional<Rescue> rescue) {
+
+    /** Refuses dates out of order and chances outside 0 to 1. */
+    public PlannedPiece {
+        Objects.requireNonNull(reckoning);
+        Objects.requireNonNull(effort);
+        Objects.requireNonNull(finish);
+        Objects.requireNonNull(deadline);
+        Objects.requireNonNull(place);
+        Objects.requireNonNull(rescue);
+        if (!(hoursLeft >= 0) || mainWeek.isBefore(firstWeek) || lastWeek.isBefore(firstWeek) || p50.isBefore(p10)
+                || p90.isBefore(p50) || !(chance >= 0 && chance <= 1) || lateDays < 0) {
+            throw new IllegalArgumentException("no such plan for " + reckoning.piece().id());
+        }
+    }
+
+    /** The ID of the piece. */
+    public String id() {
+        return reckoning.piece().id();
+    }
+}

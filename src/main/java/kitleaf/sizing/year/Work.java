@@ -1,0 +1,95 @@
+package kitleaf.sizing.year;
+
+import java.util.Arrays;
+
+/**
+ * The chosen pieces worked day by day in their order: a main one, and a second one beside it that gets the rest of the day's
+ * hours. The second one waits where its hours would cost the main one its date, by the hours planned until then.
+ * A week's hours lie evenly on its seven days; those of days off are lost.
+ */
+final class Work {
+
+    /** Told what is done each day. */
+    interface Diary {
+        /** So many hours went to a piece, as the main one or as the second. */
+        void entry(int day, int piece, double hours, boolean main);
+    }
+
+    private static final Diary NONE = (day, piece, hours, main) -> { };
+    /** Less than this is finished: rounding of sums. */
+    private static final double DONE_HOURS = 1e-9;
+
+    private final Days days;
+    private final double[] hours;
+    /** The day each dated piece is wanted; below 0 for all others. */
+    private final int[] wanted;
+    private final double plannedPerDay;
+    private final double mainShare;
+
+    Work(Schedule schedule, Days days, double hoursPerWeek, double mainShare) {
+        this.days = days;
+        this.hours = schedule.turns().stream().mapToDouble(turn -> turn.candidate().hours()).toArray();
+        this.wanted = schedule.turns().stream()
+                .mapToInt(turn -> turn.candidate().due().isPresent() ? days.day(turn.deadline()) : -1).toArray();
+        this.plannedPerDay = hoursPerWeek / Days.WEEK;
+        this.mainShare = mainShare;
+    }
+
+    /** The day each piece is finished, with these hours a week; the horizon for those that are not finished by then. */
+    int[] finished(double[] weekHours) {
+        return finished(weekHours, NONE);
+    }
+
+    int[] finished(double[] weekHours, Diary diary) {
+        double[] left = hours.clone();
+        int[] finished = new int[left.length];
+        Arrays.fill(finished, days.count() - 1);
+        for (int piece = 0; piece < left.length; piece++) {
+            if (left[piece] <= DONE_HOURS) {
+                finished[piece] = 0;
+            }
+        }
+        int main = next(left, 0);
+        for (int day = 0; day < days.count() && main < left.length; day++) {
+            double rest = days.working(day) ? weekHours[days.week(day)] / Days.WEEK : 0;
+            while (rest > DONE_HOURS && main < left.length) {
+                int second = next(left, main + 1);
+                double beside = second < left.length ? Math.min(left[second], beside(main, left[main], day, rest)) : 0;
+                double to = Math.min(left[main], rest - beside);
+                work(left, finished, main, to, day, true, diary);
+                if (beside > 0) {
+                    work(left, finished, second, beside, day, false, diary);
+                }
+                rest -= to + beside;
+                main = next(left, main);
+            }
+        }
+        return finished;
+    }
+
+    private void work(double[] left, int[] finished, int piece, double amount, int day, boolean main, Diary diary) {
+        left[piece] -= amount;
+        diary.entry(day, piece, amount, main);
+        if (left[piece] <= DONE_HOURS) {
+            finished[piece] = day;
+            left[piece] = 0;
+        }
+    }
+
+    private double beside(int main, double left, int day, double rest) {
+        double share = (1 - mainShare) * rest;
+        if (wanted[main] < 0) {
+            return share;
+        }
+        double spare = plannedPerDay * days.between(day, wanted[main]) - left;
+        return Math.max(0, Math.min(share, spare));
+    }
+
+    private static int next(double[] left, int from) {
+        int piece = from;
+        while (piece < left.length && left[piece] <= DONE_HOURS) {
+            piece++;
+        }
+        return piece;
+    }
+}

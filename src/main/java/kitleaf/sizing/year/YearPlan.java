@@ -1,0 +1,251 @@
+package kitleaf.sizing.year;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Goal;
+import kitleaf.basket.Goals;
+import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.StitchTally;
+
+/** Reckons a year: pace, efforts, choice, order, projection, weeks. */
+final class YearPlan {
+
+    private final Basket basket;
+    private final Goals goals;
+    private final Map<String, PieceReckoning> pieces;
+    private final LocalDate asOf;
+    private final LocalDate lastDay;
+    private final LocalDate firstDay;
+    private final LocalDate horizon;
+    private final Days days;
+    private final WeeklyPace pace;
+    private final List<YearWarning> warnings = new ArrayList<>();
+
+    YearPlan(Basket basket, List<PieceReckoning> reckoned, LocalDate asOf) {
+        this.basket = basket;
+        this.asOf = asOf;
+        goals = basket.goals().orElseThrow(() -> new IllegalArgumentException("the basket has no goals"));
+        pieces = new TreeMap<>(reckoned.stream().collect(Collectors.toMap(one -> one.piece().id(), one -> one)));
+        LocalDate newYear = LocalDate.of(goals.year(), 1, 1);
+        lastDay = LocalDate.of(goals.year(), 12, 31);
+        firstDay = asOf.isBefore(newYear) ? newYear : asOf;
+        horizon = (firstDay.isAfter(lastDay) ? firstDay : lastDay).plusYears(YearReckoning.HORIZON_YEARS);
+        days = new Days(firstDay, horizon, basket.timeOff());
+        pace = WeeklyPace.of(basket.pace(), basket.pieces(), basket.timeOff(), asOf);
+    }
+
+    YearReckoning reckon() {
+        OptionalDouble perWeek = pace.hoursPerWeek().figure();
+        boolean known = warnOfPace();
+        OptionalDouble available = perWeek.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(perWeek.getAsDouble() / Days.WEEK * days.between(0, days.day(lastDay)));
+        return known ? planned(perWeek.getAsDouble(), available.orElseThrow()) : unplanned(available);
+    }
+
+    private boolean warnOfPace() {
+        if (pace.stitchesPerHour().figure().isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.NO_STITCHES_PER_HOUR, List.of()));
+        }
+        if (pace.hoursPerWeek().figure().isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.NO_HOURS_PER_WEEK, List.of()));
+        }
+        if (firstDay.isAfter(lastDay)) {
+            warnings.add(YearWarning.of(YearWarning.Kind.YEAR_OVER, List.of()));
+        }
+        return pace.stitchesPerHour().figure().isPresent() && pace.hoursPerWeek().figure().isPresent();
+    }
+
+    private YearReckoning unplanned(OptionalDouble available) {
+        warnOfNames();
+        List<PassedOver> passed = new ArrayList<>();
+        for (PieceReckoning piece : namedFirst()) {
+            PassedOver.Why why = goals.pieces().isEmpty() || goals.pieces().contains(piece.piece().id())
+                    ? PassedOver.Why.HOURS_UNKNOWN : PassedOver.Why.NOT_NAMED;
+            passedOver(piece, why).ifPresent(passed::add);
+        }
+        return new YearReckoning(goals.year(), asOf, firstDay, pace, available, OptionalDouble.empty(), List.of(), finished(), passed,
+                OptionalDouble.empty(), horizon, weeks(List.of(), new double[0][0], new boolean[0][0]), warnings);
+    }
+
+    private YearReckoning planned(double perWeek, double available) {
+        Choice choice = choose(available);
+        Schedule schedule = Schedule.of(choice.chosen(), days, perWeek, lastDay);
+        Work work = new Work(schedule, days, perWeek, goals.mainShare());
+        Projection projection = Projection.of(schedule, work, days, pace, goals.seed().orElse(Projection.USUAL_SEED));
+        double[][] hours = new double[schedule.turns().size()][days.weeks()];
+        boolean[][] main = new boolean[schedule.turns().size()][days.weeks()];
+        double[] usual = new double[days.weeks()];
+        Arrays.fill(usual, perWeek);
+        int[] finishes = work.finished(usual, (day, piece, amount, asMain) -> {
+            hours[piece][days.week(day)] += amount;
+            main[piece][days.week(day)] |= asMain;
+        });
+        List<PlannedPiece> planned = new ArrayList<>();
+        for (int i = 0; i < schedule.turns().size(); i++) {
+            planned.add(planned(schedule.turns().get(i), projection.finishes().get(i), days.date(finishes[i]), hours[i], main[i]));
+        }
+        warnOfPlan(planned, projection);
+        List<PassedOver> passed = new ArrayList<>();
+        for (PieceReckoning piece : namedFirst()) {
+            String id = piece.piece().id();
+            if (planned.stream().noneMatch(one -> one.id().equals(id))) {
+                boolean tooLong = choice.tooLong().stream().anyMatch(one -> one.id().equals(id));
+                passedOver(piece, !goals.pieces().isEmpty() ? PassedOver.Why.NOT_NAMED
+                        : tooLong ? PassedOver.Why.DOES_NOT_FIT : PassedOver.Why.NOT_AMONG_BEST).ifPresent(passed::add);
+            }
+        }
+        return new YearReckoning(goals.year(), asOf, firstDay, pace, OptionalDouble.of(available),
+                OptionalDouble.of(choice.hoursNeeded()), planned, finished(), passed,
+                planned.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(projection.chanceAll()), horizon,
+                weeks(planned, hours, main), warnings);
+    }
+
+    private Choice choose(double available) {
+        List<Candidate> candidates = pieces.values().stream().filter(piece -> !isFinished(piece)).map(this::candidate).toList();
+        warnOfNames();
+        if (!goals.pieces().isEmpty()) {
+            Choice choice = Choice.named(candidates, goals.pieces(), available);
+            if (choice.hoursShort() > LateJobs.SAME_HOURS) {
+                warnings.add(YearWarning.of(YearWarning.Kind.NAMED_DO_NOT_FIT, goals.pieces(), choice.hoursShort()));
+            }
+            return choice;
+        }
+        List<Candidate> musts = candidates.stream().filter(Candidate::must).toList();
+        OptionalInt choose = goals.choose().isEmpty() ? OptionalInt.empty()
+                : OptionalInt.of(Math.max(0, goals.choose().getAsInt() - finished().size()));
+        double missing = musts.stream().mapToDouble(Candidate::hours).sum() - available;
+        if (missing > LateJobs.SAME_HOURS) {
+            warnings.add(YearWarning.of(YearWarning.Kind.MUSTS_DO_NOT_FIT, ids(musts), missing));
+        }
+        if (musts.size() > choose.orElse(Integer.MAX_VALUE)) {
+            warnings.add(YearWarning.of(YearWarning.Kind.MORE_MUSTS_THAN_CHOSEN, ids(musts), musts.size() - choose.getAsInt()));
+        }
+        return Choice.best(candidates, available, choose, goals.by());
+    }
+
+    private void warnOfNames() {
+        if (goals.pieces().isEmpty()) {
+            return;
+        }
+        List<String> missing = goals.pieces().stream().filter(id -> !pieces.containsKey(id)).toList();
+        if (!missing.isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.NAMED_MISSING, missing));
+        }
+        List<String> musts = pieces.values().stream().filter(piece -> !isFinished(piece) && piece.piece().goal().must())
+                .map(piece -> piece.piece().id()).filter(id -> !goals.pieces().contains(id)).toList();
+        if (!musts.isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.MUSTS_NOT_NAMED, musts));
+        }
+    }
+
+    private void warnOfPlan(List<PlannedPiece> planned, Projection projection) {
+        List<String> late = planned.stream().filter(one -> one.lateDays() > 0).map(PlannedPiece::id).toList();
+        if (!late.isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.LATE, late));
+        }
+        List<String> beyond = planned.stream().filter(one -> !one.p90().isBefore(horizon) || !one.finish().isBefore(horizon))
+                .map(PlannedPiece::id).toList();
+        if (!beyond.isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.BEYOND_HORIZON, beyond, YearReckoning.HORIZON_YEARS));
+        }
+        if (!projection.spread()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.NO_SPREAD, List.of()));
+        } else if (pace.weeks().size() < YearReckoning.FEW_WEEKS) {
+            warnings.add(YearWarning.of(YearWarning.Kind.FEW_WEEKS, List.of(), pace.weeks().size()));
+        }
+        if (!pace.outliers().isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.UNUSUAL_WEEKS, List.of(), pace.outliers().size()));
+        }
+        List<String> cells = planned.stream().filter(one -> one.reckoning().tally().from() == StitchTally.From.CELLS)
+                .map(PlannedPiece::id).toList();
+        if (!cells.isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.CELLS_COUNTED, cells));
+        }
+    }
+
+    private PlannedPiece planned(Schedule.Turn turn, Projection.Finish projected, LocalDate finish, double[] hours, boolean[] main) {
+        PieceReckoning piece = pieces.get(turn.candidate().id());
+        int first = 0;
+        int mainWeek = -1;
+        int last = 0;
+        for (int week = hours.length - 1; week >= 0; week--) {
+            if (hours[week] > 0) {
+                first = week;
+                last = Math.max(last, week);
+                mainWeek = main[week] ? week : mainWeek;
+            }
+        }
+        return new PlannedPiece(piece, Effort.of(piece), turn.candidate().hours(), days.monday(first),
+                days.monday(mainWeek < 0 ? first : mainWeek), days.monday(last), finish, projected.p10(), projected.p50(),
+                projected.p90(), turn.deadline(), projected.chance(), Math.max(0, ChronoUnit.DAYS.between(turn.deadline(), finish)),
+                turn.place(), turn.rescue());
+    }
+
+    private List<PlannedWeek> weeks(List<PlannedPiece> planned, double[][] hours, boolean[][] main) {
+        List<PlannedWeek> weeks = new ArrayList<>();
+        double perDay = pace.hoursPerWeek().figure().orElse(0) / Days.WEEK;
+        LocalDate monday = WeeklyPace.monday(LocalDate.of(goals.year(), 1, 1));
+        for (; !monday.isAfter(lastDay); monday = monday.plusWeeks(1)) {
+            int from = Math.max(0, days.day(monday));
+            int to = days.day(monday.plusDays(Days.WEEK - 1).isAfter(lastDay) ? lastDay : monday.plusDays(Days.WEEK - 1));
+            List<PlannedWeek.Share> shares = new ArrayList<>();
+            for (int i = 0; to >= 0 && i < planned.size(); i++) {
+                int week = days.week(to);
+                if (hours[i][week] > 0) {
+                    shares.add(new PlannedWeek.Share(planned.get(i).id(), hours[i][week], main[i][week]));
+                }
+            }
+            weeks.add(new PlannedWeek(monday, perDay * days.between(from, to), Days.off(monday, basket.timeOff()) / (double) Days.WEEK, shares));
+        }
+        return weeks;
+    }
+
+    private Candidate candidate(PieceReckoning piece) {
+        Goal goal = piece.piece().goal();
+        return new Candidate(piece.piece().id(), hours(piece).orElseThrow(), goal.weight(), goal.must(), goal.by());
+    }
+
+    private OptionalDouble hours(PieceReckoning piece) {
+        OptionalDouble perHour = pace.stitchesPerHour().figure();
+        return perHour.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Effort.of(piece).hours(perHour.getAsDouble()));
+    }
+
+    private List<PieceReckoning> finished() {
+        return pieces.values().stream().filter(piece -> piece.piece().progress().finished().filter(day -> day.getYear() == goals.year()).isPresent())
+                .sorted(Comparator.comparing(piece -> piece.piece().progress().finished().orElseThrow())).toList();
+    }
+
+    /** A piece that was not chosen; empty when it was finished in the year, since then it stands elsewhere. */
+    private Optional<PassedOver> passedOver(PieceReckoning piece, PassedOver.Why why) {
+        Optional<LocalDate> day = piece.piece().progress().finished();
+        if (day.isPresent()) {
+            return day.get().getYear() == goals.year() ? Optional.empty()
+                    : Optional.of(new PassedOver(piece, OptionalDouble.of(0), PassedOver.Why.FINISHED));
+        }
+        return Optional.of(new PassedOver(piece, hours(piece), why));
+    }
+
+    private List<PieceReckoning> namedFirst() {
+        return Stream.concat(goals.pieces().stream().filter(pieces::containsKey).map(pieces::get), pieces.values().stream()).distinct().toList();
+    }
+
+    private static boolean isFinished(PieceReckoning piece) {
+        return piece.piece().progress().finished().isPresent();
+    }
+
+    private static List<String> ids(List<Candidate> candidates) {
+        return candidates.stream().map(Candidate::id).toList();
+    }
+}
