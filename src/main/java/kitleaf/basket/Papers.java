@@ -17,6 +17,8 @@ public final class Papers {
             new Paper("A5", 148, 210),
             new Paper("A4", 210, 297),
             new Paper("A3", 297, 420),
+            new Paper("A2", 420, 594),
+            new Paper("A1", 594, 841),
             new Paper("letter", 215.9, 279.4),
             new Paper("legal", 215.9, 355.6),
             new Paper("tabloid", 279.4, 431.8));
@@ -36,8 +38,8 @@ public final class Papers {
     }
 
     /**
-     * The paper a text names: {@code A5}, {@code A4}, {@code A3}, {@code letter}, {@code legal} or {@code tabloid}
-     * in any case, upright unless {@code landscape} follows, or its own size such as {@code 210 mm x 320 mm}
+     * The paper a text names: {@code A5}, {@code A4}, {@code A3}, {@code A2}, {@code A1}, {@code letter}, {@code legal}
+     * or {@code tabloid} in any case, upright unless {@code landscape} follows, or its own size such as {@code 210 mm x 320 mm}
      * (width first). Nothing if it names none or one of a size {@link Paper} refuses.
      */
     public static Optional<Paper> named(String text) {

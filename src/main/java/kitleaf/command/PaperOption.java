@@ -11,7 +11,7 @@ final class PaperOption implements ITypeConverter<Paper> {
     @Override
     public Paper convert(String value) {
         return Papers.named(value).orElseThrow(() -> new TypeConversionException("'" + value
-                + "' is no paper Kitleaf knows; write A5, A4, A3, letter, legal or tabloid, with landscape after it to turn it, "
+                + "' is no paper Kitleaf knows; write A5, A4, A3, A2, A1, letter, legal or tabloid, with landscape after it to turn it, "
                 + "or a size such as \"210 mm x 320 mm\""));
     }
 }

@@ -36,7 +36,7 @@ final class PrintCommand implements Callable<Integer> {
     private Path out;
 
     @Option(names = "--paper", paramLabel = "PAPER", converter = PaperOption.class,
-            description = "A5, A4, A3, letter, legal, tabloid, any with landscape after it, or a size such as \"210 mm x 320 mm\". "
+            description = "A5, A4, A3, A2, A1, letter, legal, tabloid, any with landscape after it, or a size such as \"210 mm x 320 mm\". "
                     + "Default: the basket's paper, else A4.")
     private Paper paper;
 

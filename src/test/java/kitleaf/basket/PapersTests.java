@@ -21,6 +21,8 @@ class PapersTests {
         same(MediaSize.ISO.A5, "A5");
         same(MediaSize.ISO.A4, "A4");
         same(MediaSize.ISO.A3, "A3");
+        same(MediaSize.ISO.A2, "A2");
+        same(MediaSize.ISO.A1, "A1");
         same(MediaSize.NA.LETTER, "letter");
         same(MediaSize.NA.LEGAL, "legal");
         same(MediaSize.Engineering.A, "letter");
@@ -33,6 +35,14 @@ class PapersTests {
         assertEquals(new Paper("letter landscape", 279.4, 215.9), Papers.named("Letter Landscape").orElseThrow());
     }
 
+    /** ISO 216: A2 is 420 x 594 mm, A1 594 x 841 mm. */
+    @Test
+    void wallPapersAreTurnedToo() {
+        assertEquals(new Paper("A2 landscape", 594, 420), Papers.named("a2 landscape").orElseThrow());
+        assertEquals(new Paper("A1", 594, 841), Papers.named("A1 portrait").orElseThrow());
+        assertEquals(new Paper("A1 landscape", 841, 594), Papers.named("A1 Landscape").orElseThrow());
+    }
+
     @Test
     void ownSizesAreWidthByHeight() {
         assertEquals(new Paper("210 mm x 320 mm", 210, 320), Papers.named("210 mm x 320 mm").orElseThrow());
@@ -42,6 +52,8 @@ class PapersTests {
     @Test
     void whatIsNoPaperIsNotNamed() {
         assertEquals(Optional.empty(), Papers.named("A9"));
+        assertEquals(Optional.empty(), Papers.named("A0"));
+        assertEquals(Optional.empty(), Papers.named("B2"));
         assertEquals(Optional.empty(), Papers.named(""));
         assertEquals(Optional.empty(), Papers.named("A4 sideways"));
         assertEquals(Optional.empty(), Papers.named("20 mm x 30 mm"));

@@ -49,7 +49,7 @@ class PrintCommandTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"A5", "A4", "A3", "letter", "legal", "tabloid", "A4 landscape", "A5 landscape", "148 mm x 210 mm", "11 in x 9 in"})
+    @ValueSource(strings = {"A5", "A4", "A3", "letter", "legal", "tabloid", "A2", "A1 landscape", "A4 landscape", "A5 landscape", "148 mm x 210 mm", "11 in x 9 in"})
     void the_example_basket_prints_on_any_paper_without_a_warning(String paper) throws IOException {
         Ran ran = Ran.kitleaf("print", HARBOUR, "--out", out(), "--paper", paper, "--only", "cut-sheets");
         assertEquals("", ran.err());

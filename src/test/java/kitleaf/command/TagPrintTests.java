@@ -216,7 +216,7 @@ class TagPrintTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"A5", "A4", "A3", "letter", "A4 landscape", "A5 landscape", "legal", "tabloid"})
+    @ValueSource(strings = {"A5", "A4", "A3", "letter", "A4 landscape", "A5 landscape", "legal", "tabloid", "A2", "A1 landscape"})
     void tags_keep_clear_of_the_edges_on_any_paper(String paper) throws IOException {
         byte[] pdf = print(HARBOUR, "bag-tags", "--paper", paper);
         try (PDDocument document = Loader.loadPDF(pdf)) {
