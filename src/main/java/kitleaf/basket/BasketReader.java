@@ -17,6 +17,8 @@ public final class BasketReader {
 
     private final Problems problems = new Problems();
     private final List<PieceReader.ReadPiece> pieces = new ArrayList<>();
+    /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
+    private boolean allPieces = true;
 
     private BasketReader() {
     }
@@ -53,7 +55,10 @@ public final class BasketReader {
             return Optional.empty();
         }
         Settings settings = settings(basket);
-        List<Path> files = BasketFiles.pieces(basket, problems);
+        Problems naming = new Problems();
+        List<Path> files = BasketFiles.pieces(basket, naming);
+        naming.all().forEach(problems::add);
+        allPieces = naming.none();
         for (Path file : files) {
             pieces(file, basket, settings);
         }
@@ -70,6 +75,7 @@ public final class BasketReader {
         Settings settings = basket.map(this::settings).orElse(Settings.USUAL);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
         pieces(file, basket.orElse(own), settings);
+        allPieces = false;
         return finish(settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
     }
 
@@ -100,6 +106,7 @@ public final class BasketReader {
         Path name = BasketFiles.shown(file);
         Optional<Source> source = SourceReader.read(file, name, problems);
         if (source.isEmpty()) {
+            allPieces = false;
             return;
         }
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
@@ -108,11 +115,13 @@ public final class BasketReader {
         if (read.documents().isEmpty() && read.whole()) {
             problems.add(name, "this file is empty", "write a piece in it, or take it out");
         }
+        allPieces &= read.whole() && !read.documents().isEmpty();
         int number = 0;
         for (Node document : read.documents()) {
             number++;
             if (document instanceof Node.Scalar scalar && scalar.missing()) {
                 problems.add(opening(document.place()), "this document is empty", "write a piece in it, or take out this ---");
+                allPieces = false;
                 continue;
             }
             pieces.add(reader.read(document, BasketFiles.id(file, number)));
@@ -133,6 +142,9 @@ public final class BasketReader {
         told("ID", PieceReader.ReadPiece::id, PieceReader.ReadPiece::id, "rename one of the files");
         Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
         told("title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)), "give each piece a title of its own");
+        if (allPieces && !pieces.isEmpty()) {
+            settings.goals().check(pieces.stream().map(PieceReader.ReadPiece::id).sorted().toList(), problems);
+        }
         if (!problems.none()) {
             return Optional.empty();
         }
@@ -141,7 +153,7 @@ public final class BasketReader {
         return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
                 settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
                 settings.stash(), settings.prices(), settings.labelStock(), settings.tags(),
-                Pace.UNSAID, List.of(), Optional.empty(), read));
+                settings.pace(), settings.timeOff(), settings.goals().goals(), read));
     }
 
     /**

@@ -9,12 +9,18 @@ import java.util.regex.Pattern;
  *
  * @param most the greatest fraction taken
  * @param tooMuch what is wrong with more than that, after the value
+ * @param range what to write instead of what is out of range
  * @param example one to show her
  */
-record PercentText(double most, String tooMuch, String example) implements Form<Double> {
+record PercentText(double most, String tooMuch, String range, String example) implements Form<Double> {
 
     private static final Pattern PERCENT = Pattern.compile("(-?[0-9.,]+)\\s*[%٪％]");
     private static final Pattern BARE = Pattern.compile("([0-9]{1,9}(\\.[0-9]{0,9})?|\\.[0-9]{1,9})");
+
+    /** A percentage from 0. */
+    PercentText(double most, String tooMuch, String example) {
+        this(most, tooMuch, "write 0% to " + BigDecimal.valueOf(most).movePointRight(2).stripTrailingZeros().toPlainString() + "%", example);
+    }
 
     /** A share of a whole, up to all of it. */
     static PercentText share() {
@@ -36,10 +42,10 @@ record PercentText(double most, String tooMuch, String example) implements Form<
             double fraction = Double.isInfinite(number) ? number
                     : new BigDecimal(percent.group(1)).movePointLeft(2).doubleValue();
             if (number < 0) {
-                throw new Fault(Quote.of(stripped) + " is less than nothing", range());
+                throw new Fault(Quote.of(stripped) + " is less than nothing", range);
             }
             if (fraction > most) {
-                throw new Fault(Quote.of(stripped) + " " + tooMuch, range());
+                throw new Fault(Quote.of(stripped) + " " + tooMuch, range);
             }
             return fraction;
         }
@@ -59,9 +65,5 @@ record PercentText(double most, String tooMuch, String example) implements Form<
     private static String proposal(BigDecimal number) {
         BigDecimal percent = number.signum() > 0 && number.compareTo(BigDecimal.ONE) < 0 ? number.movePointRight(2) : number;
         return percent.stripTrailingZeros().toPlainString() + "%";
-    }
-
-    private String range() {
-        return "write 0% to " + BigDecimal.valueOf(most).movePointRight(2).stripTrailingZeros().toPlainString() + "%";
     }
 }

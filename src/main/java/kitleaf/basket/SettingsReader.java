@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 final class SettingsReader {
 
     private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins",
-            "stash", "prices", "label-stock", "tags");
+            "stash", "prices", "label-stock", "tags", "pace", "time-off", "goals");
     private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
     private static final List<String> SKEIN_KEYS = List.of("length", "plies", "lot-matters");
 
@@ -50,7 +50,8 @@ final class SettingsReader {
         List<StashEntry> stash = new StashReader(putUpName, tables, problems).read(fields);
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
         Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
-        return new Settings(title, paper.orElse(Papers.USUAL), units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock, new TagsReader(paper).read(fields));
+        return new Settings(title, paper.orElse(Papers.USUAL), units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
+                new TagsReader(paper).read(fields), PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
     }
 
     private static Printer printer(Fields fields) {

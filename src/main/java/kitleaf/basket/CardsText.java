@@ -1,0 +1,21 @@
+package kitleaf.basket;
+
+/** A grid of goal cards, columns by rows: {@code 3 x 3}. */
+record CardsText() implements Form<CardGrid> {
+
+    private static final WholeText SIDE = new WholeText(1, Goals.MOST_CARDS, "3");
+
+    @Override
+    public CardGrid read(String text) throws Fault {
+        String[] sides = text.strip().split("\\s*[xX×]\\s*", -1);
+        if (sides.length != 2) {
+            throw new Fault(Quote.of(text) + " is not a grid of cards", "write columns x rows, such as " + example());
+        }
+        return new CardGrid(SIDE.read(sides[0]), SIDE.read(sides[1]));
+    }
+
+    @Override
+    public String example() {
+        return "3 x 3";
+    }
+}

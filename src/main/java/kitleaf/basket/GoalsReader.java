@@ -1,0 +1,70 @@
+package kitleaf.basket;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/** Reads what she wants of a year. */
+final class GoalsReader {
+
+    private static final List<String> KEYS = List.of("year", "choose", "pieces", "by", "main-share", "cards", "wall", "seed");
+    private static final String EXAMPLE = "{year: 2027, choose: 9}";
+    private static final String PIECES_EXAMPLE = "[breakwater, fog-bell]";
+    private static final Form<Integer> YEAR = new WholeText(1900, 2199, "2027");
+    private static final Form<Integer> CHOOSE = new WholeText(1, CardGrid.MOST, "9");
+    private static final Form<String> ID = new TextForm("fog-bell");
+    private static final Form<Goals.By> BY = Choice.of("what to choose by", Goals.By.class);
+    private static final Form<Integer> SEED = new WholeText(0, WholeText.MOST, "7");
+
+    private final Problems problems;
+
+    GoalsReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** The basket's goals. Whether the pieces they name exist is left to {@link ReadGoals#check}. */
+    ReadGoals read(Fields basket) {
+        return basket.group("goals", EXAMPLE, KEYS).map(this::goals).orElse(ReadGoals.NONE);
+    }
+
+    private ReadGoals goals(Fields fields) {
+        Optional<Integer> year = fields.required("year", YEAR);
+        Optional<Integer> choose = fields.value("choose", CHOOSE);
+        Map<String, Place> named = named(fields);
+        if (fields.has("choose") && fields.has("pieces")) {
+            fields.wrong("pieces", "choose leaves the choice open, and pieces makes it", "keep one of the two");
+            return new ReadGoals(Optional.empty(), named);
+        }
+        Goals.By by = fields.value("by", BY).orElse(Goals.By.NUMBER);
+        double mainShare = fields.value("main-share", new MainShareText()).orElse(Goals.USUAL_MAIN_SHARE);
+        CardGrid cards = fields.value("cards", new CardsText()).orElseGet(() -> CardGrid.holding(choose.orElse(Math.min(named.size(), CardGrid.MOST))));
+        Optional<Paper> wall = fields.value("wall", Papers.form());
+        OptionalLong seed = fields.value("seed", SEED).map(OptionalLong::of).orElseGet(OptionalLong::empty);
+        return new ReadGoals(year.map(y -> new Goals(y, choose.map(OptionalInt::of).orElseGet(OptionalInt::empty),
+                List.copyOf(named.keySet()), by, mainShare, cards.columns(), cards.rows(), wall, seed)), named);
+    }
+
+    private Map<String, Place> named(Fields fields) {
+        Map<String, Place> named = new LinkedHashMap<>();
+        Optional<Node> list = fields.node("pieces", PIECES_EXAMPLE);
+        if (list.isEmpty()) {
+            return named;
+        }
+        List<Node> items = fields.items(list.get(), "pieces", PIECES_EXAMPLE);
+        if (list.get() instanceof Node.Sequence && (items.isEmpty() || items.size() > CardGrid.MOST)) {
+            fields.wrong("pieces", "pieces names " + (items.isEmpty() ? "none" : items.size() + " pieces"), items.isEmpty()
+                    ? "name one or more, or leave it out to get as many as fit" : "name at most " + CardGrid.MOST);
+        }
+        for (Node item : items) {
+            fields.scalar(item, "each entry of pieces", ID).ifPresent(id -> {
+                if (named.putIfAbsent(id, item.place()) != null) {
+                    problems.add(item.place(), Quote.of(id) + " stands twice in pieces", "name each piece once");
+                }
+            });
+        }
+        return named;
+    }
+}

@@ -1,0 +1,32 @@
+package kitleaf.basket;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What came of reading the goals, before anyone knows which pieces there are.
+ *
+ * @param goals what she wants, if it could be read
+ * @param named where each piece she named stands, by its ID, in her order
+ */
+record ReadGoals(Optional<Goals> goals, Map<String, Place> named) {
+
+    /** No wish spoken. */
+    static final ReadGoals NONE = new ReadGoals(Optional.empty(), Map.of());
+
+    ReadGoals {
+        named = Collections.unmodifiableMap(new LinkedHashMap<>(named));
+    }
+
+    /** Tells of named pieces that are not among those there are. */
+    void check(Collection<String> ids, Problems problems) {
+        named.forEach((id, place) -> {
+            if (!ids.contains(id)) {
+                problems.add(place, Quote.of(id) + " is not a piece of this basket", NearMiss.advice(id, ids));
+            }
+        });
+    }
+}
