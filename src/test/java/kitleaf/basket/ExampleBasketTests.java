@@ -2,9 +2,16 @@ package kitleaf.basket;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -39,5 +46,24 @@ class ExampleBasketTests {
         Basket basket = example();
         assertEquals(basket.putUps().stream().map(PutUp::name).collect(Collectors.toSet()), basket.prices().keySet());
         assertEquals(3, basket.prices().size());
+    }
+
+    @Test
+    void theYearIsPlannedFromTheLogs() {
+        Basket basket = example();
+        assertEquals(new Pace(OptionalDouble.empty(), OptionalDouble.of(9)), basket.pace());
+        assertEquals(List.of(2027, 2027), basket.timeOff().stream().map(off -> off.from().getYear()).toList());
+        assertEquals(Optional.of(new Goals(2027, OptionalInt.of(9), List.of(), Goals.By.NUMBER, 0.7, 3, 3, Optional.empty(),
+                OptionalLong.empty())), basket.goals());
+    }
+
+    /** Thirty weeks are enough to draw from by chance; sheets carry the latest day as their date. */
+    @Test
+    void theLogsHoldThirtyWeeksAndEndOnTheDayOfTheData() {
+        Basket basket = example();
+        Set<String> weeks = basket.pieces().stream().flatMap(piece -> piece.progress().log().stream()).map(LogEntry::on)
+                .map(day -> day.get(IsoFields.WEEK_BASED_YEAR) + "-" + day.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR)).collect(Collectors.toSet());
+        assertTrue(weeks.size() >= 30, weeks.toString());
+        assertEquals(Optional.of(LocalDate.of(2026, 11, 22)), basket.latest());
     }
 }
