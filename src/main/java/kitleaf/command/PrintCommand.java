@@ -3,6 +3,7 @@ package kitleaf.command;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,8 +28,8 @@ final class PrintCommand implements Callable<Integer> {
     private BasketSource source;
 
     @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
-            description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list, bag-tags. Default: "
-                    + "all of these. duplex-check comes only when asked for.")
+            description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list, bag-tags, "
+                    + "goal-grid. Default: all of these. duplex-check comes only when asked for.")
     private List<SheetKind> only = List.of();
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "out",
@@ -43,6 +44,10 @@ final class PrintCommand implements Callable<Integer> {
     @Option(names = "--skip", paramLabel = "N", defaultValue = "0",
             description = "Label places of the first sheet that are used already. Default: 0.")
     private int skip;
+
+    @Option(names = "--as-of", paramLabel = "DATE",
+            description = "The day the year is looked at from, such as 2027-03-01. Default: the latest day in the data.")
+    private LocalDate asOf;
 
     @Option(names = "--templates", paramLabel = "DIR",
             description = "Your own templates; a file there takes the place of the built-in one of that name.")
@@ -63,7 +68,7 @@ final class PrintCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         ProgressLine progress = new ProgressLine(err, Terminal.interactive());
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
-        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, skip, Optional.ofNullable(templates),
+        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, skip, Optional.ofNullable(asOf), Optional.ofNullable(templates),
                 progress::of, clock)).run();
         progress.clear();
         PrintWriter stdout = spec.commandLine().getOut();

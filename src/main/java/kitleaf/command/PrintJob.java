@@ -2,6 +2,7 @@ package kitleaf.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,11 +26,12 @@ import kitleaf.sheet.TextRuler;
  * @param kinds which sheets
  * @param out the folder for the PDFs
  * @param skip label places of the first sheet that are used already
+ * @param asOf the day the year is looked at from
  * @param templates her own templates folder
  * @param progress told of each page of a sheet
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, int skip, Optional<Path> templates,
+record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, int skip, Optional<LocalDate> asOf, Optional<Path> templates,
                 BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
 
     /** Sheets speak one language so far. */
@@ -50,7 +52,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, int skip, 
             throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + "; choose larger paper");
         }
         TextMeasure measure = new TextMeasure();
-        return new SheetSettings(basket.paper(), basket.units(), skip, LANGUAGE, new TextRuler() {
+        return new SheetSettings(basket.paper(), basket.units(), skip, asOf, LANGUAGE, new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);

@@ -1,6 +1,8 @@
 package kitleaf.sheet;
 
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Printer;
 import kitleaf.basket.Units;
@@ -19,12 +21,19 @@ final class Frames {
     private final SheetSettings settings;
     private final Words words;
     private final String sheetTitle;
+    private final Optional<LocalDate> day;
 
     Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+        this(basket, settings, words, sheetTitle, basket.latest());
+    }
+
+    /** Frames that speak of another day than the latest one in the data. */
+    Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, Optional<LocalDate> day) {
         this.basket = basket;
         this.settings = settings;
         this.words = words;
         this.sheetTitle = sheetTitle;
+        this.day = day;
     }
 
     /** The frame of one page, on the basket's paper. */
@@ -39,8 +48,7 @@ final class Frames {
     }
 
     private String date() {
-        return basket.latest()
-                .map(day -> words.say("signature.data", DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(day)))
+        return day.map(it -> words.say("signature.data", DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(it)))
                 .orElse("");
     }
 

@@ -12,11 +12,14 @@ import java.util.List;
  * @param year which year
  * @param pace hours a week, stitches an hour, and the chance to finish all
  * @param cards in their places
+ * @param tiles the printed pages that show it
  */
-public record GoalWall(double scale, double widthMm, double inset, String title, String year, String pace, List<GoalCard> cards) {
+public record GoalWall(double scale, double widthMm, double inset, String title, String year, String pace, List<GoalCard> cards,
+                       List<TiledPage> tiles) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public GoalWall {
         cards = List.copyOf(cards);
+        tiles = List.copyOf(tiles);
     }
 }

@@ -15,7 +15,7 @@ record ProgressBand(List<Box> cells, String hatch) {
 
     private static final int CELLS = 20;
     private static final double GAP = 0.13;
-    private static final double STROKE_STEP_MM = 1.1;
+    private static final double STROKE_STEP_MM = 1.5;
 
     /** Copies the list. */
     ProgressBand {

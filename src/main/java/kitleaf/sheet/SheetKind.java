@@ -16,6 +16,8 @@ public enum SheetKind {
     BUY_LIST,
     /** A tag for the bag of each piece. */
     BAG_TAGS,
+    /** The year's pieces for the wall, to be coloured in. */
+    GOAL_GRID,
     /** How a printer places backs behind their fronts; printed only when asked for. */
     DUPLEX_CHECK;
 

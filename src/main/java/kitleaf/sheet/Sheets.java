@@ -14,6 +14,7 @@ public final class Sheets {
             case BOBBIN_LABELS -> LabelLayout.layOut(reckoning, settings);
             case KIT_LISTS -> KitListLayout.layOut(reckoning, settings);
             case BAG_TAGS -> TagLayout.layOut(reckoning, settings);
+            case GOAL_GRID -> GoalGridLayout.layOut(reckoning, settings);
             case DUPLEX_CHECK -> DuplexCheckLayout.layOut(reckoning, settings);
             case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };

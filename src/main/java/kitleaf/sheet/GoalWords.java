@@ -1,0 +1,175 @@
+package kitleaf.sheet;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitleaf.basket.Piece;
+import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.sizing.year.PassedOver;
+import kitleaf.sizing.year.PlannedPiece;
+import kitleaf.sizing.year.YearReckoning;
+import kitleaf.sizing.year.YearWarning;
+
+/** Puts a reckoned year into the words of its cards and of the sentences below its strip. */
+final class GoalWords {
+
+    private final Words words;
+    private final Figures figures;
+    private final CutSheetWords clothWords;
+    private final Locale language;
+    private final YearReckoning year;
+
+    GoalWords(Words words, Figures figures, Locale language, YearReckoning year) {
+        this.words = words;
+        this.figures = figures;
+        this.clothWords = new CutSheetWords(words, figures);
+        this.language = language;
+        this.year = year;
+    }
+
+    /** "Nine to finish". */
+    String title(int number) {
+        String[] names = words.say("goal.numbers").split(",");
+        return words.say("goal.title", number < names.length ? names[number] : Integer.toString(number));
+    }
+
+    /** "9 hours a week · 112 stitches an hour · two in three to finish all". */
+    String pace() {
+        if (year.hoursPerWeek().isEmpty() || year.stitchesPerHour().isEmpty()) {
+            return words.say("goal.no-pace");
+        }
+        String pace = words.say("goal.pace", Figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()));
+        return year.chanceAll().isEmpty() ? pace : pace + " · " + words.say("goal.all", words.say(ChanceWords.key(year.chanceAll().getAsDouble())));
+    }
+
+    /** The card of a piece that is planned. */
+    GoalEntry entry(PlannedPiece planned) {
+        PieceReckoning piece = planned.reckoning();
+        String late = planned.lateDays() == 0 ? "" : words.say("goal.late", days(planned.lateDays()), day(planned.deadline()));
+        return entry(piece, grouped(piece.tally().left()),
+                words.say("goal.left", grouped(Math.round(planned.hoursLeft())), weeks(planned)),
+                words.say("goal.between", day(planned.p10()), day(planned.p90())), late, false);
+    }
+
+    /** The card of a piece that is done. */
+    GoalEntry finished(PieceReckoning piece) {
+        String when = piece.piece().progress().finished().map(day -> DateTimeFormatter.ofPattern("d MMMM uuuu", language).format(day)).orElse("");
+        return entry(piece, words.say("goal.finished"), when, "", "", true);
+    }
+
+    private GoalEntry entry(PieceReckoning reckoned, String number, String note, String likely, String late, boolean finished) {
+        Piece piece = reckoned.piece();
+        PieceSize size = reckoned.cloth().size();
+        double done = finished ? 1 : reckoned.tally().total() == 0 ? 0 : (double) reckoned.tally().done() / reckoned.tally().total();
+        boolean unbegun = !finished && reckoned.tally().done() == 0 && piece.progress().started().isEmpty();
+        return new GoalEntry(piece.title(), clothWords.worked(piece.cloth().kind(), piece.cloth().count(), piece.cloth().over()) + " · "
+                + figures.size(size.across().finishedMm(), size.down().finishedMm()), size.across().finishedMm(), size.down().finishedMm(),
+                number, note, likely, late, words.say("goal.percent", (int) Math.floor(done * 100 + 1e-9)).replace(' ', Figures.NO_BREAK), done, finished, unbegun);
+    }
+
+    private String weeks(PlannedPiece planned) {
+        // The first days of a year may belong to the last week of the year before; on the wall they are its first.
+        int first = planned.firstWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.firstWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+        boolean beyond = planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) > year.year();
+        int last = beyond ? (int) IsoFields.WEEK_OF_WEEK_BASED_YEAR.rangeRefinedBy(LocalDate.of(year.year(), 7, 1)).getMaximum()
+                : planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.lastWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+        return (first == last ? words.say("goal.week", first) : words.say("goal.weeks", first, last)).replace(' ', Figures.NO_BREAK)
+                + (beyond ? words.say("goal.beyond") : "");
+    }
+
+    /**
+     * What there is to say below the strip: what is late and what would save it, what was left out and why.
+     *
+     * @param asked how many pieces were to be chosen
+     */
+    List<String> notes(OptionalInt asked) {
+        List<String> notes = new ArrayList<>();
+        if (year.hoursPerWeek().isEmpty() || year.stitchesPerHour().isEmpty()) {
+            notes.add(words.say("strip.no-pace"));
+            return notes;
+        }
+        int wall = year.chosen().size() + year.finished().size();
+        if (wall < asked.orElse(0)) {
+            notes.add(words.say("strip.fewer", asked.getAsInt(), wall));
+        }
+        for (PlannedPiece planned : year.chosen()) {
+            if (planned.lateDays() > 0) {
+                notes.add(late(planned));
+            }
+        }
+        for (YearWarning warning : year.warnings()) {
+            switch (warning.kind()) {
+                case MUSTS_DO_NOT_FIT -> notes.add(words.say("strip.must", titles(warning.pieces())));
+                case NO_SPREAD -> notes.add(words.say("strip.no-spread"));
+                case YEAR_OVER -> notes.add(words.say("strip.over", year.year()));
+                case FEW_WEEKS -> notes.add(words.say("strip.few-weeks", Math.round(warning.figure().orElse(0))));
+                case CELLS_COUNTED -> notes.add(words.say("strip.cells", titles(warning.pieces())));
+                case MORE_MUSTS_THAN_CHOSEN -> notes.add(words.say("strip.more-musts", Math.round(warning.figure().orElse(0))));
+                case MUSTS_NOT_NAMED -> notes.add(words.say("strip.musts-not-named", titles(warning.pieces())));
+                case UNUSUAL_WEEKS -> notes.add(words.say("strip.outliers", year.pace().outliers().stream()
+                        .map(week -> day(week.monday()) + " (" + Figures.decimal(week.hours(), 1) + Figures.NO_BREAK + "h)").collect(Collectors.joining(", "))));
+                default -> { }
+            }
+        }
+        left("strip.not-fit", PassedOver.Why.DOES_NOT_FIT, notes);
+        left("strip.not-best", PassedOver.Why.NOT_AMONG_BEST, notes);
+        left("strip.unknown", PassedOver.Why.HOURS_UNKNOWN, notes);
+        return notes;
+    }
+
+    /** "412 hours are needed, and 446 are there until the end of the year." */
+    String fit() {
+        if (year.hoursNeeded().isEmpty() || year.hoursAvailable().isEmpty()) {
+            return words.say("goal.no-pace");
+        }
+        return words.say(year.hoursShort() > 0 ? "strip.short" : "strip.fits", Math.round(year.hoursNeeded().getAsDouble()),
+                Math.round(year.hoursAvailable().getAsDouble()));
+    }
+
+    private String late(PlannedPiece planned) {
+        StringBuilder note = new StringBuilder(words.say("strip.late", planned.reckoning().piece().title(), days(planned.lateDays()), day(planned.deadline())));
+        planned.rescue().ifPresent(rescue -> {
+            rescue.moreHoursPerWeek().ifPresent(hours -> note.append(' ').append(words.say("strip.save-hours", Figures.decimal(Math.ceil(hours * 2) / 2, 1))));
+            rescue.instead().ifPresent(id -> note.append(' ').append(words.say("strip.save-drop", titles(List.of(id)))));
+        });
+        return note.toString();
+    }
+
+    private void left(String key, PassedOver.Why why, List<String> notes) {
+        String titles = year.notChosen().stream().filter(it -> it.why() == why).map(it -> it.reckoning().piece().title()).collect(Collectors.joining(", "));
+        if (!titles.isEmpty()) {
+            notes.add(words.say(key, titles));
+        }
+    }
+
+    private String titles(List<String> ids) {
+        return ids.stream().map(this::title).collect(Collectors.joining(", "));
+    }
+
+    private String title(String id) {
+        return Stream.concat(Stream.concat(year.chosen().stream().map(PlannedPiece::reckoning), year.finished().stream()),
+                        year.notChosen().stream().map(PassedOver::reckoning))
+                .filter(it -> it.piece().id().equals(id)).map(it -> it.piece().title()).findFirst().orElse(id);
+    }
+
+    private String days(long days) {
+        return days == 1 ? words.say("goal.day") : words.say("goal.days", days);
+    }
+
+    /** "30 Jun", with the year where it is another. */
+    private String day(LocalDate day) {
+        return DateTimeFormatter.ofPattern(day.getYear() == year.year() ? "d MMM" : "d MMM uuuu", language).format(day).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** A whole number in groups of three. */
+    static String grouped(long number) {
+        return String.format(Locale.ROOT, "%,d", number).replace(',', Figures.NO_BREAK);
+    }
+}
