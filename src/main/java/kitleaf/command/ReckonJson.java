@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.cloth.Extent;
@@ -13,6 +14,7 @@ import kitleaf.sizing.cloth.PartSize;
 import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.year.YearReckoning;
 
 /** Writes a reckoning as JSON, version 1. Keys may be added to a version; none is renamed or taken away. */
 final class ReckonJson {
@@ -21,7 +23,7 @@ final class ReckonJson {
 
     private ReckonJson() { }
 
-    static void write(Reckoning reckoning, PrintWriter out) throws IOException {
+    static void write(Reckoning reckoning, Optional<YearReckoning> year, PrintWriter out) throws IOException {
         JsonGenerator json = new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
         json.useDefaultPrettyPrinter();
         json.writeStartObject();
@@ -34,6 +36,9 @@ final class ReckonJson {
         }
         json.writeEndArray();
         ThreadsJson.write(threads.buyList(), json);
+        if (year.isPresent()) {
+            GoalsJson.write(year.get(), json);
+        }
         json.writeEndObject();
         json.close();
         out.println();

@@ -2,18 +2,21 @@ package kitleaf.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import kitleaf.sheet.PlainFigures;
 import kitleaf.sheet.PlainThreads;
+import kitleaf.sheet.PlainYear;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.year.YearReckoning;
 
 /** Writes a reckoning for reading on a screen 80 columns wide. */
 final class ReckonTable {
 
     private ReckonTable() { }
 
-    static void write(Reckoning reckoning, PrintWriter out) {
+    static void write(Reckoning reckoning, Optional<YearReckoning> year, PrintWriter out) {
         PlainFigures figures = new PlainFigures(reckoning.basket().units());
         boolean one = reckoning.pieces().size() == 1;
         out.println(reckoning.basket().title() + (one ? "" : ": " + reckoning.pieces().size() + " pieces"));
@@ -33,5 +36,9 @@ final class ReckonTable {
             out.println();
             toBuy.forEach(out::println);
         }
+        year.ifPresent(goals -> {
+            out.println();
+            PlainYear.of(goals).forEach(out::println);
+        });
     }
 }

@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import kitleaf.basket.BasketReader;
 import kitleaf.sizing.Reckoning;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,8 @@ class ThreadsJsonTests {
         Files.writeString(folder.resolve("lamp.yaml"), "piece: Lamp\nstitches: 40 x 40\ncloth: {kind: linen, count: 28, over: 2}\n"
                 + "margin: 2 in\nthreads:\n" + threads);
         StringWriter text = new StringWriter();
-        ReckonJson.write(Reckoning.of(BasketReader.read(folder.resolve("lamp.yaml")).basket().orElseThrow()), new PrintWriter(text));
+        ReckonJson.write(Reckoning.of(BasketReader.read(folder.resolve("lamp.yaml")).basket().orElseThrow()), Optional.empty(),
+                new PrintWriter(text));
         return new ObjectMapper().readTree(text.toString());
     }
 
