@@ -21,18 +21,24 @@ final class Frames {
     private final SheetSettings settings;
     private final Words words;
     private final String sheetTitle;
+    private final String dayPhrase;
     private final Optional<LocalDate> day;
 
     Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
-        this(basket, settings, words, sheetTitle, basket.latest());
+        this(basket, settings, words, sheetTitle, "signature.data", basket.latest());
     }
 
-    /** Frames that speak of another day than the latest one in the data. */
-    Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, Optional<LocalDate> day) {
+    /** Frames of a sheet that looks from a day of its own. */
+    static Frames asOf(LocalDate day, Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+        return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day));
+    }
+
+    private Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, String dayPhrase, Optional<LocalDate> day) {
         this.basket = basket;
         this.settings = settings;
         this.words = words;
         this.sheetTitle = sheetTitle;
+        this.dayPhrase = dayPhrase;
         this.day = day;
     }
 
@@ -48,7 +54,7 @@ final class Frames {
     }
 
     private String date() {
-        return day.map(it -> words.say("signature.data", DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(it)))
+        return day.map(it -> words.say(dayPhrase, DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(it)))
                 .orElse("");
     }
 

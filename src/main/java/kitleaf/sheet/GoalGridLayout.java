@@ -23,7 +23,7 @@ final class GoalGridLayout {
     private static final double TOP_MM = 31;
     private static final double FOOT_MM = 24;
     private static final double LEAST_CARD_WIDTH_MM = 55;
-    private static final double LEAST_CARD_HEIGHT_MM = 46;
+    private static final double LEAST_CARD_HEIGHT_MM = 48;
     /** Narrow cards have the box for the day below the rest, not beside it. */
     private static final double LEAST_NARROW_HEIGHT_MM = 56;
 
@@ -76,7 +76,7 @@ final class GoalGridLayout {
         List<YearStripLayout.Page> stripPages = strips.pages();
         int count = wallCount * tilesPerWall + stripPages.size();
 
-        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("goal.name"), Optional.of(year.asOf()));
+        Frames frames = Frames.asOf(year.asOf(), reckoning.basket(), settings, words, words.say("goal.name"));
         List<GoalWall> walls = new ArrayList<>();
         for (int wall = 0; wall < wallCount; wall++) {
             int before = wall * tilesPerWall;

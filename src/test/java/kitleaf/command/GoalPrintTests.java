@@ -1,0 +1,189 @@
+package kitleaf.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import kitleaf.ReadBack;
+import kitleaf.ReadBack.Drawn;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The year on the wall, printed by the whole program and read back with PDFBox. */
+class GoalPrintTests {
+
+    private static final Path HARBOUR = Path.of("examples/harbour");
+    private static final double TRUE_MM = 0.02;
+    private static final int TINT = 0xeef0ec;
+    private static final int INK = 0x20262b;
+    private static final int RULE = 0xc3c8c4;
+
+    private static final String SETTINGS = """
+            title: Net loft
+            pace: {stitches-per-hour: 100, hours-per-week: 10}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private static String piece(String title, String chart, String more) {
+        return "piece: " + title + "\nstitches: " + chart + "\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 2 in\n" + more;
+    }
+
+    private Path basket(String settings, String... pieces) throws IOException {
+        return Ran.basket(folder.resolve("b"), settings, String.join("---\n", pieces));
+    }
+
+    private byte[] print(Path basket, Object... more) throws IOException {
+        List<Object> arguments = new ArrayList<>(List.of("print", basket, "--only", "goal-grid", "--out", folder.resolve("out")));
+        arguments.addAll(List.of(more));
+        Ran ran = Ran.kitleaf(arguments.toArray());
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals("", ran.err());
+        return Files.readAllBytes(folder.resolve("out/goal-grid.pdf"));
+    }
+
+    private static String text(byte[] pdf, int page) throws IOException {
+        return ReadBack.text(pdf, page).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+
+    private static void contains(String text, String... words) {
+        for (String word : words) {
+            assertTrue(text.contains(word), () -> "\"" + word + "\" is not in: " + text);
+        }
+    }
+
+    /** By hand: 5000 crosses at 100 an hour are 50 hours, at 10 a week from 1 January 2027 five weeks; 2000 are 20 hours. */
+    @Test
+    void cards_say_what_is_left_how_long_it_takes_and_when() throws IOException {
+        byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, choose: 2}\n",
+                piece("Groyne", "140 x 140", "coverage: 10000\nprogress: {started: 2026-10-01, done: 50%}\n"),
+                piece("Beacon", "70 x 70", "coverage: 2000\n")), "--as-of", "2027-01-01");
+        String wall = text(pdf, 1);
+        contains(wall, "Two to finish", "2027", "10 hours a week · 100 stitches an hour · almost surely to finish all", "Groyne",
+                "28 count over two · 10 × 10 in", "5 000", "stitches left · 50 h", "50 %", "Beacon", "2 000", "stitches left · 20 h", "ready to begin",
+                "each box 5 %", "done on");
+        contains(text(pdf, 2), "The year 2027", "70 hours are needed", "Groyne", "Beacon", "they have no spread");
+    }
+
+    /** Outlines share one scale: 140 x 140 and 70 x 70 stitches on one cloth are 10 and 5 in, two to one. */
+    @Test
+    void outlines_are_to_one_common_scale() throws IOException {
+        byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, choose: 2}\n", piece("Groyne", "140 x 140", "coverage: 3000\n"),
+                piece("Beacon", "70 x 28", "coverage: 1000\n")), "--as-of", "2027-01-01");
+        List<Drawn> outlines = ReadBack.drawn(pdf, 1).stream().filter(it -> it.filled() && it.stroked() && it.fill() == TINT)
+                .sorted(Comparator.comparingDouble((Drawn it) -> it.most(false) - it.least(false))).toList();
+        assertEquals(2, outlines.size());
+        double perInch = (outlines.get(1).most(true) - outlines.get(1).least(true)) / 10;
+        assertEquals(5 * perInch, outlines.get(0).most(true) - outlines.get(0).least(true), TRUE_MM);
+        assertEquals(2 * perInch, outlines.get(0).most(false) - outlines.get(0).least(false), TRUE_MM);
+        assertEquals(10 * perInch, outlines.get(1).most(false) - outlines.get(1).least(false), TRUE_MM);
+    }
+
+    @Test
+    void a_piece_finished_in_the_year_is_plainly_done() throws IOException {
+        byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, choose: 2}\n", piece("Groyne", "140 x 140", "coverage: 3000\n"),
+                piece("Beacon", "70 x 70", "coverage: 2000\nprogress: {started: 2026-12-01, finished: 2027-02-14}\n")), "--as-of", "2027-03-01");
+        contains(text(pdf, 1), "Two to finish", "Beacon", "Finished", "14 February 2027", "100 %");
+    }
+
+    /** By hand: 40000 crosses at 1000 a week are 40 weeks; wanted by the end of January, they cannot be had. */
+    @Test
+    void a_late_piece_says_by_how_much_and_what_would_save_it() throws IOException {
+        byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, pieces: [piece]}\n",
+                piece("Groyne", "300 x 300", "coverage: 40000\ngoal: {by: 2027-01-31}\n")), "--as-of", "2027-01-01");
+        assertTrue(text(pdf, 1).matches(".*\\d+ days late for 31 Jan.*"), text(pdf, 1));
+        assertTrue(text(pdf, 2).matches(".*Groyne: \\d+ days late for 31 Jan\\. [\\d.]+ more hours a week would save it\\..*"), text(pdf, 2));
+    }
+
+    @Test
+    void without_a_pace_it_says_what_to_write() throws IOException {
+        byte[] pdf = print(basket("goals: {year: 2027, choose: 2}\n", piece("Groyne", "140 x 140", "")));
+        contains(text(pdf, pages(pdf)), "There is no pace yet: write hours into the logs");
+    }
+
+    @Test
+    void without_goals_there_is_no_wall() throws IOException {
+        Ran ran = Ran.kitleaf("print", basket("", piece("Groyne", "140 x 140", "")), "--only", "goal-grid", "--out", folder.resolve("out"));
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals(List.of(), Ran.files(folder.resolve("out")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A5", "A4", "A3", "A2", "letter", "legal", "tabloid"})
+    void the_example_wall_fits_any_paper(String paper) throws IOException {
+        byte[] pdf = print(HARBOUR, "--paper", paper);
+        for (int page = 1; page <= pages(pdf); page++) {
+            double widthMm;
+            double heightMm;
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                widthMm = document.getPage(page - 1).getMediaBox().getWidth() * 25.4 / 72;
+                heightMm = document.getPage(page - 1).getMediaBox().getHeight() * 25.4 / 72;
+            }
+            for (Drawn drawn : ReadBack.drawn(pdf, page)) {
+                assertTrue(drawn.least(true) >= 7.99 && drawn.most(true) <= widthMm - 7.99 && drawn.least(false) >= 7.99
+                        && drawn.most(false) <= heightMm - 7.99, paper + ", page " + page + ": " + drawn);
+            }
+        }
+    }
+
+    /**
+     * An A2 wall on A4: the left sides of the first two cards, each read from a tile that shows it and carried to the wall over
+     * the join lines, are as far apart as on a wall printed whole.
+     */
+    @Test
+    void tiles_laid_join_on_join_give_the_whole_wall() throws IOException {
+        String goals = "goals: {year: 2027, choose: 3, wall: A2 landscape}\n";
+        String[] pieces = {piece("One", "100 x 100", "coverage: 1000\n"), piece("Two", "90 x 90", "coverage: 1100\n"), piece("Three", "80 x 80", "coverage: 1200\n")};
+        Path basket = basket(SETTINGS + goals, pieces);
+        byte[] whole = print(basket, "--as-of", "2027-01-01", "--paper", "A2 landscape");
+        List<Double> wholeCards = cards(ReadBack.drawn(whole, 1));
+        byte[] tiled = print(basket, "--as-of", "2027-01-01", "--paper", "A4");
+        int columns = 0;
+        while (ReadBack.text(tiled, columns + 1).contains("row 1,")) {
+            columns++;
+        }
+        assertTrue(columns >= 2, columns + " tiles across");
+        // Every tile draws the whole wall and masks what is not its own, so each tells where it stands by its own card sides.
+        double wall = 0;
+        for (int tile = 1; tile <= columns; tile++) {
+            List<Drawn> drawn = ReadBack.drawn(tiled, tile);
+            List<Double> joins = drawn.stream().filter(it -> it.stroked() && it.stroke() == INK && !it.dashMm().isEmpty()
+                    && it.operations().equals("ML") && Math.abs(it.x(0) - it.x(1)) < 0.01).map(it -> it.x(0)).sorted().toList();
+            double from = tile == 1 ? 10 : joins.get(0);
+            // The first card's left side, carried to the wall: its place on the tile, less the tile's start, plus what lies before.
+            assertEquals(wholeCards.get(0), cards(drawn).get(0) - from + wall, TRUE_MM);
+            wall += tile < columns ? joins.get(joins.size() - 1) - from : 0;
+        }
+    }
+
+    /** The left sides of the cards. */
+    private static List<Double> cards(List<Drawn> drawn) {
+        return drawn.stream().filter(it -> it.stroked() && !it.filled() && it.stroke() == RULE && it.most(false) - it.least(false) > 40)
+                .map(it -> it.least(true)).distinct().sorted().toList();
+    }
+
+    @Test
+    void the_same_basket_and_day_give_the_same_bytes() throws IOException {
+        byte[] first = print(HARBOUR);
+        assertArrayEquals(first, print(HARBOUR));
+        assertFalse(java.util.Arrays.equals(first, print(HARBOUR, "--as-of", "2027-06-01")));
+    }
+}
