@@ -13,7 +13,7 @@ import kitleaf.sizing.year.YearWarning;
 /** A year's goals as plain lines of text, at most 80 columns wide where IDs allow. */
 public final class PlainYear {
 
-    private static final String ROW = "  %-11s%-23s %s";
+    private static final String ROW = "  %-11s%-18s %s";
 
     private PlainYear() { }
 
@@ -30,7 +30,7 @@ public final class PlainYear {
             lines.add(row(first(lines, "chosen"), piece.id(), piece.p50() + " (" + piece.p10() + " to " + piece.p90() + "), "
                     + percent(piece.chance()) + (piece.lateDays() > 0 ? ", " + piece.lateDays() + " days late" : "")));
         }
-        year.chanceAll().ifPresent(chance -> lines.add(row("all of them", percent(chance), "")));
+        year.chanceAll().ifPresent(chance -> lines.add(row("all done", percent(chance), "")));
         for (PassedOver piece : year.notChosen()) {
             lines.add(row(first(lines, "not chosen"), piece.reckoning().piece().id(), word(piece.why())));
         }
