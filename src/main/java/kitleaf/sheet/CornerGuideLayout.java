@@ -1,8 +1,6 @@
 package kitleaf.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Printer;
@@ -68,7 +66,7 @@ final class CornerGuideLayout {
                 window.column() == 0 ? GuidePage.ruleMarks(1, 10, window.yMm(), window.heightMm(), TOP_MM) : List.of(),
                 sampled ? StitchSample.path(design.xMm() + 4, design.yMm() + 28, across.cellMm(), down.cellMm()) : "",
                 sampleWidthMm,
-                joins(guide, window), guide.columns(), guide.rows(), window.column(), window.row(),
+                Joins.of(window.column(), window.row(), guide.columns(), guide.rows(), words), guide.columns(), guide.rows(), window.column(), window.row(),
                 Math.max(20, Math.min(TOP_MM, uprightMm)),
                 phrases.worked(cloth.kind(), cloth.count(), cloth.over()),
                 words.say("guide.distances", figures.length(across.nearEdgeToDesignMm()), figures.other(across.nearEdgeToDesignMm()),
@@ -103,36 +101,5 @@ final class CornerGuideLayout {
     /** Whether two lengths that were reckoned on different ways to one place are that place. */
     private static boolean near(double aMm, double bMm) {
         return Math.abs(aMm - bMm) < 1e-6;
-    }
-
-    private List<GuidePage.Join> joins(CornerGuide guide, Window window) {
-        List<GuidePage.Join> joins = new ArrayList<>();
-        if (window.column() > 0) {
-            joins.add(join("left", upright(guide, window.column() - 1, window.row()), "guide.onto"));
-        }
-        if (window.row() > 0) {
-            joins.add(join("top", level(guide, window.column(), window.row() - 1), "guide.onto"));
-        }
-        if (window.column() < guide.columns() - 1) {
-            joins.add(join("right", upright(guide, window.column(), window.row()), "guide.lip"));
-        }
-        if (window.row() < guide.rows() - 1) {
-            joins.add(join("bottom", level(guide, window.column(), window.row()), "guide.lip"));
-        }
-        return joins;
-    }
-
-    private GuidePage.Join join(String side, int number, String note) {
-        String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
-        return new GuidePage.Join(side, letter, words.say(note, letter));
-    }
-
-    /** Upright joins are lettered first, row by row, then level ones. */
-    private static int upright(CornerGuide guide, int leftColumn, int row) {
-        return row * (guide.columns() - 1) + leftColumn;
-    }
-
-    private static int level(CornerGuide guide, int column, int upperRow) {
-        return guide.rows() * (guide.columns() - 1) + upperRow * guide.columns() + column;
     }
 }

@@ -1,19 +1,20 @@
 package kitleaf.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
-import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.LabelStocks;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.label.CutLines;
 import kitleaf.sizing.label.LabelPlace;
 import kitleaf.sizing.label.LabelSheets;
+import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadReckoning;
@@ -46,39 +47,58 @@ final class LabelLayout {
     private record Bobbin(PieceThreads piece, ThreadTotal thread, boolean first) { }
 
     private Sheet layOut(Reckoning reckoning) {
-        ThreadReckoning threads = reckoning.threads();
-        List<Bobbin> bobbins = new ArrayList<>();
-        for (PieceThreads piece : threads.pieces()) {
-            if (piece.piece().progress().finished().isEmpty()) {
-                piece.threads().forEach(thread -> bobbins.add(new Bobbin(piece, thread, thread == piece.threads().get(0))));
-            }
+        Basket basket = reckoning.basket();
+        long number = bobbins(basket).count();
+        if (number > Integer.MAX_VALUE / 2) {
+            throw new IllegalArgumentException("too many labels: " + number);
         }
-        LabelSheets places = LabelSheets.places(stock, Math.min(settings.skip(), stock.perSheet() - 1), bobbins.size());
-        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("label.name"));
+        LabelSheets places = LabelSheets.places(stock, Math.min(settings.skip(), stock.perSheet() - 1), (int) number);
+        Map<String, List<String>> stashLots = stashLots(reckoning);
+        Frames frames = new Frames(basket, settings, words, words.say("label.name"));
         CutLines cuts = CutLines.of(stock);
-        Iterable<LabelPage> pages = () -> new Pages(threads, bobbins, places, frames, cuts);
+        Iterable<LabelPage> pages = () -> new Pages(bobbins(basket).iterator(), stashLots, places, frames, cuts);
         return new Sheet(SheetKind.BOBBIN_LABELS, places.pages(), Map.of(
-                "title", reckoning.basket().title() + ": " + words.say("label.name"),
+                "title", basket.title() + ": " + words.say("label.name"),
                 "subject", words.say("label.subject"),
                 "language", settings.language().toLanguageTag(),
                 "pages", pages));
     }
 
+    /** Every bobbin, reckoned when it is asked for. */
+    private static Stream<Bobbin> bobbins(Basket basket) {
+        return ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty())
+                .flatMap(piece -> piece.threads().stream().map(thread -> new Bobbin(piece, thread, thread == piece.threads().get(0))));
+    }
+
+    /** The lots that threads get out of the stash, by {@link #key}; nothing where there is no stash, whatever the number of labels. */
+    private static Map<String, List<String>> stashLots(Reckoning reckoning) {
+        Map<String, List<String>> lots = new HashMap<>();
+        if (!reckoning.basket().stash().isEmpty()) {
+            for (BuyLine line : reckoning.threads().buyList().lines()) {
+                for (StashShare share : line.shares()) {
+                    List<String> drawn = share.drawn().stream().flatMap(one -> one.lot().stream()).distinct().sorted().toList();
+                    if (!drawn.isEmpty()) {
+                        lots.put(key(share.piece(), line.code(), line.putUp().name()), drawn);
+                    }
+                }
+            }
+        }
+        return lots;
+    }
+
     private final class Pages implements Iterator<LabelPage> {
 
-        private final Map<String, StashShare> shares;
-        private final List<Bobbin> bobbins;
+        private final Iterator<Bobbin> bobbins;
+        private final Map<String, List<String>> stashLots;
         private final LabelSheets places;
         private final Frames frames;
         private final CutLines cuts;
         private int next;
         private int page;
 
-        Pages(ThreadReckoning threads, List<Bobbin> bobbins, LabelSheets places, Frames frames, CutLines cuts) {
-            this.shares = threads.buyList().lines().stream().flatMap(line -> line.shares().stream()
-                    .map(share -> Map.entry(key(share.piece(), line.code(), line.putUp().name()), share)))
-                    .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        Pages(Iterator<Bobbin> bobbins, Map<String, List<String>> stashLots, LabelSheets places, Frames frames, CutLines cuts) {
             this.bobbins = bobbins;
+            this.stashLots = stashLots;
             this.places = places;
             this.frames = frames;
             this.cuts = cuts;
@@ -86,19 +106,16 @@ final class LabelLayout {
 
         @Override
         public boolean hasNext() {
-            return next < bobbins.size();
+            return bobbins.hasNext();
         }
 
         @Override
         public LabelPage next() {
-            if (!hasNext()) {
-                throw new NoSuchElementException();
-            }
             List<LabelPage.Label> labels = new ArrayList<>();
-            while (next < bobbins.size() && places.place(next).page() == page) {
-                labels.add(label(bobbins.get(next), places.place(next), shares));
+            do {
+                labels.add(label(bobbins.next(), places.place(next), stashLots));
                 next++;
-            }
+            } while (next < places.number() && places.place(next).page() == page);
             page++;
             return new LabelPage(frames.of(stock.paper().widthMm(), stock.paper().heightMm(), page, places.pages()), stock.plain(),
                     stock.shape() == LabelStock.Shape.ROUND, cuts.xMm(), cuts.yMm(), labels);
@@ -109,10 +126,10 @@ final class LabelLayout {
         return piece + "\n" + code + "\n" + putUp;
     }
 
-    private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<String, StashShare> shares) {
+    private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<String, List<String>> stashLots) {
         ThreadTotal thread = bobbin.thread();
         LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
-                facts(thread, Optional.ofNullable(shares.get(key(bobbin.piece().piece().id(), thread.code(), thread.putUp().name())))),
+                facts(thread, stashLots.getOrDefault(key(bobbin.piece().piece().id(), thread.code(), thread.putUp().name()), List.of())),
                 Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
@@ -138,7 +155,7 @@ final class LabelLayout {
         return LabelFace.rectangle(says, side, place, turned, settings.ruler());
     }
 
-    private List<String> facts(ThreadTotal thread, Optional<StashShare> share) {
+    private List<String> facts(ThreadTotal thread, List<String> stashLots) {
         List<String> facts = new ArrayList<>();
         facts.add(threadWords.strands(thread) + ", " + threadWords.needle(thread));
         thread.skeins().ifPresent(skeins -> facts.add(words.say("label.skeins", threadWords.number(skeins.likely()), thread.putUp().name())
@@ -146,7 +163,7 @@ final class LabelLayout {
         TreeSet<String> lots = new TreeSet<>();
         thread.needs().forEach(need -> need.thread().lot().ifPresent(lots::add));
         if (lots.isEmpty()) {
-            share.ifPresent(it -> it.drawn().forEach(drawn -> drawn.lot().ifPresent(lots::add)));
+            lots.addAll(stashLots);
         }
         facts.add(lots.isEmpty() ? words.say("label.lot-blank").replace(' ', Figures.NO_BREAK)
                 : words.say("thread.lot", String.join(" + ", lots)).replace(' ', Figures.NO_BREAK));

@@ -2,7 +2,6 @@ package kitleaf.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.IntFunction;
 
 /**
@@ -42,7 +41,7 @@ final class WallTiles {
                 Span x = across.get(column);
                 Span y = down.get(row);
                 tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(SIDE_MM, TOP_MM, x.lengthMm(), y.lengthMm()), x.startMm(), y.startMm(),
-                        column, row, across.size(), down.size(), joins(column, row, across.size(), down.size(), words)));
+                        column, row, across.size(), down.size(), Joins.of(column, row, across.size(), down.size(), words)));
             }
         }
         return tiles;
@@ -60,27 +59,5 @@ final class WallTiles {
             spans.add(new Span(lengthMm * i / number, eachMm));
         }
         return spans;
-    }
-
-    private static List<GuidePage.Join> joins(int column, int row, int columns, int rows, Words words) {
-        List<GuidePage.Join> joins = new ArrayList<>();
-        if (column > 0) {
-            joins.add(join("left", row * (columns - 1) + column - 1, "guide.onto", words));
-        }
-        if (row > 0) {
-            joins.add(join("top", rows * (columns - 1) + (row - 1) * columns + column, "guide.onto", words));
-        }
-        if (column < columns - 1) {
-            joins.add(join("right", row * (columns - 1) + column, "guide.lip", words));
-        }
-        if (row < rows - 1) {
-            joins.add(join("bottom", rows * (columns - 1) + row * columns + column, "guide.lip", words));
-        }
-        return joins;
-    }
-
-    private static GuidePage.Join join(String side, int number, String note, Words words) {
-        String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
-        return new GuidePage.Join(side, letter, words.say(note, letter));
     }
 }

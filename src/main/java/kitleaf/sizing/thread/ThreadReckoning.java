@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.PutUp;
 
@@ -31,9 +32,19 @@ public record ThreadReckoning(List<PieceThreads> pieces, BuyList buyList) {
      *         more than one currency
      */
     public static ThreadReckoning of(Basket basket) {
-        Map<String, PutUp> putUps = basket.putUps().stream().collect(Collectors.toMap(PutUp::name, putUp -> putUp));
-        List<PieceThreads> pieces = basket.pieces().stream().map(piece -> PieceThreads.of(piece, putUps)).toList();
+        List<PieceThreads> pieces = eachPiece(basket).toList();
         return new ThreadReckoning(pieces, BuyListing.of(basket, pieces));
+    }
+
+    /**
+     * The threads of each piece, finished ones too, in the basket's order: reckoned one at a time and kept by nobody, for those
+     * who need no buy list.
+     *
+     * @throws IllegalArgumentException when a thread comes in a put-up the basket does not have
+     */
+    public static Stream<PieceThreads> eachPiece(Basket basket) {
+        Map<String, PutUp> putUps = basket.putUps().stream().collect(Collectors.toMap(PutUp::name, putUp -> putUp));
+        return basket.pieces().stream().map(piece -> PieceThreads.of(piece, putUps));
     }
 
     /** The threads of the piece with this ID. */

@@ -1,0 +1,49 @@
+package kitleaf.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The joins of pages that are laid together: lettered, upright ones first, row by row, then level ones. */
+final class Joins {
+
+    private Joins() { }
+
+    /**
+     * The joins of one page with its neighbours.
+     *
+     * @param column of the page, from 0
+     * @param row of the page, from 0
+     * @param columns pages side by side
+     * @param rows pages one below the other
+     */
+    static List<GuidePage.Join> of(int column, int row, int columns, int rows, Words words) {
+        List<GuidePage.Join> joins = new ArrayList<>();
+        if (column > 0) {
+            joins.add(join("left", upright(column - 1, row, columns), "guide.onto", words));
+        }
+        if (row > 0) {
+            joins.add(join("top", level(column, row - 1, columns, rows), "guide.onto", words));
+        }
+        if (column < columns - 1) {
+            joins.add(join("right", upright(column, row, columns), "guide.lip", words));
+        }
+        if (row < rows - 1) {
+            joins.add(join("bottom", level(column, row, columns, rows), "guide.lip", words));
+        }
+        return joins;
+    }
+
+    private static GuidePage.Join join(String side, int number, String note, Words words) {
+        String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
+        return new GuidePage.Join(side, letter, words.say(note, letter));
+    }
+
+    private static int upright(int leftColumn, int row, int columns) {
+        return row * (columns - 1) + leftColumn;
+    }
+
+    private static int level(int column, int upperRow, int columns, int rows) {
+        return rows * (columns - 1) + upperRow * columns + column;
+    }
+}
