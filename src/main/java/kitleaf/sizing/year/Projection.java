@@ -52,12 +52,10 @@ record Projection(List<Finish> finishes, double chanceAll, boolean spread) {
         int[] inTime = new int[pieces];
         int allInTime = 0;
         SplittableRandom random = new SplittableRandom(seed);
-        double[] year = new double[days.weeks()];
         for (int run = 0; run < runs; run++) {
-            for (int week = 0; week < year.length; week++) {
-                year[week] = drawn[random.nextInt(drawn.length)];
-            }
-            int[] day = work.finished(year);
+            // A stream of its own, so that a run does not depend on how many weeks the runs before it took.
+            SplittableRandom weeks = random.split();
+            int[] day = work.finished(week -> drawn[weeks.nextInt(drawn.length)]);
             boolean all = true;
             for (int piece = 0; piece < pieces; piece++) {
                 finished[piece][run] = day[piece];

@@ -1,6 +1,7 @@
 package kitleaf.sizing.year;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The chosen pieces worked day by day in their order: a main one, and a second one beside it that gets the rest of the day's
@@ -35,12 +36,16 @@ final class Work {
         this.mainShare = mainShare;
     }
 
-    /** The day each piece is finished, with these hours a week; the horizon for those that are not finished by then. */
-    int[] finished(double[] weekHours) {
+    /**
+     * The day each piece is finished; the horizon for those that are not finished by then.
+     *
+     * @param weekHours the hours of a week counted from 0; asked once a week, in order, until all is finished
+     */
+    int[] finished(IntToDoubleFunction weekHours) {
         return finished(weekHours, NONE);
     }
 
-    int[] finished(double[] weekHours, Diary diary) {
+    int[] finished(IntToDoubleFunction weekHours, Diary diary) {
         double[] left = hours.clone();
         int[] finished = new int[left.length];
         Arrays.fill(finished, days.count() - 1);
@@ -50,8 +55,14 @@ final class Work {
             }
         }
         int main = next(left, 0);
+        int week = -1;
+        double perDay = 0;
         for (int day = 0; day < days.count() && main < left.length; day++) {
-            double rest = days.working(day) ? weekHours[days.week(day)] / Days.WEEK : 0;
+            if (days.week(day) != week) {
+                week = days.week(day);
+                perDay = weekHours.applyAsDouble(week) / Days.WEEK;
+            }
+            double rest = days.working(day) ? perDay : 0;
             while (rest > DONE_HOURS && main < left.length) {
                 int second = next(left, main + 1);
                 double beside = second < left.length ? Math.min(left[second], beside(main, left[main], day, rest)) : 0;
@@ -81,7 +92,7 @@ final class Work {
         if (wanted[main] < 0) {
             return share;
         }
-        double spare = plannedPerDay * days.between(day, wanted[main]) - left;
+        double spare = rest + plannedPerDay * days.between(day + 1, wanted[main]) - left;
         return Math.max(0, Math.min(share, spare));
     }
 

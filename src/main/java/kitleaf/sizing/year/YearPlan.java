@@ -3,7 +3,6 @@ package kitleaf.sizing.year;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -86,9 +85,7 @@ final class YearPlan {
         Projection projection = Projection.of(schedule, work, days, pace, goals.seed().orElse(Projection.USUAL_SEED));
         double[][] hours = new double[schedule.turns().size()][days.weeks()];
         boolean[][] main = new boolean[schedule.turns().size()][days.weeks()];
-        double[] usual = new double[days.weeks()];
-        Arrays.fill(usual, perWeek);
-        int[] finishes = work.finished(usual, (day, piece, amount, asMain) -> {
+        int[] finishes = work.finished(week -> perWeek, (day, piece, amount, asMain) -> {
             hours[piece][days.week(day)] += amount;
             main[piece][days.week(day)] |= asMain;
         });
