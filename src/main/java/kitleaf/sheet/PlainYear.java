@@ -30,7 +30,7 @@ public final class PlainYear {
             lines.add(row(first(lines, "chosen"), piece.id(), piece.p50() + " (" + piece.p10() + " to " + piece.p90() + "), "
                     + percent(piece.chance()) + (piece.lateDays() > 0 ? ", " + piece.lateDays() + " days late" : "")));
         }
-        year.chanceAll().ifPresent(chance -> lines.add(row("all done", percent(chance), "")));
+        year.chanceAll().ifPresent(chance -> lines.add(row("all", percent(chance), "")));
         for (PassedOver piece : year.notChosen()) {
             lines.add(row(first(lines, "not chosen"), piece.reckoning().piece().id(), word(piece.why())));
         }
