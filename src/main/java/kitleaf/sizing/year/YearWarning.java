@@ -31,7 +31,7 @@ public record YearWarning(Kind kind, List<String> pieces, OptionalDouble figure)
         NAMED_MISSING,
         /** Must-haves that are not among the pieces she named, and so are left out. */
         MUSTS_NOT_NAMED,
-        /** Pieces whose dates cannot be kept, in the order of the plan. */
+        /** Pieces that come after their deadlines at her usual pace, the year's end among these; in the order of the plan. */
         LATE,
         /** Pieces that a drawn or the planned year does not finish within the horizon; the figure is its years. */
         BEYOND_HORIZON,

@@ -43,6 +43,15 @@ class ScheduleTests {
                 order(reckon(1, "2027-01-01", List.of(), days("a", 20, "2027-03-01"), days("b", 10, "2027-02-01"), days("v", 300, ""), days("u", 5, ""))));
     }
 
+    /** 32 days until b's date, 10 for itself, a quarter of 32 kept free: 13 days go before it; 15 would too, but for the quarter. */
+    @Test
+    void what_goes_before_a_dated_piece_leaves_a_quarter_free() {
+        assertEquals(List.of("u FITS_BEFORE 2027-01-13", "b DUE 2027-01-23"),
+                order(reckon(1, "2027-01-01", List.of(), days("b", 10, "2027-02-01"), days("u", 13, ""))));
+        assertEquals(List.of("b DUE 2027-01-10", "u SHORTEST 2027-01-25"),
+                order(reckon(1, "2027-01-01", List.of(), days("b", 10, "2027-02-01"), days("u", 15, ""))));
+    }
+
     @Test
     void undated_pieces_alone_go_shortest_first_and_by_id_where_equal() {
         assertEquals(List.of("c SHORTEST 2027-01-03", "a SHORTEST 2027-01-08", "b SHORTEST 2027-01-13"),
