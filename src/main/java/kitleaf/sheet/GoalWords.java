@@ -20,6 +20,9 @@ import kitleaf.sizing.year.YearWarning;
 /** Puts a reckoned year into the words of its cards and of the sentences below its strip. */
 final class GoalWords {
 
+    /** More than these nobody reads; the rest are counted. */
+    private static final int MOST_NAMED = 12;
+
     private final Words words;
     private final Figures figures;
     private final CutSheetWords clothWords;
@@ -143,9 +146,11 @@ final class GoalWords {
     }
 
     private void left(String key, PassedOver.Why why, List<String> notes) {
-        String titles = year.notChosen().stream().filter(it -> it.why() == why).map(it -> it.reckoning().piece().title()).collect(Collectors.joining(", "));
+        List<String> titles = year.notChosen().stream().filter(it -> it.why() == why).map(it -> it.reckoning().piece().title()).toList();
         if (!titles.isEmpty()) {
-            notes.add(words.say(key, titles));
+            String shown = titles.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
+            int more = titles.size() - MOST_NAMED;
+            notes.add(words.say(key, more > 0 ? words.say("strip.more", shown, more) : shown));
         }
     }
 
