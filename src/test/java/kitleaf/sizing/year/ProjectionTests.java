@@ -87,7 +87,7 @@ class ProjectionTests {
      * standard errors of that are 4.2 %; whole days at both ends add about 1 %.
      */
     @Test
-    void four_in_five_endfinishes_lie_between_p10_and_p90() {
+    void four_in_five_finishes_lie_between_p10_and_p90() {
         int trials = 400;
         Random truth = new Random(2027);
         int held = 0;
