@@ -10,15 +10,13 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Price;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.thread.BuyLine;
+import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.StashShare;
-import kitleaf.sizing.thread.ThreadNeed;
-import kitleaf.sizing.thread.ThreadReckoning;
 
 /** Writes the buy list as CSV by RFC 4180: a header, CRLF line ends, quotes where they are needed. */
 final class BuyListCsv {
@@ -30,19 +28,19 @@ final class BuyListCsv {
 
     /** Writes it into the folder as a draft; nothing when no piece names a thread. */
     static List<Printed> write(Reckoning reckoning, OutFolder out) throws IOException {
-        ThreadReckoning threads = reckoning.threads();
-        if (threads.buyList().lines().isEmpty()) {
+        BuyList list = reckoning.threads().buyList();
+        if (list.lines().isEmpty()) {
             return List.of();
         }
         try (Draft draft = out.draft(NAME);
                 Writer writer = new OutputStreamWriter(draft.stream(), StandardCharsets.UTF_8);
                 CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(writer)) {
             csv.writeRecord("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost", "currency", "pieces");
-            for (BuyLine line : threads.buyList().lines()) {
-                csv.writeRecord(line.putUp().name(), line.code(), name(threads, line),
+            for (BuyLine line : list.lines()) {
+                csv.writeRecord(line.putUp().name(), line.code(), line.thread().name().orElse(""),
                         line.shares().isEmpty() ? "" : number(line.needSkeins().likely()),
                         line.shares().isEmpty() ? "" : number(line.needSkeins().high()),
-                        number(line.drawnSkeins()), Long.toString(line.buy()), lots(threads, line),
+                        number(line.drawnSkeins()), Long.toString(line.buy()), String.join(" ", line.lots()),
                         line.each().map(price -> price.amount().toPlainString()).orElse(""),
                         line.cost().map(price -> price.amount().toPlainString()).orElse(""),
                         line.each().map(Price::currency).orElse(""),
@@ -50,21 +48,6 @@ final class BuyListCsv {
             }
         }
         return List.of(new Printed(out.path(NAME), Optional.empty()));
-    }
-
-    private static Stream<ThreadNeed> needs(ThreadReckoning threads, BuyLine line) {
-        return threads.pieces().stream().flatMap(piece -> piece.threads().stream())
-                .filter(total -> total.code().equals(line.code()) && total.putUp().equals(line.putUp()))
-                .flatMap(total -> total.needs().stream());
-    }
-
-    private static String name(ThreadReckoning threads, BuyLine line) {
-        return needs(threads, line).flatMap(need -> need.thread().name().stream()).findFirst().orElse("");
-    }
-
-    private static String lots(ThreadReckoning threads, BuyLine line) {
-        TreeSet<String> lots = needs(threads, line).flatMap(need -> need.thread().lot().stream()).collect(Collectors.toCollection(TreeSet::new));
-        return String.join(" ", lots);
     }
 
     private static String number(double skeins) {

@@ -32,6 +32,7 @@ final class BuyListLayout {
     private final SheetSettings settings;
     private final Reckoning reckoning;
     private final ThreadReckoning threads;
+    private final Map<String, String> titles;
     private final Words words;
     private final ThreadWords threadWords;
     private final double innerMm;
@@ -40,6 +41,7 @@ final class BuyListLayout {
         this.settings = settings;
         this.reckoning = reckoning;
         this.threads = reckoning.threads();
+        this.titles = reckoning.pieces().stream().collect(Collectors.toMap(it -> it.piece().id(), it -> it.piece().title()));
         this.words = new Words(settings.language());
         this.threadWords = new ThreadWords(words, settings.units());
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
@@ -103,7 +105,7 @@ final class BuyListLayout {
     }
 
     private ListRow thread(BuyLine line) {
-        CalledThread called = called(line);
+        CalledThread called = line.thread();
         Set<String> pieces = new TreeSet<>();
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
@@ -115,12 +117,6 @@ final class BuyListLayout {
                 line.buy() == 0 ? nothing : Long.toString(line.buy()),
                 line.buy() == 0 ? "" : line.each().map(BuyListLayout::money).orElse(""),
                 line.buy() == 0 ? "" : line.cost().map(BuyListLayout::money).orElse(""));
-    }
-
-    private CalledThread called(BuyLine line) {
-        return threads.pieces().stream().flatMap(piece -> piece.threads().stream())
-                .filter(total -> total.code().equals(line.code()) && total.putUp().equals(line.putUp()))
-                .map(ThreadWords::first).findFirst().orElseThrow();
     }
 
     /** One sentence for all threads of which the same is to be said. */
@@ -151,7 +147,7 @@ final class BuyListLayout {
     }
 
     private String title(String id) {
-        return reckoning.pieces().stream().filter(it -> it.piece().id().equals(id)).map(it -> it.piece().title()).findFirst().orElse(id);
+        return titles.getOrDefault(id, id);
     }
 
     private String skeins(long number) {

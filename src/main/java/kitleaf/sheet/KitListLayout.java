@@ -15,6 +15,7 @@ import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
 
 /** Lays out a kit list for each piece that is not finished. */
@@ -46,10 +47,11 @@ final class KitListLayout {
 
     private Sheet layOut(Reckoning reckoning) {
         ThreadReckoning threads = reckoning.threads();
+        Map<ShareOf, StashShare> shares = threads.shares();
         List<PieceReckoning> pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).toList();
         Map<PieceReckoning, List<List<ListRow>>> rows = new LinkedHashMap<>();
         for (PieceReckoning piece : pieces) {
-            rows.put(piece, ListPage.flow(rows(piece, threads), settings.paper().heightMm()));
+            rows.put(piece, ListPage.flow(rows(piece, threads, shares), settings.paper().heightMm()));
         }
         int count = rows.values().stream().mapToInt(List::size).sum();
         Frames frames = new Frames(reckoning.basket(), settings, words, words.say("kit.name"));
@@ -72,7 +74,7 @@ final class KitListLayout {
         return List.of(words.say("kit.thread"), words.say("kit.skeins"), words.say("kit.stash"), words.say("kit.buy"));
     }
 
-    private List<ListRow> rows(PieceReckoning reckoned, ThreadReckoning threads) {
+    private List<ListRow> rows(PieceReckoning reckoned, ThreadReckoning threads, Map<ShareOf, StashShare> shares) {
         PieceThreads piece = threads.piece(reckoned.piece().id()).orElseThrow();
         List<ListRow> rows = new ArrayList<>();
         rows.add(ListRow.item(THREAD_MM, words.say("kit.cloth"), clothWords.cloth(reckoned.piece().cloth()), cut(reckoned.cloth().size())));
@@ -85,7 +87,7 @@ final class KitListLayout {
                 .collect(Collectors.groupingBy(ThreadTotal::putUp, LinkedHashMap::new, Collectors.toList()));
         groups.forEach((putUp, totals) -> {
             rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
-            totals.forEach(total -> rows.add(thread(total, threads.share(reckoned.piece().id(), total))));
+            totals.forEach(total -> rows.add(thread(total, Optional.ofNullable(shares.get(ShareOf.of(reckoned.piece().id(), total))))));
         });
         if (piece.left() < 1) {
             rows.add(note(words.say("kit.left-note", Math.round(piece.left() * 100))));

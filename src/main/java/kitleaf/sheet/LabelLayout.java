@@ -14,10 +14,9 @@ import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.label.CutLines;
 import kitleaf.sizing.label.LabelPlace;
 import kitleaf.sizing.label.LabelSheets;
-import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.PieceThreads;
-import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
 
 /**
@@ -53,7 +52,7 @@ final class LabelLayout {
             throw new IllegalArgumentException("too many labels: " + number);
         }
         LabelSheets places = LabelSheets.places(stock, Math.min(settings.skip(), stock.perSheet() - 1), (int) number);
-        Map<String, List<String>> stashLots = stashLots(reckoning);
+        Map<ShareOf, List<String>> stashLots = stashLots(reckoning);
         Frames frames = new Frames(basket, settings, words, words.say("label.name"));
         CutLines cuts = CutLines.of(stock);
         Iterable<LabelPage> pages = () -> new Pages(bobbins(basket).iterator(), stashLots, places, frames, cuts);
@@ -70,18 +69,16 @@ final class LabelLayout {
                 .flatMap(piece -> piece.threads().stream().map(thread -> new Bobbin(piece, thread, thread == piece.threads().get(0))));
     }
 
-    /** The lots that threads get out of the stash, by {@link #key}; nothing where there is no stash, whatever the number of labels. */
-    private static Map<String, List<String>> stashLots(Reckoning reckoning) {
-        Map<String, List<String>> lots = new HashMap<>();
+    /** The lots that threads get out of the stash; nothing where there is no stash, whatever the number of labels. */
+    private static Map<ShareOf, List<String>> stashLots(Reckoning reckoning) {
+        Map<ShareOf, List<String>> lots = new HashMap<>();
         if (!reckoning.basket().stash().isEmpty()) {
-            for (BuyLine line : reckoning.threads().buyList().lines()) {
-                for (StashShare share : line.shares()) {
-                    List<String> drawn = share.drawn().stream().flatMap(one -> one.lot().stream()).distinct().sorted().toList();
-                    if (!drawn.isEmpty()) {
-                        lots.put(key(share.piece(), line.code(), line.putUp().name()), drawn);
-                    }
+            reckoning.threads().shares().forEach((of, share) -> {
+                List<String> drawn = share.drawn().stream().flatMap(one -> one.lot().stream()).distinct().sorted().toList();
+                if (!drawn.isEmpty()) {
+                    lots.put(of, drawn);
                 }
-            }
+            });
         }
         return lots;
     }
@@ -89,14 +86,14 @@ final class LabelLayout {
     private final class Pages implements Iterator<LabelPage> {
 
         private final Iterator<Bobbin> bobbins;
-        private final Map<String, List<String>> stashLots;
+        private final Map<ShareOf, List<String>> stashLots;
         private final LabelSheets places;
         private final Frames frames;
         private final CutLines cuts;
         private int next;
         private int page;
 
-        Pages(Iterator<Bobbin> bobbins, Map<String, List<String>> stashLots, LabelSheets places, Frames frames, CutLines cuts) {
+        Pages(Iterator<Bobbin> bobbins, Map<ShareOf, List<String>> stashLots, LabelSheets places, Frames frames, CutLines cuts) {
             this.bobbins = bobbins;
             this.stashLots = stashLots;
             this.places = places;
@@ -122,14 +119,10 @@ final class LabelLayout {
         }
     }
 
-    private static String key(String piece, String code, String putUp) {
-        return piece + "\n" + code + "\n" + putUp;
-    }
-
-    private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<String, List<String>> stashLots) {
+    private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<ShareOf, List<String>> stashLots) {
         ThreadTotal thread = bobbin.thread();
         LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
-                facts(thread, stashLots.getOrDefault(key(bobbin.piece().piece().id(), thread.code(), thread.putUp().name()), List.of())),
+                facts(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of())),
                 Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";

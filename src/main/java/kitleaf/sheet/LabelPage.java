@@ -23,6 +23,11 @@ public record LabelPage(PageFrame frame, boolean plain, boolean round, List<Doub
         labels = List.copyOf(labels);
     }
 
+    /** Whether its labels are folded. */
+    public boolean folded() {
+        return labels.stream().anyMatch(label -> label.foldUpright() || label.foldLevel());
+    }
+
     /**
      * One label.
      *

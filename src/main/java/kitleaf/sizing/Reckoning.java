@@ -11,13 +11,9 @@ import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.year.YearReckoning;
 
 /**
- * All that is reckoned of a basket.
- *
- * @param basket what she wrote
- * @param cutStepMm what cut sizes were rounded up to
- * @param pieces in the basket's order
+ * All that is reckoned of a basket: sizes and cuts at once, its threads when they are first asked for.
  */
-public record Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pieces) {
+public final class Reckoning {
 
     /** Cut sizes step by quarter inches for those who think in inches: what a tape shows without squinting. */
     public static final double STEP_IN_MM = 6.35;
@@ -25,10 +21,16 @@ public record Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pi
     /** Cut sizes step by half centimetres for those who think in centimetres. */
     public static final double STEP_CM_MM = 5;
 
-    /** Copies the list. */
-    public Reckoning {
-        Objects.requireNonNull(basket);
-        pieces = List.copyOf(pieces);
+    private final Basket basket;
+    private final double cutStepMm;
+    private final List<PieceReckoning> pieces;
+    /** Kept once reckoned, since several sheets ask; null before, since some runs never do. */
+    private ThreadReckoning threads;
+
+    private Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pieces) {
+        this.basket = Objects.requireNonNull(basket);
+        this.cutStepMm = cutStepMm;
+        this.pieces = List.copyOf(pieces);
     }
 
     /** Reckons a whole basket. */
@@ -40,9 +42,27 @@ public record Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pi
         return new Reckoning(basket, stepMm, pieces);
     }
 
-    /** Its threads, its stash and what to buy; reckoned anew at every call, so keep what it gives. */
-    public ThreadReckoning threads() {
-        return ThreadReckoning.of(basket);
+    /** What she wrote. */
+    public Basket basket() {
+        return basket;
+    }
+
+    /** What cut sizes were rounded up to, in millimetres. */
+    public double cutStepMm() {
+        return cutStepMm;
+    }
+
+    /** Its pieces, in the basket's order. */
+    public List<PieceReckoning> pieces() {
+        return pieces;
+    }
+
+    /** Its threads, its stash and what to buy. */
+    public synchronized ThreadReckoning threads() {
+        if (threads == null) {
+            threads = ThreadReckoning.of(basket);
+        }
+        return threads;
     }
 
     /**

@@ -97,6 +97,7 @@ class LabelPrintTests {
             assertEquals(10 + i * 25, level.get(i), TRUE_MM);
         }
         assertTrue(ReadBack.text(pdf, 1).contains("page 1 of 1"));
+        assertTrue(ReadBack.text(pdf, 1).contains("Blades slip"));
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kitleaf.basket.CalledThread;
 import kitleaf.basket.Price;
 import kitleaf.basket.PutUp;
 
@@ -12,16 +13,20 @@ import kitleaf.basket.PutUp;
  *
  * @param code what stands on the skein
  * @param putUp how it is sold
+ * @param thread as it is first called for with a name, else as it is first called for
+ * @param lots the dye lots that pieces name for it, sorted
  * @param shares piece by piece, in the order the stash was shared
  * @param unknown IDs of pieces that call for it without telling how much, sorted
  * @param each what one skein costs, if known
  */
-public record BuyLine(String code, PutUp putUp, List<StashShare> shares, List<String> unknown, Optional<Price> each) {
+public record BuyLine(String code, PutUp putUp, CalledThread thread, List<String> lots, List<StashShare> shares, List<String> unknown, Optional<Price> each) {
 
     /** Copies the lists. */
     public BuyLine {
         Objects.requireNonNull(code);
         Objects.requireNonNull(putUp);
+        Objects.requireNonNull(thread);
+        lots = List.copyOf(lots);
         shares = List.copyOf(shares);
         unknown = List.copyOf(unknown);
         Objects.requireNonNull(each);

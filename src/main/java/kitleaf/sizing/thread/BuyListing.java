@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
+import kitleaf.basket.CalledThread;
 import kitleaf.basket.PutUp;
 
 /** Makes the buy list: one thread after the other, each piece in its turn. */
@@ -65,7 +66,10 @@ final class BuyListing {
                 wanting.add(call.id());
             }
         }
-        BuyLine line = new BuyLine(first.code(), putUp, shares, unknown.stream().sorted().toList(),
+        List<CalledThread> called = calls.stream().flatMap(call -> call.total().needs().stream()).map(ThreadNeed::thread).toList();
+        CalledThread named = called.stream().filter(thread -> thread.name().isPresent()).findFirst().orElse(called.get(0));
+        List<String> lots = called.stream().flatMap(thread -> thread.lot().stream()).distinct().sorted().toList();
+        BuyLine line = new BuyLine(first.code(), putUp, named, lots, shares, unknown.stream().sorted().toList(),
                 Optional.ofNullable(basket.prices().get(putUp.name())));
         warn(line, wanting);
         return line;

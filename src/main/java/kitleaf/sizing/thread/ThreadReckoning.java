@@ -52,9 +52,25 @@ public record ThreadReckoning(List<PieceThreads> pieces, BuyList buyList) {
         return pieces.stream().filter(piece -> piece.piece().id().equals(id)).findFirst();
     }
 
-    /** What the piece with this ID gets of a thread; empty when it is finished or its need is not known. */
-    public Optional<StashShare> share(String id, ThreadTotal thread) {
-        return buyList.lines().stream().filter(line -> line.code().equals(thread.code()) && line.putUp().equals(thread.putUp()))
-                .flatMap(line -> line.shares().stream()).filter(share -> share.piece().equals(id)).findFirst();
+    /**
+     * Whose share of what.
+     *
+     * @param piece its ID
+     * @param code of the thread
+     * @param skein the name of its put-up
+     */
+    public record ShareOf(String piece, String code, String skein) {
+
+        /** A piece's share of one of its threads. */
+        public static ShareOf of(String piece, ThreadTotal thread) {
+            return new ShareOf(piece, thread.code(), thread.putUp().name());
+        }
+    }
+
+    /** What every piece gets of every thread; nothing for finished pieces and for needs that are not known. */
+    public Map<ShareOf, StashShare> shares() {
+        return buyList.lines().stream().flatMap(line -> line.shares().stream()
+                        .map(share -> Map.entry(new ShareOf(share.piece(), line.code(), line.putUp().name()), share)))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 }

@@ -1,6 +1,7 @@
 package kitleaf.sizing.thread;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -190,7 +191,7 @@ class BuyListTests {
     void a_piece_finds_its_share() {
         ThreadReckoning reckoning = ThreadReckoning.of(Skeins.basket(List.of(wanting("p", 500, Goal.NONE)), Skeins.stash("K1", "cotton", 1, "")));
         ThreadTotal thread = reckoning.piece("p").orElseThrow().threads().get(0);
-        assertEquals(0.5, reckoning.share("p", thread).orElseThrow().drawnSkeins(), EXACT);
-        assertEquals(Optional.empty(), reckoning.share("q", thread));
+        assertEquals(0.5, reckoning.shares().get(ThreadReckoning.ShareOf.of("p", thread)).drawnSkeins(), EXACT);
+        assertNull(reckoning.shares().get(ThreadReckoning.ShareOf.of("q", thread)));
     }
 }
