@@ -41,11 +41,11 @@ final class PrintCommand implements Callable<Integer> {
                     + "Default: the basket's paper, else A4.")
     private Paper paper;
 
-    @Option(names = "--skip", paramLabel = "N", defaultValue = "0",
+    @Option(names = "--skip", paramLabel = "N", converter = PlacesOption.class, defaultValue = "0",
             description = "Label places of the first sheet that are used already. Default: 0.")
     private int skip;
 
-    @Option(names = "--as-of", paramLabel = "DATE",
+    @Option(names = "--as-of", paramLabel = "DATE", converter = DayOption.class,
             description = "The day the year is looked at from, such as 2027-03-01. Default: the latest day in the data.")
     private LocalDate asOf;
 
