@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param prices what one skein of a put-up costs, by the put-up's name; all in one currency
  * @param labelStock what bobbin labels are printed on, where she said it
  * @param tags how bag tags are made
+ * @param clothSupply the cloth she has and can buy
  * @param pace what she says of her pace
  * @param timeOff days without stitching, the earliest first
  * @param goals what she wants of a year, where she said it
@@ -28,7 +29,7 @@ import java.util.OptionalDouble;
  */
 public record Basket(String title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
                      List<PutUp> putUps, List<StashEntry> stash, Map<String, Price> prices,
-                     Optional<LabelStock> labelStock, Tags tags, Pace pace, List<TimeOff> timeOff, Optional<Goals> goals, List<Piece> pieces) {
+                     Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff, Optional<Goals> goals, List<Piece> pieces) {
 
     /** Copies the lists. */
     public Basket {
@@ -42,6 +43,7 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
         prices = Map.copyOf(prices);
         Objects.requireNonNull(labelStock);
         Objects.requireNonNull(tags);
+        Objects.requireNonNull(clothSupply);
         Objects.requireNonNull(pace);
         timeOff = timeOff.stream().sorted(Comparator.comparing(TimeOff::from)).toList();
         Objects.requireNonNull(goals);
@@ -55,12 +57,12 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
     public Basket on(Paper otherPaper, Units otherUnits) {
         Optional<LabelStock> otherStock = labelStock.map(stock -> stock.plain() && stock.paper().equals(paper)
                 ? LabelStocks.cut(otherPaper, stock.widthMm(), stock.heightMm(), stock.style()).orElse(stock) : stock);
-        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, otherStock, tags, pace, timeOff, goals, pieces);
+        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, otherStock, tags, clothSupply, pace, timeOff, goals, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
-        return new Basket(title, paper, units, printer, cutStepMm, putUps, stash, prices, labelStock, tags, pace, timeOff, goals,
+        return new Basket(title, paper, units, printer, cutStepMm, putUps, stash, prices, labelStock, tags, clothSupply, pace, timeOff, goals,
                 pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 

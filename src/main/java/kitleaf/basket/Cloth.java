@@ -14,9 +14,10 @@ import java.util.Optional;
  * @param counted whether the count was taken before or after that shrinking
  * @param warp which way the warp runs under the design
  * @param overDyed whether it will be dyed in the piece, so that the sheet warns of dye baths
+ * @param cut whether it is cut from its cloth already
  */
 public record Cloth(Optional<String> name, Kind kind, Count count, int over, Shrink shrink,
-                    Counted counted, WarpRun warp, boolean overDyed) {
+                    Counted counted, WarpRun warp, boolean overDyed, boolean cut) {
 
     /** The widest stitch taken, in threads. */
     public static final int MOST_OVER = 4;
@@ -58,5 +59,10 @@ public record Cloth(Optional<String> name, Kind kind, Count count, int over, Shr
         if (over < 1 || over > MOST_OVER || (kind == Kind.BLOCK && over != 1)) {
             throw new IllegalArgumentException(kind + " cannot be worked over " + over);
         }
+    }
+
+    /** Whether two names are one but for case and the spaces around them. */
+    static boolean sameName(String one, String other) {
+        return one.strip().equalsIgnoreCase(other.strip());
     }
 }

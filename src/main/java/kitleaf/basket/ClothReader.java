@@ -9,7 +9,7 @@ final class ClothReader {
     static final String EXAMPLE = "{kind: linen, count: 36, over: 2}";
 
     private static final List<String> KEYS =
-            List.of("name", "kind", "count", "over", "shrink", "counted", "warp", "over-dyed");
+            List.of("name", "kind", "count", "over", "shrink", "counted", "warp", "over-dyed", "cut");
 
     static final Form<Integer> OVER = new WholeText(1, Cloth.MOST_OVER, "2");
     private static final Form<Double> SHRINK = new PercentText(Shrink.MOST, "is more than any cloth shrinks", "2%");
@@ -36,8 +36,9 @@ final class ClothReader {
         Cloth.WarpRun warp = fields.value("warp", Choice.of("a way the warp runs", Cloth.WarpRun.class))
                 .orElse(Cloth.WarpRun.DOWN);
         boolean overDyed = fields.value("over-dyed", new YesNo()).orElse(false);
+        boolean cut = fields.value("cut", new YesNo()).orElse(false);
         return kind.flatMap(k -> count.flatMap(c -> over.map(
-                o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed))));
+                o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed, cut))));
     }
 
     private static Optional<Count> count(Fields fields) {

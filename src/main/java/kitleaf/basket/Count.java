@@ -22,6 +22,14 @@ public record Count(double warpPerInch, double weftPerInch) {
         }
     }
 
+    /** Two ways of writing one count, such as 71 in 2 in and 35.5, may differ by what dividing doubles adds. */
+    private static final double ROUNDING = 1e-9;
+
+    /** Whether another count is this one, however it was written. */
+    public boolean same(Count other) {
+        return Math.abs(warpPerInch - other.warpPerInch) <= ROUNDING && Math.abs(weftPerInch - other.weftPerInch) <= ROUNDING;
+    }
+
     /** Whether warp and weft have the same count. */
     public boolean even() {
         return warpPerInch == weftPerInch;

@@ -17,14 +17,15 @@ import java.util.OptionalDouble;
  */
 record Settings(Optional<String> title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
                 Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
-                Optional<LabelStock> labelStock, Tags tags, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
+                Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
 
     /** What holds when nothing is said. */
     static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, Printer.TRUE, OptionalDouble.empty(),
             Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL,
-            Pace.UNSAID, List.of(), ReadGoals.NONE);
+            ClothSupply.NONE, Pace.UNSAID, List.of(), ReadGoals.NONE);
 
     /** Stands in for settings that could not be read. */
     static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.printer, USUAL.cutStepMm,
-            USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags, USUAL.pace, USUAL.timeOff, USUAL.goals);
+            USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags,
+            USUAL.clothSupply, USUAL.pace, USUAL.timeOff, USUAL.goals);
 }

@@ -51,7 +51,7 @@ final class SettingsReader {
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
         Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
         return new Settings(title, paper.orElse(Papers.USUAL), units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
-                new TagsReader(paper).read(fields), PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
+                new TagsReader(paper).read(fields), ClothSupply.NONE, PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
     }
 
     private static Printer printer(Fields fields) {

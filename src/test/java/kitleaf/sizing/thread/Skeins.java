@@ -11,6 +11,7 @@ import kitleaf.basket.Amount;
 import kitleaf.basket.Basket;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.ChartSize;
+import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Margins;
 import kitleaf.basket.Pace;
@@ -88,7 +89,7 @@ final class Skeins {
 
     static Basket basket(List<Piece> pieces, List<StashEntry> stash, Map<String, Price> prices) {
         return new Basket("Net loft", PAPER, Units.IN, Printer.TRUE, OptionalDouble.empty(),
-                List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, Pace.UNSAID, List.of(), Optional.empty(), pieces);
+                List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, ClothSupply.NONE, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 
     private static final Paper PAPER = new Paper("A4", 210, 297);

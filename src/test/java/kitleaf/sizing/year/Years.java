@@ -12,6 +12,7 @@ import kitleaf.basket.Amount;
 import kitleaf.basket.Basket;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.ChartSize;
+import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Goals;
 import kitleaf.basket.LogEntry;
@@ -85,7 +86,7 @@ public final class Years {
     /** A basket of these. */
     public static Basket basket(Pace pace, List<TimeOff> timeOff, Goals goals, List<Piece> pieces) {
         return new Basket("Net loft", new Paper("A4", 210, 297), Units.IN, Printer.TRUE, OptionalDouble.empty(), List.of(), List.of(),
-                Map.of(), Optional.empty(), Tags.USUAL, pace, timeOff, Optional.of(goals), pieces);
+                Map.of(), Optional.empty(), Tags.USUAL, ClothSupply.NONE, pace, timeOff, Optional.of(goals), pieces);
     }
 
     static TimeOff off(String from, String to) {
