@@ -61,6 +61,11 @@ public record Cloth(Optional<String> name, Kind kind, Count count, int over, Shr
         }
     }
 
+    /** The same cloth with its warp the other way, or the same way, under the design. */
+    public Cloth with(WarpRun otherWarp) {
+        return new Cloth(name, kind, count, over, shrink, counted, otherWarp, overDyed, cut);
+    }
+
     /** Whether two names are one but for case and the spaces around them. */
     static boolean sameName(String one, String other) {
         return one.strip().equalsIgnoreCase(other.strip());

@@ -7,11 +7,14 @@ import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Units;
 import kitleaf.sizing.cloth.ClothReckoning;
+import kitleaf.sizing.plan.ClothPlan;
+import kitleaf.sizing.plan.ClothPlanning;
+import kitleaf.sizing.plan.Stopwatch;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.year.YearReckoning;
 
 /**
- * All that is reckoned of a basket: sizes and cuts at once, its threads when they are first asked for.
+ * All that is reckoned of a basket: sizes and cuts at once, its threads and its cloth plan when they are first asked for.
  */
 public final class Reckoning {
 
@@ -26,20 +29,33 @@ public final class Reckoning {
     private final List<PieceReckoning> pieces;
     /** Kept once reckoned, since several sheets ask; null before, since some runs never do. */
     private ThreadReckoning threads;
+    private final Stopwatch planTime;
+    /** Kept once reckoned, like the threads: no other sum takes as long. */
+    private ClothPlan clothPlan;
 
-    private Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pieces) {
+    private Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pieces, Stopwatch planTime) {
         this.basket = Objects.requireNonNull(basket);
         this.cutStepMm = cutStepMm;
         this.pieces = List.copyOf(pieces);
+        this.planTime = Objects.requireNonNull(planTime);
     }
 
-    /** Reckons a whole basket. */
+    /** Reckons a whole basket, however long its cloth plan takes. */
     public static Reckoning of(Basket basket) {
+        return of(basket, Stopwatch.ENDLESS);
+    }
+
+    /**
+     * Reckons a whole basket.
+     *
+     * @param planTime how long a cloth plan may be searched for, once it is asked for
+     */
+    public static Reckoning of(Basket basket, Stopwatch planTime) {
         double stepMm = basket.cutStepMm().orElse(basket.units() == Units.IN ? STEP_IN_MM : STEP_CM_MM);
         List<PieceReckoning> pieces = basket.pieces().stream()
                 .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, stepMm), StitchTally.of(piece)))
                 .toList();
-        return new Reckoning(basket, stepMm, pieces);
+        return new Reckoning(basket, stepMm, pieces, planTime);
     }
 
     /** What she wrote. */
@@ -63,6 +79,14 @@ public final class Reckoning {
             threads = ThreadReckoning.of(basket);
         }
         return threads;
+    }
+
+    /** Which pieces are cut from which cloth, and what to buy. */
+    public synchronized ClothPlan clothPlan() {
+        if (clothPlan == null) {
+            clothPlan = ClothPlanning.of(basket, pieces, cutStepMm, planTime);
+        }
+        return clothPlan;
     }
 
     /**

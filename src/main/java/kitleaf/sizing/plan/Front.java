@@ -1,0 +1,89 @@
+package kitleaf.sizing.plan;
+
+import java.util.Arrays;
+
+/** The smallest boxes a selection of pieces can be cut from: none fits into another. The widest is the lowest. */
+final class Front {
+
+    private static final int FIRST_ROOM = 4;
+
+    private double[] widths = new double[FIRST_ROOM];
+    private double[] heights = new double[FIRST_ROOM];
+    private int size;
+
+    int size() {
+        return size;
+    }
+
+    double width(int index) {
+        return widths[index];
+    }
+
+    double height(int index) {
+        return heights[index];
+    }
+
+    /** Takes a box in, unless a smaller one is there; drops those it makes needless. */
+    void add(double width, double height) {
+        int at = firstFrom(width);
+        // All before it are narrower, so the one just before is the lowest of them.
+        if (at > 0 && heights[at - 1] <= height || at < size && widths[at] == width && heights[at] <= height) {
+            return;
+        }
+        int end = at;
+        while (end < size && heights[end] >= height) {
+            end++;
+        }
+        if (end == at) {
+            if (size == widths.length) {
+                widths = Arrays.copyOf(widths, 2 * size);
+                heights = Arrays.copyOf(heights, 2 * size);
+            }
+            System.arraycopy(widths, at, widths, at + 1, size - at);
+            System.arraycopy(heights, at, heights, at + 1, size - at);
+            size++;
+        } else {
+            System.arraycopy(widths, end, widths, at + 1, size - end);
+            System.arraycopy(heights, end, heights, at + 1, size - end);
+            size -= end - at - 1;
+        }
+        widths[at] = width;
+        heights[at] = height;
+    }
+
+    /** The least height of a box no wider than this; infinite if there is none. */
+    double leastHeight(double width) {
+        int after = firstFrom(Math.nextUp(width));
+        return after == 0 ? Double.POSITIVE_INFINITY : heights[after - 1];
+    }
+
+    /** The least width of a box no higher than this; infinite if there is none. */
+    double leastWidth(double height) {
+        int low = 0;
+        int high = size;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (heights[middle] <= height) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low == size ? Double.POSITIVE_INFINITY : widths[low];
+    }
+
+    /** The first box at least so wide. */
+    private int firstFrom(double width) {
+        int low = 0;
+        int high = size;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (widths[middle] >= width) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+}

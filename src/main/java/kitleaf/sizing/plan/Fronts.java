@@ -1,0 +1,134 @@
+package kitleaf.sizing.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * For every selection of pieces, the smallest boxes it can be cut from by cuts from edge to edge. A box of several
+ * pieces is two boxes side by side or one below the other, so the boxes of a selection follow from those of its parts;
+ * going through all parts of all selections, nothing is missed.
+ */
+final class Fronts {
+
+    private final Counts counts;
+    private final List<List<Shape>> shapes;
+    private final double mostWidthMm;
+    private final double mostHeightMm;
+    private final Front[] fronts;
+
+    private Fronts(Counts counts, List<List<Shape>> shapes, double mostWidthMm, double mostHeightMm) {
+        this.counts = counts;
+        this.shapes = shapes;
+        this.mostWidthMm = mostWidthMm;
+        this.mostHeightMm = mostHeightMm;
+        this.fronts = new Front[counts.states()];
+    }
+
+    /**
+     * Works out all boxes that are no larger than the largest cloth.
+     *
+     * @param shapes the ways each type may lie
+     * @param mostWidthMm no wider box is kept
+     * @param mostHeightMm no higher box is kept
+     * @return empty if patience ended first
+     */
+    static Optional<Fronts> of(Counts counts, List<List<Shape>> shapes, double mostWidthMm, double mostHeightMm, Patience patience) {
+        Fronts fronts = new Fronts(counts, shapes, mostWidthMm, mostHeightMm);
+        for (int state = 0; state < counts.states(); state++) {
+            if (!fronts.work(state, patience)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(fronts);
+    }
+
+    private boolean work(int state, Patience patience) {
+        Front front = new Front();
+        fronts[state] = front;
+        if (state == 0) {
+            return true;
+        }
+        int first = counts.first(state);
+        if (counts.one(first) == state) {
+            shapes.get(first).forEach(shape -> add(front, shape.widthMm(), shape.heightMm()));
+        }
+        return counts.parts(state, part -> {
+            // Each pair of parts once, and neither empty.
+            if (part == 0 || part > state - part) {
+                return true;
+            }
+            Front one = fronts[part];
+            Front other = fronts[state - part];
+            if (one.size() == 0 || other.size() == 0) {
+                return patience.step();
+            }
+            for (int at = 0; at < one.size(); at++) {
+                add(front, one.width(at) + other.leastWidth(one.height(at)), one.height(at));
+                add(front, one.width(at), one.height(at) + other.leastHeight(one.width(at)));
+            }
+            for (int at = 0; at < other.size(); at++) {
+                add(front, other.width(at) + one.leastWidth(other.height(at)), other.height(at));
+                add(front, other.width(at), other.height(at) + one.leastHeight(other.width(at)));
+            }
+            return patience.steps(one.size() + other.size());
+        });
+    }
+
+    private void add(Front front, double width, double height) {
+        if (width <= mostWidthMm && height <= mostHeightMm) {
+            front.add(width, height);
+        }
+    }
+
+    Counts counts() {
+        return counts;
+    }
+
+    /** The boxes of a selection; none if it fits no cloth. */
+    Front of(int state) {
+        return fronts[state];
+    }
+
+    /** Whether a selection can be cut from a cloth. */
+    boolean fits(int state, double widthMm, double heightMm) {
+        return fronts[state].leastHeight(widthMm) <= heightMm;
+    }
+
+    /** How a selection is cut from a box that is one of its own, or larger; it must fit and not be empty. */
+    Block block(int state, double widthMm, double heightMm) {
+        Front front = fronts[state];
+        double height = front.leastHeight(widthMm);
+        double width = front.leastWidth(height);
+        if (!(height <= heightMm)) {
+            throw new IllegalArgumentException("does not fit: " + widthMm + " x " + heightMm);
+        }
+        int first = counts.first(state);
+        if (counts.one(first) == state) {
+            List<Shape> ways = shapes.get(first);
+            for (int way = 0; way < ways.size(); way++) {
+                Shape shape = ways.get(way);
+                if (shape.widthMm() == width && shape.heightMm() == height) {
+                    return new Block.Single(first, way, width, height);
+                }
+            }
+        }
+        Block[] found = new Block[1];
+        counts.parts(state, part -> {
+            if (part == 0 || part == state) {
+                return true;
+            }
+            // Written as in the making, so that the same doubles come out.
+            Front one = fronts[part];
+            Front other = fronts[state - part];
+            double leftWidth = one.leastWidth(height);
+            double topHeight = one.leastHeight(width);
+            if (leftWidth + other.leastWidth(height) == width) {
+                found[0] = new Block.Beside(block(part, leftWidth, height), block(state - part, other.leastWidth(height), height));
+            } else if (topHeight + other.leastHeight(width) == height) {
+                found[0] = new Block.Below(block(part, width, topHeight), block(state - part, width, other.leastHeight(width)));
+            }
+            return found[0] == null;
+        });
+        return found[0];
+    }
+}

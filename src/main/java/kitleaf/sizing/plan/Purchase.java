@@ -1,0 +1,27 @@
+package kitleaf.sizing.plan;
+
+import java.util.Objects;
+import java.util.Optional;
+import kitleaf.basket.Cloth;
+import kitleaf.basket.ClothCut;
+import kitleaf.basket.Count;
+
+/**
+ * Shop cuts of one size and one cloth to buy.
+ *
+ * @param cut the shop cut
+ * @param number how many, 1 or more
+ * @param cloth the cloth's name, if a piece asks for one
+ * @param kind how it is to be woven
+ * @param count its threads to the inch
+ */
+public record Purchase(ClothCut cut, int number, Optional<String> cloth, Cloth.Kind kind, Count count) {
+
+    /** Refuses a missing part. */
+    public Purchase {
+        Objects.requireNonNull(cut);
+        Objects.requireNonNull(cloth);
+        Objects.requireNonNull(kind);
+        Objects.requireNonNull(count);
+    }
+}
