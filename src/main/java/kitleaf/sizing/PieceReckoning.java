@@ -19,4 +19,9 @@ public record PieceReckoning(Piece piece, ClothReckoning cloth, StitchTally tall
         Objects.requireNonNull(cloth);
         Objects.requireNonNull(tally);
     }
+
+    /** Whether its cloth is cut: because she says so, or because nobody stitches on cloth that is not. */
+    public boolean cutAlready() {
+        return piece.cloth().cut() || tally.done() > 0 || piece.progress().started().isPresent() || piece.progress().finished().isPresent();
+    }
 }

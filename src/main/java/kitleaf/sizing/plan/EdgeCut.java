@@ -1,6 +1,6 @@
 package kitleaf.sizing.plan;
 
-import java.util.OptionalInt;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -13,10 +13,10 @@ import java.util.Objects;
  * @param y1Mm its beginning, from the cloth's top edge
  * @param x2Mm its end
  * @param y2Mm its end
- * @param frees the number of the piece that comes off by it, if one does
+ * @param frees the numbers of the pieces that come off by it, none to two
  */
 public record EdgeCut(int number, Run run, double fromMm, double x1Mm, double y1Mm, double x2Mm, double y2Mm,
-                      OptionalInt frees) {
+                      List<Integer> frees) {
 
     /** Which way a cut runs on the cloth as it is drawn. */
     public enum Run {
@@ -26,10 +26,10 @@ public record EdgeCut(int number, Run run, double fromMm, double x1Mm, double y1
         ACROSS
     }
 
-    /** Refuses a missing part. */
+    /** Copies the list. */
     public EdgeCut {
         Objects.requireNonNull(run);
-        Objects.requireNonNull(frees);
+        frees = List.copyOf(frees);
     }
 
     /** How long it is, in millimetres. */

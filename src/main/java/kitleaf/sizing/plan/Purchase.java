@@ -24,4 +24,9 @@ public record Purchase(ClothCut cut, int number, Optional<String> cloth, Cloth.K
         Objects.requireNonNull(kind);
         Objects.requireNonNull(count);
     }
+
+    /** The same with so many more. */
+    Purchase and(int more) {
+        return new Purchase(cut, number + more, cloth, kind, count);
+    }
 }

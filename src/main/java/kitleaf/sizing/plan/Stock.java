@@ -11,6 +11,7 @@ import kitleaf.basket.Flaw;
 /**
  * A cloth to cut from, laid with its warp down, whichever way she wrote it.
  *
+ * @param place its place in the basket, among the cloths on hand or the shop cuts, from 0
  * @param widthMm its side across the warp
  * @param heightMm its side along the warp
  * @param turning whether pieces may be turned on it
@@ -19,7 +20,7 @@ import kitleaf.basket.Flaw;
  * @param onHand the cloth on hand it is, if it is one
  * @param cut the shop cut it is, if it is one
  */
-record Stock(double widthMm, double heightMm, boolean turning, boolean laidOver, List<Flaw> flaws,
+record Stock(int place, double widthMm, double heightMm, boolean turning, boolean laidOver, List<Flaw> flaws,
              Optional<ClothOnHand> onHand, Optional<ClothCut> cut) {
 
     /**
@@ -31,16 +32,16 @@ record Stock(double widthMm, double heightMm, boolean turning, boolean laidOver,
         flaws = List.copyOf(flaws);
     }
 
-    static Stock of(ClothOnHand cloth) {
+    static Stock of(int place, ClothOnHand cloth) {
         boolean over = cloth.warp() == Cloth.WarpRun.ACROSS;
         List<Flaw> flaws = over ? cloth.flaws().stream().map(Stock::laidOver).toList() : cloth.flaws();
-        return new Stock(over ? cloth.heightMm() : cloth.widthMm(), over ? cloth.widthMm() : cloth.heightMm(), cloth.turning(), over,
+        return new Stock(place, over ? cloth.heightMm() : cloth.widthMm(), over ? cloth.widthMm() : cloth.heightMm(), cloth.turning(), over,
                 flaws, Optional.of(cloth), Optional.empty());
     }
 
-    static Stock of(ClothCut cut) {
+    static Stock of(int place, ClothCut cut) {
         boolean over = cut.warp() == Cloth.WarpRun.ACROSS;
-        return new Stock(over ? cut.heightMm() : cut.widthMm(), over ? cut.widthMm() : cut.heightMm(), cut.turning(), over,
+        return new Stock(place, over ? cut.heightMm() : cut.widthMm(), over ? cut.widthMm() : cut.heightMm(), cut.turning(), over,
                 List.of(), Optional.empty(), Optional.of(cut));
     }
 

@@ -1,0 +1,230 @@
+package kitleaf.sizing.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Cuts a filled cloth in order: flaws out of the way first, then part after part, each cut from edge to edge of the part
+ * it divides. The cloth lies with its warp down.
+ */
+final class CutOrder {
+
+    private final Kerf kerf;
+    private final IntFunction<Wanted> next;
+    private final boolean turning;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Placed> placed = new ArrayList<>();
+    private final List<Remnant> remnants = new ArrayList<>();
+
+    /**
+     * A cut.
+     *
+     * @param run which way
+     * @param fromMm from the left or top edge of the part
+     * @param part the part it divides
+     */
+    record Line(EdgeCut.Run run, double fromMm, Region part) {
+    }
+
+    /**
+     * A piece.
+     *
+     * @param wanted the piece
+     * @param lie how it lies
+     * @param region where it lies
+     */
+    record Placed(Wanted wanted, Wanted.Lie lie, Region region) {
+    }
+
+    /**
+     * Cuts a cloth.
+     *
+     * @param next gives the next piece of a kin
+     */
+    CutOrder(Kerf kerf, Filled filled, IntFunction<Wanted> next) {
+        this.kerf = kerf;
+        this.next = next;
+        Stock stock = filled.stock();
+        this.turning = stock.turning();
+        columns(new Region(0, 0, stock.widthMm(), stock.heightMm(), 0), filled.parts());
+        remnants.sort(Comparator.comparingDouble(Remnant::areaMm2).reversed());
+    }
+
+    /** The cuts, in their order. */
+    List<Line> lines() {
+        return lines;
+    }
+
+    /** The pieces, in the order in which they come off. */
+    List<Placed> placed() {
+        return placed;
+    }
+
+    /** What is left, the largest first. */
+    List<Remnant> remnants() {
+        return remnants;
+    }
+
+    private static boolean used(List<Filled.Part> parts) {
+        return parts.stream().anyMatch(part -> !part.chain().steps().isEmpty());
+    }
+
+    /** Cuts the columns between flaws apart, where something is cut from them. */
+    private void columns(Region cloth, List<Filled.Part> parts) {
+        Region rest = cloth;
+        for (double x : parts.stream().mapToDouble(part -> part.panel().xMm()).distinct().sorted().toArray()) {
+            List<Filled.Part> column = parts.stream().filter(part -> part.panel().xMm() == x).toList();
+            if (used(column)) {
+                Region from = rest.xMm() < x ? rest.right(x - rest.xMm(), cut(EdgeCut.Run.DOWN, x - rest.xMm(), rest)) : rest;
+                double width = column.get(0).panel().widthMm();
+                if (from.is(width, from.heightMm())) {
+                    rows(from, column);
+                } else {
+                    int cut = cut(EdgeCut.Run.DOWN, width, from);
+                    rows(from.left(width, cut), column);
+                    rest = from.right(width, cut);
+                }
+            } else {
+                column.forEach(part -> remnant(part.panel()));
+            }
+        }
+    }
+
+    private void rows(Region column, List<Filled.Part> parts) {
+        Region rest = column;
+        for (Filled.Part part : parts) {
+            Stock.Panel panel = part.panel();
+            if (part.chain().steps().isEmpty()) {
+                remnant(panel);
+            } else {
+                Region from = rest.yMm() < panel.yMm()
+                        ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - rest.yMm(), rest)) : rest;
+                if (from.is(from.widthMm(), panel.heightMm())) {
+                    chain(from, part.chain());
+                } else {
+                    int cut = cut(EdgeCut.Run.ACROSS, panel.heightMm(), from);
+                    chain(from.top(panel.heightMm(), cut), part.chain());
+                    rest = from.bottom(panel.heightMm(), cut);
+                }
+            }
+        }
+    }
+
+    private void chain(Region panel, Chain chain) {
+        Region rest = panel;
+        for (Chain.Step step : chain.steps()) {
+            rest = step.run() == EdgeCut.Run.DOWN ? beside(rest, step.block()) : below(rest, step.block());
+        }
+        remnant(rest);
+    }
+
+    /** Cuts a block off the left of a part, and it apart; gives what is left. */
+    private Region beside(Region part, Block block) {
+        double width = block.widthMm() - kerf.besideMm();
+        if (part.is(width, part.heightMm())) {
+            apart(part, block);
+            return part.right(part.widthMm(), part.cut());
+        }
+        int cut = cut(EdgeCut.Run.DOWN, width, part);
+        apart(part.left(width, cut), block);
+        return part.right(Math.min(part.widthMm(), block.widthMm()), cut);
+    }
+
+    private Region below(Region part, Block block) {
+        double height = block.heightMm() - kerf.belowMm();
+        if (part.is(part.widthMm(), height)) {
+            apart(part, block);
+            return part.bottom(part.heightMm(), part.cut());
+        }
+        int cut = cut(EdgeCut.Run.ACROSS, height, part);
+        apart(part.top(height, cut), block);
+        return part.bottom(Math.min(part.heightMm(), block.heightMm()), cut);
+    }
+
+    /** Cuts a block apart into its pieces. */
+    private void apart(Region part, Block block) {
+        Region trimmed = trim(part, block);
+        if (block instanceof Block.Single single) {
+            piece(trimmed, single);
+        } else if (block instanceof Block.Beside pair) {
+            double width = pair.left().widthMm() - kerf.besideMm();
+            int cut = cut(EdgeCut.Run.DOWN, width, trimmed);
+            both(trimmed.left(width, cut), pair.left(), trimmed.right(pair.left().widthMm(), cut), pair.right());
+        } else if (block instanceof Block.Below pair) {
+            double height = pair.top().heightMm() - kerf.belowMm();
+            int cut = cut(EdgeCut.Run.ACROSS, height, trimmed);
+            both(trimmed.top(height, cut), pair.top(), trimmed.bottom(pair.top().heightMm(), cut), pair.bottom());
+        }
+    }
+
+    /** Of two parts, the one that is a piece already is taken up first. */
+    private void both(Region one, Block oneBlock, Region other, Block otherBlock) {
+        if (free(other, otherBlock) && !free(one, oneBlock)) {
+            apart(other, otherBlock);
+            apart(one, oneBlock);
+        } else {
+            apart(one, oneBlock);
+            apart(other, otherBlock);
+        }
+    }
+
+    private boolean free(Region part, Block block) {
+        return block instanceof Block.Single && part.is(block.widthMm() - kerf.besideMm(), block.heightMm() - kerf.belowMm());
+    }
+
+    /**
+     * Cuts off what a part has too much: all of it round a piece, and round several pieces what is worth keeping, so that
+     * it stays in one. The side that leaves the larger rectangle is cut last, or first: whichever leaves more.
+     */
+    private Region trim(Region part, Block block) {
+        boolean single = block instanceof Block.Single;
+        double width = block.widthMm() - kerf.besideMm();
+        double height = block.heightMm() - kerf.belowMm();
+        boolean right = single ? part.widthMm() - width > Stock.SLACK_MM : kerf.usable(part.widthMm() - block.widthMm(), part.heightMm());
+        boolean bottom = single ? part.heightMm() - height > Stock.SLACK_MM : kerf.usable(part.heightMm() - block.heightMm(), part.widthMm());
+        boolean rightFirst = right && (!bottom || Math.max((part.widthMm() - block.widthMm()) * part.heightMm(), (part.heightMm() - block.heightMm()) * width)
+                >= Math.max((part.heightMm() - block.heightMm()) * part.widthMm(), (part.widthMm() - block.widthMm()) * height));
+        Region rest = part;
+        for (boolean down : rightFirst ? new boolean[] {true, false} : new boolean[] {false, true}) {
+            if (down && right) {
+                int cut = cut(EdgeCut.Run.DOWN, width, rest);
+                remnant(rest.right(Math.min(rest.widthMm(), block.widthMm()), cut));
+                rest = rest.left(width, cut);
+            } else if (!down && bottom) {
+                int cut = cut(EdgeCut.Run.ACROSS, height, rest);
+                remnant(rest.bottom(Math.min(rest.heightMm(), block.heightMm()), cut));
+                rest = rest.top(height, cut);
+            }
+        }
+        return rest;
+    }
+
+    private void piece(Region region, Block.Single single) {
+        Wanted wanted = next.apply(single.index());
+        placed.add(new Placed(wanted, wanted.lies(turning).get(single.shape()), region));
+    }
+
+    private int cut(EdgeCut.Run run, double fromMm, Region part) {
+        lines.add(new Line(run, fromMm, part));
+        return lines.size();
+    }
+
+    private void remnant(Stock.Panel panel) {
+        remnants.add(new Remnant(panel.xMm(), panel.yMm(), panel.widthMm(), panel.heightMm(), kerf.usable(panel.widthMm(), panel.heightMm())));
+    }
+
+    private void remnant(Region region) {
+        if (region.exists()) {
+            remnants.add(new Remnant(region.xMm(), region.yMm(), region.widthMm(), region.heightMm(),
+                    kerf.usable(region.widthMm(), region.heightMm())));
+        }
+    }
+
+    /** The numbers of the pieces a cut sets free, each by its place in {@link #placed}. */
+    List<Integer> frees(int cut) {
+        return IntStream.rangeClosed(1, placed.size()).filter(number -> placed.get(number - 1).region().cut() == cut).boxed().toList();
+    }
+}
