@@ -72,20 +72,20 @@ final class CutOrder {
         return parts.stream().anyMatch(part -> !part.chain().steps().isEmpty());
     }
 
-    /** Cuts the columns between flaws apart, where something is cut from them. */
+    /** Cuts the columns between flaws apart, where something is cut from them. The thread before a panel is drawn from the flaw. */
     private void columns(Region cloth, List<Filled.Part> parts) {
         Region rest = cloth;
         for (double x : parts.stream().mapToDouble(part -> part.panel().xMm()).distinct().sorted().toArray()) {
             List<Filled.Part> column = parts.stream().filter(part -> part.panel().xMm() == x).toList();
             if (used(column)) {
-                Region from = rest.xMm() < x ? rest.right(x - rest.xMm(), cut(EdgeCut.Run.DOWN, x - rest.xMm(), rest)) : rest;
+                Region from = rest.xMm() < x ? rest.right(x - rest.xMm(), cut(EdgeCut.Run.DOWN, x - kerf.besideMm() - rest.xMm(), rest)) : rest;
                 double width = column.get(0).panel().widthMm();
                 if (from.is(width, from.heightMm())) {
                     rows(from, column);
                 } else {
                     int cut = cut(EdgeCut.Run.DOWN, width, from);
                     rows(from.left(width, cut), column);
-                    rest = from.right(width, cut);
+                    rest = from.right(width + kerf.besideMm(), cut);
                 }
             } else {
                 column.forEach(part -> remnant(part.panel()));
@@ -101,13 +101,13 @@ final class CutOrder {
                 remnant(panel);
             } else {
                 Region from = rest.yMm() < panel.yMm()
-                        ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - rest.yMm(), rest)) : rest;
+                        ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - kerf.belowMm() - rest.yMm(), rest)) : rest;
                 if (from.is(from.widthMm(), panel.heightMm())) {
                     chain(from, part.chain());
                 } else {
                     int cut = cut(EdgeCut.Run.ACROSS, panel.heightMm(), from);
                     chain(from.top(panel.heightMm(), cut), part.chain());
-                    rest = from.bottom(panel.heightMm(), cut);
+                    rest = from.bottom(panel.heightMm() + kerf.belowMm(), cut);
                 }
             }
         }

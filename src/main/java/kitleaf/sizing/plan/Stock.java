@@ -1,6 +1,7 @@
 package kitleaf.sizing.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.Cloth;
@@ -74,18 +75,18 @@ record Stock(int place, double widthMm, double heightMm, boolean turning, boolea
         return panels;
     }
 
-    /** The stretches between flaws that run one way; a flaw narrower than a kerf takes a kerf away, as any cut does. */
+    /**
+     * The stretches between flaws that run one way. A flaw is cut out by a cut on either side, so it takes two kerfs away
+     * even where it is narrower than that.
+     */
     private List<double[]> between(Flaw.Run run, double lengthMm, double kerfMm) {
         List<double[]> stretches = new ArrayList<>();
         double start = 0;
-        for (Flaw flaw : flaws.stream().filter(f -> f.run() == run).sorted((a, b) -> Double.compare(a.fromMm(), b.fromMm())).toList()) {
-            double end = flaw.fromMm();
-            if (end - start > SLACK_MM) {
-                stretches.add(new double[] {start, end});
-                start = Math.max(start, Math.max(flaw.toMm(), end + kerfMm));
-            } else {
-                start = Math.max(start, flaw.toMm());
+        for (Flaw flaw : flaws.stream().filter(f -> f.run() == run).sorted(Comparator.comparingDouble(Flaw::fromMm)).toList()) {
+            if (flaw.fromMm() - start > SLACK_MM) {
+                stretches.add(new double[] {start, flaw.fromMm()});
             }
+            start = Math.max(start, Math.max(flaw.toMm(), flaw.fromMm() + 2 * kerfMm));
         }
         if (lengthMm - start > SLACK_MM) {
             stretches.add(new double[] {start, lengthMm});
