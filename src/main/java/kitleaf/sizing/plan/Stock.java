@@ -29,6 +29,9 @@ record Stock(int place, double widthMm, double heightMm, boolean turning, boolea
      */
     static final double SLACK_MM = 1e-6;
 
+    /** The least that is cut off with a flaw. */
+    private static final double STRIP_MM = 1;
+
     Stock {
         flaws = List.copyOf(flaws);
     }
@@ -76,17 +79,19 @@ record Stock(int place, double widthMm, double heightMm, boolean turning, boolea
     }
 
     /**
-     * The stretches between flaws that run one way. A flaw is cut out by a cut on either side, so it takes two kerfs away
-     * even where it is narrower than that.
+     * The stretches between flaws that run one way. A flaw no wider than a kerf goes with one cut. A wider one is cut out
+     * by a cut on either side, or by one if it lies at the cloth's edge, and what falls off between has to be something.
      */
     private List<double[]> between(Flaw.Run run, double lengthMm, double kerfMm) {
         List<double[]> stretches = new ArrayList<>();
         double start = 0;
         for (Flaw flaw : flaws.stream().filter(f -> f.run() == run).sorted(Comparator.comparingDouble(Flaw::fromMm)).toList()) {
-            if (flaw.fromMm() - start > SLACK_MM) {
+            boolean atEdge = flaw.fromMm() - start <= SLACK_MM;
+            if (!atEdge) {
                 stretches.add(new double[] {start, flaw.fromMm()});
             }
-            start = Math.max(start, Math.max(flaw.toMm(), flaw.fromMm() + 2 * kerfMm));
+            double cutMm = atEdge ? kerfMm + STRIP_MM : flaw.wideMm() <= kerfMm ? kerfMm : 2 * kerfMm + STRIP_MM;
+            start = Math.max(start, Math.max(flaw.toMm(), flaw.fromMm() + cutMm));
         }
         if (lengthMm - start > SLACK_MM) {
             stretches.add(new double[] {start, lengthMm});
