@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param name what she calls it, as pieces write it; several cloths may share one
  * @param kind how it is woven
- * @param count threads (blocks on block cloth) to the inch, as it lies there
+ * @param count threads (blocks on block cloth) to the inch, as pieces on it count them
  * @param widthMm {@value #LEAST_MM} to {@value #MOST_MM}
  * @param heightMm {@value #LEAST_MM} to {@value #MOST_MM}
  * @param warp which way the warp runs: {@code DOWN} is along its height

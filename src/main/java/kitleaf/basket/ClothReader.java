@@ -14,9 +14,15 @@ final class ClothReader {
     static final Form<Integer> OVER = new WholeText(1, Cloth.MOST_OVER, "2");
     private static final Form<Double> SHRINK = new PercentText(Shrink.MOST, "is more than any cloth shrinks", "2%");
 
+    static final Form<Cloth.Kind> KIND = Choice.of("a kind of cloth", Cloth.Kind.class);
+    static final Form<Cloth.WarpRun> WARP = Choice.of("a way the warp runs", Cloth.WarpRun.class);
+    static final String COUNT_EXAMPLE = "36";
+
+    private final ClothsOnHand onHand;
     private final Problems problems;
 
-    ClothReader(Problems problems) {
+    ClothReader(ClothsOnHand onHand, Problems problems) {
+        this.onHand = onHand;
         this.problems = problems;
     }
 
@@ -26,23 +32,21 @@ final class ClothReader {
 
     private Optional<Cloth> read(Fields fields) {
         Optional<String> name = fields.value("name", new TextForm("Sea-mist"));
-        Optional<Cloth.Kind> kind = fields.required("kind", Choice.of("a kind of cloth", Cloth.Kind.class));
-        Optional<Count> count = count(fields);
-        Optional<Integer> over = over(fields, kind);
+        ClothTaken taken = ClothTaken.read(fields, name, onHand);
+        Optional<Integer> over = over(fields, taken.kind());
         Shrink shrink = fields.oneOrTwo("shrink", SHRINK, "warp", "weft", x -> new Shrink(x, x), Shrink::new)
                 .orElse(Shrink.NONE);
         Cloth.Counted counted = fields.value("counted", Choice.of("a time of counting", Cloth.Counted.class))
                 .orElse(Cloth.Counted.AFTER);
-        Cloth.WarpRun warp = fields.value("warp", Choice.of("a way the warp runs", Cloth.WarpRun.class))
-                .orElse(Cloth.WarpRun.DOWN);
+        Cloth.WarpRun warp = fields.value("warp", WARP).orElse(Cloth.WarpRun.DOWN);
         boolean overDyed = fields.value("over-dyed", new YesNo()).orElse(false);
         boolean cut = fields.value("cut", new YesNo()).orElse(false);
-        return kind.flatMap(k -> count.flatMap(c -> over.map(
+        return taken.kind().flatMap(k -> taken.count().flatMap(c -> over.map(
                 o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed, cut))));
     }
 
-    private static Optional<Count> count(Fields fields) {
-        fields.require("count", "36");
+    /** The count of a cloth, in any of the forms it can take. */
+    static Optional<Count> count(Fields fields) {
         return fields.oneOrTwo("count", new CountText(), "warp", "weft", x -> new Count(x, x), Count::new);
     }
 

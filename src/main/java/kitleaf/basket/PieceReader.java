@@ -41,7 +41,7 @@ final class PieceReader {
     private Optional<Piece> read(Fields fields, String id, Optional<String> title) {
         Optional<String> designer = fields.value("designer", new TextForm("Ottoline Marsh"));
         Optional<ChartSize> stitches = fields.required("stitches", new ChartText());
-        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(problems)::read);
+        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read);
         Optional<Finish> finish = fields.value("finish", Choice.of("a finish", Finish.class));
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
         List<CalledThread> threads = threads(fields);

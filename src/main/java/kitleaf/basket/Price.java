@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.Objects;
 
 /**
- * What one skein costs.
+ * What one skein, or one cut of cloth, costs.
  *
  * @param amount 0 or more
  * @param currency its ISO 4217 code, such as {@code GBP}

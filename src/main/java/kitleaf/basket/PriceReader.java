@@ -9,7 +9,7 @@ import java.util.Optional;
 final class PriceReader {
 
     private static final String EXAMPLE = "{cotton: 1.20 GBP}";
-    private static final Form<Price> PRICE = new PriceText();
+    private static final Form<Price> PRICE = new PriceText("skein", "1.20 GBP");
 
     private final Form<String> putUpName;
     private final Problems problems;

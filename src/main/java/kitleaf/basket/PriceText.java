@@ -10,10 +10,13 @@ import java.util.regex.Pattern;
 /**
  * A price: an amount after a decimal point, then its currency by ISO 4217, {@code 1.20 GBP}. It is kept with as many
  * decimals as its currency has, so that 1.2 GBP and 1.20 GBP are one price.
+ *
+ * @param what is priced, in a word
+ * @param example one to show her
  */
-record PriceText() implements Form<Price> {
+record PriceText(String what, String example) implements Form<Price> {
 
-    /** Nothing sold by the skein costs more, whatever the currency's coin is worth. */
+    /** Nothing sold by the skein or the yard costs more, whatever the currency's coin is worth. */
     private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000_000);
 
     private static final Pattern PARTS = Pattern.compile("(-?[0-9.,]+)\\s*(\\p{L}*)");
@@ -43,12 +46,12 @@ record PriceText() implements Form<Price> {
         return new Fault(Quote.of(text) + " is not a price", "write an amount and its currency, such as " + example());
     }
 
-    private static Price price(BigDecimal amount, Currency currency, String text) throws Fault {
+    private Price price(BigDecimal amount, Currency currency, String text) throws Fault {
         if (text.startsWith("-")) {
             throw new Fault(Quote.of(text) + " is less than nothing", "write an amount of 0 or more");
         }
         if (amount.compareTo(MOST) > 0) {
-            throw new Fault(Quote.of(text) + " is more than any skein costs", "write 0 to " + MOST.toPlainString());
+            throw new Fault(Quote.of(text) + " is more than any " + what + " costs", "write 0 to " + MOST.toPlainString());
         }
         int decimals = currency.getDefaultFractionDigits();
         if (amount.scale() > decimals) {
@@ -68,10 +71,5 @@ record PriceText() implements Form<Price> {
     private static Optional<Currency> known(String code) {
         return Currency.getAvailableCurrencies().stream()
                 .filter(currency -> currency.getCurrencyCode().equals(code) && currency.getDefaultFractionDigits() >= 0).findFirst();
-    }
-
-    @Override
-    public String example() {
-        return "1.20 GBP";
     }
 }

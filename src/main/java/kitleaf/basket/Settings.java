@@ -12,20 +12,27 @@ import java.util.OptionalDouble;
  * @param putUps by name, the built-in ones first
  * @param putUpsKnown whether those are all she has; false when some could not be read
  * @param prices by the put-up's name
+ * @param clothOnHandKnown whether the cloth on hand is all she has; false when some could not be read
  * @param timeOff in the order she wrote it
  * @param goals before the pieces they name are known
  */
 record Settings(Optional<String> title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
                 Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
-                Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
+                Optional<LabelStock> labelStock, Tags tags,
+                ClothSupply clothSupply, boolean clothOnHandKnown, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
 
     /** What holds when nothing is said. */
     static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, Printer.TRUE, OptionalDouble.empty(),
             Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL,
-            ClothSupply.NONE, Pace.UNSAID, List.of(), ReadGoals.NONE);
+            ClothSupply.NONE, true, Pace.UNSAID, List.of(), ReadGoals.NONE);
 
     /** Stands in for settings that could not be read. */
     static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.printer, USUAL.cutStepMm,
             USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags,
-            USUAL.clothSupply, USUAL.pace, USUAL.timeOff, USUAL.goals);
+            USUAL.clothSupply, false, USUAL.pace, USUAL.timeOff, USUAL.goals);
+
+    /** The cloths on hand that pieces may name. */
+    ClothsOnHand clothsOnHand() {
+        return new ClothsOnHand(clothSupply.onHand(), clothOnHandKnown);
+    }
 }

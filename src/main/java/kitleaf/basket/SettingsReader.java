@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
 final class SettingsReader {
 
     private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins",
-            "stash", "prices", "label-stock", "tags", "pace", "time-off", "goals");
+            "stash", "prices", "label-stock", "tags", "cloth-on-hand",
+            "cloth-cuts", "cutting", "pace", "time-off", "goals");
     private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
     private static final List<String> SKEIN_KEYS = List.of("length", "plies", "lot-matters");
 
@@ -50,8 +51,9 @@ final class SettingsReader {
         List<StashEntry> stash = new StashReader(putUpName, tables, problems).read(fields);
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
         Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
+        ClothSupplyReader.ReadSupply cloth = new ClothSupplyReader(problems).read(fields, prices);
         return new Settings(title, paper.orElse(Papers.USUAL), units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
-                new TagsReader(paper).read(fields), ClothSupply.NONE, PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
+                new TagsReader(paper).read(fields), cloth.supply(), cloth.onHandKnown(), PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
     }
 
     private static Printer printer(Fields fields) {

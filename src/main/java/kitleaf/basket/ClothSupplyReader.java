@@ -1,0 +1,43 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the cloth she has and can buy, and how she cuts. */
+final class ClothSupplyReader {
+
+    private static final String CUTTING_EXAMPLE = "{fray: 3 mm, usable: 10 cm}";
+    private static final List<String> CUTTING_KEYS = List.of("fray", "usable");
+    private static final Form<Double> FRAY = new LengthText(0, Cutting.MOST_FRAY_MM, "is not what a cut frays", "write 0 mm to 30 mm", "3 mm");
+    private static final Form<Double> USABLE = new LengthText(0, Cutting.MOST_USABLE_MM, "is not the side of a remnant to keep",
+            "write 0 mm to 1 m", "10 cm");
+
+    private final Problems problems;
+
+    ClothSupplyReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * What came of reading.
+     *
+     * @param onHandKnown whether the cloths on hand are all she has; false when some could not be read
+     */
+    record ReadSupply(ClothSupply supply, boolean onHandKnown) {
+    }
+
+    /** What the basket says of cloth; the usual where it is silent. */
+    ReadSupply read(Fields basket, Map<String, Price> skeinPrices) {
+        ClothOnHandReader.OnHand onHand = new ClothOnHandReader(problems).read(basket);
+        Optional<List<ClothCut>> cuts = new ClothCutsReader(skeinPrices, problems).read(basket);
+        Cutting cutting = basket.group("cutting", CUTTING_EXAMPLE, CUTTING_KEYS).map(ClothSupplyReader::cutting).orElse(Cutting.USUAL);
+        return new ReadSupply(new ClothSupply(onHand.cloths(), cuts.orElse(ClothSupply.USUAL_CUTS), cuts.isPresent(), cutting),
+                onHand.whole());
+    }
+
+    private static Cutting cutting(Fields fields) {
+        return new Cutting(fields.value("fray", FRAY).orElse(Cutting.USUAL.frayMm()),
+                fields.value("usable", USABLE).orElse(Cutting.USUAL.usableMm()));
+    }
+}
