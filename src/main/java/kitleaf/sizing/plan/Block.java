@@ -12,6 +12,19 @@ sealed interface Block {
     /** Its height in millimetres. */
     double heightMm();
 
+    /** Counts its pieces, each by its index. */
+    default void count(int[] numbers) {
+        if (this instanceof Single single) {
+            numbers[single.index()]++;
+        } else if (this instanceof Beside pair) {
+            pair.left().count(numbers);
+            pair.right().count(numbers);
+        } else if (this instanceof Below pair) {
+            pair.top().count(numbers);
+            pair.bottom().count(numbers);
+        }
+    }
+
     /**
      * One piece.
      *

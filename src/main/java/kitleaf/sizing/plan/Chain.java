@@ -25,4 +25,25 @@ record Chain(List<Step> steps) {
     Chain {
         steps = List.copyOf(steps);
     }
+
+    /** One block cut off a panel, from the side that leaves the larger usable rectangle. */
+    static Chain of(Block block, Stock.Panel panel, Kerf kerf) {
+        Chain down = new Chain(List.of(new Step(EdgeCut.Run.DOWN, block)));
+        Chain across = new Chain(List.of(new Step(EdgeCut.Run.ACROSS, block)));
+        return down.restMm2(panel, kerf) >= across.restMm2(panel, kerf) ? down : across;
+    }
+
+    /** The area of what stays whole of a panel, 0 if it is not usable. */
+    double restMm2(Stock.Panel panel, Kerf kerf) {
+        double width = panel.widthMm() + kerf.besideMm();
+        double height = panel.heightMm() + kerf.belowMm();
+        for (Step step : steps) {
+            if (step.run() == EdgeCut.Run.DOWN) {
+                width -= step.block().widthMm();
+            } else {
+                height -= step.block().heightMm();
+            }
+        }
+        return kerf.usableMm2(width, height);
+    }
 }

@@ -1,7 +1,6 @@
 package kitleaf.sizing.plan;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,12 +16,14 @@ import java.util.stream.Stream;
 final class ExactPlan {
 
     private final Group group;
+    private final List<Integer> cloths;
     private final Counts counts;
     private final Patience patience;
 
-    private ExactPlan(Group group, Patience patience) {
+    private ExactPlan(Group group, List<Integer> numbers, List<Integer> cloths, Patience patience) {
         this.group = group;
-        this.counts = Counts.of(group.numbers());
+        this.cloths = cloths;
+        this.counts = Counts.of(numbers);
         this.patience = patience;
     }
 
@@ -30,14 +31,25 @@ final class ExactPlan {
     private record Shared(Outcome[] outcomes, int[] onLast) {
     }
 
-    /** Finds it; empty if patience ended first. */
-    static Optional<GroupPlan> of(Group group, Patience patience) {
-        return new ExactPlan(group, patience).find();
+    /**
+     * Finds it.
+     *
+     * @param numbers how many of each kin are to be planned
+     * @param cloths which of the group's cloths on hand may be cut
+     * @return empty if patience ended first
+     */
+    static Optional<Draft> of(Group group, List<Integer> numbers, List<Integer> cloths, Patience patience) {
+        return new ExactPlan(group, numbers, cloths, patience).find();
     }
 
-    private Optional<GroupPlan> find() {
+    /** The cloths on hand, then the shop cuts. */
+    private List<Stock> stocks() {
+        return Stream.concat(cloths.stream().map(group.onHand()::get), group.shop().stream()).toList();
+    }
+
+    private Optional<Draft> find() {
         Map<Boolean, Fronts> fronts = new HashMap<>();
-        for (Stock stock : Stream.concat(group.onHand().stream(), group.shop().stream()).toList()) {
+        for (Stock stock : stocks()) {
             if (!fronts.containsKey(stock.turning())) {
                 Optional<Fronts> found = fronts(stock.turning());
                 if (found.isEmpty()) {
@@ -47,7 +59,8 @@ final class ExactPlan {
             }
         }
         List<StockTable> tables = new ArrayList<>();
-        for (Stock stock : group.onHand()) {
+        for (int cloth : cloths) {
+            Stock stock = group.onHand().get(cloth);
             Optional<StockTable> table = StockTable.of(stock, fronts.get(stock.turning()), group.kerf(), patience);
             if (table.isEmpty()) {
                 return Optional.empty();
@@ -60,7 +73,7 @@ final class ExactPlan {
     }
 
     private Optional<Fronts> fronts(boolean turning) {
-        List<Stock> stocks = Stream.concat(group.onHand().stream(), group.shop().stream()).filter(stock -> stock.turning() == turning).toList();
+        List<Stock> stocks = stocks().stream().filter(stock -> stock.turning() == turning).toList();
         return Fronts.of(counts, group.shapes(turning),
                 stocks.stream().mapToDouble(Stock::widthMm).max().orElse(0) + group.kerf().besideMm() + Stock.SLACK_MM,
                 stocks.stream().mapToDouble(Stock::heightMm).max().orElse(0) + group.kerf().belowMm() + Stock.SLACK_MM, patience);
@@ -76,7 +89,7 @@ final class ExactPlan {
             Outcome[] last = before;
             Outcome[] outcomes = new Outcome[counts.states()];
             int[] onLast = new int[counts.states()];
-            boolean[] allowed = allowed(cloth);
+            boolean[] allowed = allowed(cloths.get(cloth));
             for (int state = 0; state < counts.states(); state++) {
                 int whole = state;
                 boolean inTime = counts.parts(state, part -> {
@@ -110,18 +123,16 @@ final class ExactPlan {
         return allowed;
     }
 
-    private Optional<GroupPlan> choose(List<StockTable> tables, List<Shared> shared, ShopTable shop) {
+    private Optional<Draft> choose(List<StockTable> tables, List<Shared> shared, ShopTable shop) {
         int best = -1;
         for (int state = 0; state < counts.states(); state++) {
             if (outcome(shared, state) != null && (best < 0 || better(shared, shop, state, best))) {
                 best = state;
             }
         }
-        int bought = counts.all() - best;
-        ShopTable.Bill bill = shop.bill(bought);
-        Outcome outcome = outcome(shared, best);
-        Proof proof = new Proof(true, false, bill.cost(), bill.cost(), outcome.cloths(), outcome.cloths(), outcome.largestMm2(), outcome.largestMm2());
-        return filled(shop, bought).map(cuts -> new GroupPlan(group, onHand(tables, shared, bought), cuts, unplaced(shop, bought), proof));
+        Draft draft = new Draft(group, counts.numbers(counts.all()));
+        open(draft, tables, shared, best);
+        return buy(draft, shop.buys(counts.all() - best)) ? Optional.of(draft) : Optional.empty();
     }
 
     private boolean better(List<Shared> shared, ShopTable shop, int state, int other) {
@@ -137,36 +148,28 @@ final class ExactPlan {
         return shared.isEmpty() ? (state == 0 ? Outcome.NOTHING : null) : shared.get(shared.size() - 1).outcomes()[state];
     }
 
-    private List<Filled> onHand(List<StockTable> tables, List<Shared> shared, int bought) {
-        List<Filled> filled = new ArrayList<>();
-        int rest = counts.all() - bought;
+    private void open(Draft draft, List<StockTable> tables, List<Shared> shared, int selection) {
+        int rest = selection;
         for (int cloth = shared.size() - 1; cloth >= 0; cloth--) {
             int here = shared.get(cloth).onLast()[rest];
             if (here != 0) {
-                filled.add(new Filled(group.onHand().get(cloth), tables.get(cloth).parts(here)));
+                Filled filled = new Filled(group.onHand().get(cloths.get(cloth)), tables.get(cloth).parts(here));
+                draft.open(cloths.get(cloth), filled, counts.numbers(here));
             }
             rest -= here;
         }
-        Collections.reverse(filled);
-        return filled;
     }
 
-    /** The shop cuts, each cut so that the largest rectangle stays of it, too. */
-    private Optional<List<Filled>> filled(ShopTable shop, int bought) {
-        List<Filled> filled = new ArrayList<>();
-        for (ShopTable.Buy buy : shop.buys(bought)) {
-            Optional<Filled> cut = Filling.of(group, group.shop().get(buy.cut()), counts.numbers(buy.selection()), patience);
-            if (cut.isEmpty()) {
-                return Optional.empty();
+    /** Buys shop cuts, each cut so that the largest rectangle stays of it, too; false if patience ended first. */
+    private boolean buy(Draft draft, List<ShopTable.Buy> buys) {
+        for (ShopTable.Buy buy : buys) {
+            List<Integer> numbers = counts.numbers(buy.selection());
+            Optional<Filled> filled = Filling.of(group, group.shop().get(buy.cut()), numbers, patience);
+            if (filled.isEmpty()) {
+                return false;
             }
-            filled.add(cut.get());
+            draft.buy(buy.cut(), filled.get(), numbers);
         }
-        return Optional.of(filled);
-    }
-
-    private List<Integer> unplaced(ShopTable shop, int bought) {
-        List<Integer> numbers = new ArrayList<>(Collections.nCopies(counts.types(), 0));
-        shop.unplaced(bought).forEach(kin -> numbers.set(kin, numbers.get(kin) + 1));
-        return numbers;
+        return true;
     }
 }

@@ -22,4 +22,14 @@ record Filled(Stock stock, List<Part> parts) {
     Filled {
         parts = List.copyOf(parts);
     }
+
+    /** A cloth nothing is cut from. */
+    static Filled untouched(Stock stock, Kerf kerf) {
+        return new Filled(stock, stock.panels(kerf).stream().map(panel -> new Part(panel, Chain.NONE)).toList());
+    }
+
+    /** The area of the largest usable rectangle that stays, 0 if there is none. */
+    double remnantMm2(Kerf kerf) {
+        return parts.stream().mapToDouble(part -> part.chain().restMm2(part.panel(), kerf)).max().orElse(0);
+    }
 }

@@ -51,6 +51,35 @@ final class Front {
         heights[at] = height;
     }
 
+    /** Takes in the boxes of one selection that has those of another to its right, each as high as its own box. */
+    void addBeside(Front one, Front other, double mostWidth) {
+        int right = 0;
+        for (int at = 0; at < one.size; at++) {
+            // Boxes get lower and lower, so what fits beside them is never further to the front.
+            while (right < other.size && other.heights[right] > one.heights[at]) {
+                right++;
+            }
+            if (right == other.size || one.widths[at] + other.widths[right] > mostWidth) {
+                return;
+            }
+            add(one.widths[at] + other.widths[right], one.heights[at]);
+        }
+    }
+
+    /** Takes in the boxes of one selection that has those of another below it, each as wide as its own box. */
+    void addBelow(Front one, Front other, double mostHeight) {
+        int below = other.size - 1;
+        for (int at = one.size - 1; at >= 0; at--) {
+            while (below >= 0 && other.widths[below] > one.widths[at]) {
+                below--;
+            }
+            if (below < 0 || one.heights[at] + other.heights[below] > mostHeight) {
+                return;
+            }
+            add(one.widths[at], one.heights[at] + other.heights[below]);
+        }
+    }
+
     /** The least height of a box no wider than this; infinite if there is none. */
     double leastHeight(double width) {
         int after = firstFrom(Math.nextUp(width));

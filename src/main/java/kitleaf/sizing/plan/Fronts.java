@@ -50,7 +50,8 @@ final class Fronts {
         }
         int first = counts.first(state);
         if (counts.one(first) == state) {
-            shapes.get(first).forEach(shape -> add(front, shape.widthMm(), shape.heightMm()));
+            shapes.get(first).stream().filter(shape -> shape.widthMm() <= mostWidthMm && shape.heightMm() <= mostHeightMm)
+                    .forEach(shape -> front.add(shape.widthMm(), shape.heightMm()));
         }
         return counts.parts(state, part -> {
             // Each pair of parts once, and neither empty.
@@ -62,22 +63,12 @@ final class Fronts {
             if (one.size() == 0 || other.size() == 0) {
                 return patience.step();
             }
-            for (int at = 0; at < one.size(); at++) {
-                add(front, one.width(at) + other.leastWidth(one.height(at)), one.height(at));
-                add(front, one.width(at), one.height(at) + other.leastHeight(one.width(at)));
-            }
-            for (int at = 0; at < other.size(); at++) {
-                add(front, other.width(at) + one.leastWidth(other.height(at)), other.height(at));
-                add(front, other.width(at), other.height(at) + one.leastHeight(other.width(at)));
-            }
+            front.addBeside(one, other, mostWidthMm);
+            front.addBeside(other, one, mostWidthMm);
+            front.addBelow(one, other, mostHeightMm);
+            front.addBelow(other, one, mostHeightMm);
             return patience.steps(one.size() + other.size());
         });
-    }
-
-    private void add(Front front, double width, double height) {
-        if (width <= mostWidthMm && height <= mostHeightMm) {
-            front.add(width, height);
-        }
     }
 
     Counts counts() {

@@ -8,14 +8,12 @@ import java.util.List;
  * @param group the group
  * @param onHand which cloths on hand are opened, and how they are cut
  * @param bought the shop cuts, and how they are cut
- * @param unplaced how many of each kin have no cloth
  * @param proof what is proved of it
  */
-record GroupPlan(Group group, List<Filled> onHand, List<Filled> bought, List<Integer> unplaced, Proof proof) {
+record GroupPlan(Group group, List<Filled> onHand, List<Filled> bought, Proof proof) {
 
     GroupPlan {
         onHand = List.copyOf(onHand);
         bought = List.copyOf(bought);
-        unplaced = List.copyOf(unplaced);
     }
 }

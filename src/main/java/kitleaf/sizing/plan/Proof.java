@@ -16,6 +16,11 @@ package kitleaf.sizing.plan;
 public record Proof(boolean optimal, boolean cutShort, double cost, double leastCost, int cloths, int fewestCloths,
                     double remnantMm2, double largestRemnantMm2) {
 
+    /** The proof of a plan that is the best of all. */
+    static Proof optimal(double cost, Outcome outcome) {
+        return new Proof(true, false, cost, cost, outcome.cloths(), outcome.cloths(), outcome.largestMm2(), outcome.largestMm2());
+    }
+
     /** How much more it may cost than the cheapest plan, as a part of its cost, 0 to 1. */
     public double costGap() {
         return cost > 0 ? (cost - leastCost) / cost : 0;

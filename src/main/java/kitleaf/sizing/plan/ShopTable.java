@@ -152,15 +152,4 @@ final class ShopTable {
         }
         return buys;
     }
-
-    /** The kin left without cloth in a selection, one a piece. */
-    List<Integer> unplaced(int state) {
-        List<Integer> unplaced = new ArrayList<>();
-        for (int rest = state; rest != 0; rest -= bills[rest].from()) {
-            if (bills[rest].cut() < 0) {
-                unplaced.add(counts.first(rest));
-            }
-        }
-        return unplaced;
-    }
 }
