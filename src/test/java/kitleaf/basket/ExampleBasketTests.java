@@ -48,6 +48,30 @@ class ExampleBasketTests {
         assertEquals(3, basket.prices().size());
     }
 
+    /** Newcomers see in it all that can be said of cloth: a flaw both ways, a selvedge, turning, an uneven count, cuts with prices. */
+    @Test
+    void theClothDrawerShowsAllThatCanBeSaidOfCloth() {
+        ClothSupply supply = example().clothSupply();
+        List<ClothOnHand> cloths = supply.onHand();
+        assertEquals(List.of("Sea-mist", "Unbleached", "Chalk", "Foam", "Bolt end", "Old sail"), cloths.stream().map(ClothOnHand::name).toList());
+        assertEquals(Set.of(Flaw.Run.DOWN, Flaw.Run.ACROSS),
+                cloths.stream().flatMap(cloth -> cloth.flaws().stream()).map(Flaw::run).collect(Collectors.toSet()));
+        assertTrue(cloths.stream().anyMatch(cloth -> cloth.selvedge().isPresent() && cloth.turning()));
+        assertTrue(cloths.stream().anyMatch(cloth -> !cloth.count().even()));
+        assertTrue(supply.cutsGiven() && supply.cuts().stream().allMatch(cut -> cut.price().isPresent()));
+    }
+
+    /** The cloth a piece names in the drawer is the cloth it is stitched on, to the thread. */
+    @Test
+    void piecesCountTheirClothAsTheDrawerDoes() {
+        Basket basket = example();
+        List<Cloth> named = basket.pieces().stream().map(Piece::cloth).filter(cloth -> cloth.name().isPresent()).toList();
+        List<Cloth> drawn = named.stream().filter(cloth -> basket.clothSupply().onHand().stream().anyMatch(other ->
+                other.isCalled(cloth.name().get()) && other.kind() == cloth.kind() && other.count().same(cloth.count()))).toList();
+        // Sea-mist 2, Unbleached 3, the cones in Chalk 2, Foam, Bolt end and Old sail 1 each; the pin pillow is on another Chalk.
+        assertEquals(10, drawn.size());
+    }
+
     @Test
     void theYearIsPlannedFromTheLogs() {
         Basket basket = example();

@@ -135,7 +135,7 @@ class PrintCommandTests {
                 bookmarks++;
                 assertFalse(item.getTitle().isBlank());
             }
-            assertEquals(13, bookmarks, "one a piece");
+            assertEquals(15, bookmarks, "one a piece");
             for (PDPage page : document.getPages()) {
                 for (COSName name : page.getResources().getFontNames()) {
                     PDFont font = page.getResources().getFont(name);
