@@ -31,7 +31,7 @@ final class BestCut {
     /** Guesses before all else. */
     private static final int FIRST_GUESSES = 40;
 
-    /** What a look at a pair of blocks or at a lay comes to in steps of patience: about a microsecond each 64. */
+    /** Pairs of blocks, or lays, looked at for one step of patience: about a microsecond's work. */
     private static final int LOOKS_A_STEP = 64;
 
     /** Which share of what could lie around a block is thought likely to come about. */
@@ -101,7 +101,7 @@ final class BestCut {
         for (int i = 0; i < FIRST_GUESSES && bounds.whole() >= atLeast() && guessed(); i++) {
             // Each guess is noted as it is made.
         }
-        if (bounds.whole() >= atLeast() && bounds.reckon(patience)) {
+        if (bounds.whole() >= atLeast() && bounds.reckon(steps -> spend(steps) && guessBeside())) {
             search();
         } else {
             lost = bounds.whole();
@@ -159,13 +159,13 @@ final class BestCut {
             taken = Arrays.copyOf(taken, 2 * takenUp);
         }
         taken[takenUp++] = block;
-        if (!spend(takenUp)) {
+        if (!spend(1 + takenUp / LOOKS_A_STEP)) {
             return false;
         }
         if (promising) {
             guess.around(block, blocks, counts);
             note();
-            if (!spend(guess.looks())) {
+            if (!spend(1 + guess.looks() / LOOKS_A_STEP)) {
                 return false;
             }
         }
@@ -185,8 +185,7 @@ final class BestCut {
         return true;
     }
 
-    private boolean spend(int looks) {
-        int steps = 1 + looks / LOOKS_A_STEP;
+    private boolean spend(long steps) {
         searchAhead += steps;
         return patience.steps(steps);
     }
@@ -222,8 +221,7 @@ final class BestCut {
         if (blocks.dominated()) {
             return;
         }
-        patience.step();
-        searchAhead++;
+        spend(1);
         double left = bounds.left(blocks.width[row], blocks.height[row], kind -> job.most[kind] - counts.of(kind, blocks.counts, row * counts.words));
         double worth = blocks.value[row];
         blocks.bound[row] = Math.min(blocks.bound[row], worth + left);

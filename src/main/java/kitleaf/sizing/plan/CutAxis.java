@@ -16,7 +16,7 @@ import java.util.stream.LongStream;
 final class CutAxis {
 
     /** How many points there may be; the tables grow with the square of this, the work with the cube. */
-    static final int POINTS = 160;
+    static final int POINTS = 100;
 
     private final long unit;
     private final long[] points;

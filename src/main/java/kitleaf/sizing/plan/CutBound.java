@@ -1,6 +1,7 @@
 package kitleaf.sizing.plan;
 
 import java.util.Arrays;
+import java.util.function.LongPredicate;
 
 /**
  * The most that could still be cut from the rectangle outside a block that lies in one of its corners.
@@ -16,8 +17,8 @@ import java.util.Arrays;
  */
 final class CutBound {
 
-    /** Entries of a table looked at for one step of patience. */
-    private static final int LOOKS_A_STEP = 64;
+    /** Entries of a table looked at for one step of patience: about a microsecond's work. */
+    private static final int LOOKS_A_STEP = 256;
 
     private final CutJob job;
     private final CutAxis across;
@@ -56,17 +57,21 @@ final class CutBound {
         around = new double[across.size()][down.size()];
     }
 
-    /** Reckons the tables; false when patience ended before they were done, so that areas are all there is to go by. */
-    boolean reckon(Patience patience) {
-        reckoned = reckonInside(patience) && reckonAround(patience);
+    /**
+     * Reckons the tables; false when patience ended before they were done, so that areas are all there is to go by.
+     *
+     * @param spend takes so many steps; false when patience has ended
+     */
+    boolean reckon(LongPredicate spend) {
+        reckoned = reckonInside(spend) && reckonAround(spend);
         return reckoned;
     }
 
-    private boolean reckonInside(Patience patience) {
+    private boolean reckonInside(LongPredicate spend) {
         int[][] restAcross = rests(across);
         int[][] restDown = rests(down);
         for (int x = 1; x < across.size(); x++) {
-            if (!patience.steps(1 + (long) down.size() * (x + down.size()) / LOOKS_A_STEP)) {
+            if (!spend.test(1 + (long) down.size() * (x + down.size()) / LOOKS_A_STEP)) {
                 return false;
             }
             for (int y = 1; y < down.size(); y++) {
@@ -117,12 +122,12 @@ final class CutBound {
         return across.cells(job.wide[lay]) <= across.length(x) && down.cells(job.high[lay]) <= down.length(y);
     }
 
-    private boolean reckonAround(Patience patience) {
+    private boolean reckonAround(LongPredicate spend) {
         int[][] sumAcross = sums(across);
         int[][] sumDown = sums(down);
         double all = (double) across.length(across.size() - 1) * down.length(down.size() - 1);
         for (int x = across.size() - 1; x >= 0; x--) {
-            if (!patience.steps(1 + (long) down.size() * (across.size() - x + down.size()) / LOOKS_A_STEP)) {
+            if (!spend.test(1 + (long) down.size() * (across.size() - x + down.size()) / LOOKS_A_STEP)) {
                 return false;
             }
             for (int y = down.size() - 1; y >= 0; y--) {
