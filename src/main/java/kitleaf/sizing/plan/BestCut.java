@@ -25,7 +25,7 @@ import java.util.Optional;
  */
 final class BestCut {
 
-    /** Blocks kept at most: some 40 MB of them. */
+    /** Blocks kept at most: some 60 MB of them. */
     private static final int ROOM = 400_000;
 
     /** Guesses before all else. */
@@ -80,7 +80,8 @@ final class BestCut {
     }
 
     /**
-     * The best that can be cut from a rectangle. Lengths that differ by a millionth of a millimetre are equal.
+     * The best that can be cut from a rectangle. Lengths that differ by a millionth of a millimetre are equal, and so are
+     * values that differ by a billionth of all there is to win; whole values, up to a billion together, are exact.
      *
      * @param widthMm above 0, a kilometre at most
      * @param heightMm above 0, a kilometre at most
@@ -98,23 +99,26 @@ final class BestCut {
     }
 
     private Found find() {
-        for (int i = 0; i < FIRST_GUESSES && bounds.whole() >= atLeast() && guessed(); i++) {
-            // Each guess is noted as it is made.
+        int guesses = 0;
+        boolean patient = true;
+        while (patient && guesses < FIRST_GUESSES && bounds.whole() >= atLeast()) {
+            patient = guessed();
+            guesses++;
         }
-        if (bounds.whole() >= atLeast() && bounds.reckon(steps -> spend(steps) && guessBeside())) {
+        if (patient && bounds.whole() >= atLeast() && bounds.reckon(steps -> spend(steps) && guessBeside())) {
             search();
         } else {
             lost = bounds.whole();
         }
         double exact = best.map(job::valueOf).orElse(0.0);
-        double bound = Math.floor(Math.min(lost, bounds.whole()) / job.valueStep + 0.5e-9) * job.valueStep;
+        double bound = job.within(Math.min(lost, bounds.whole()));
         boolean proven = bound < atLeast();
         return new Found(best, exact, proven ? exact : Math.max(exact, bound), proven);
     }
 
-    /** What something better is worth at least, a hair less for sums of doubles. */
+    /** What something better is worth at least, less what sums of doubles may lose. */
     private double atLeast() {
-        return value + job.valueStep * (1 - 1e-6);
+        return value + job.valueStep * (1 - CutJob.LOST_IN_SUMS);
     }
 
     private void search() {

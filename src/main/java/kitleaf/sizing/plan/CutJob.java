@@ -22,11 +22,14 @@ final class CutJob {
     /** A kilometre: products of lengths in units and small counts stay well inside a long. */
     private static final double LONGEST_MM = 1e6;
 
-    /** Values are sums of doubles: what differs by less than this share of all there is to win is equal. */
-    private static final double VALUE_EASE = 1e-12;
+    /** Values that differ by less than this share of all there is to win are equal, unless all are whole. */
+    private static final double VALUE_EASE = 1e-9;
 
-    /** Values above this may not be exact whole numbers any more when added. */
-    private static final double LARGEST_WHOLE = 1e12;
+    /** Up to this sum whole values are told apart: then a thousandth of one is far above what doubles lose in sums. */
+    private static final double LARGEST_WHOLE = 1e9;
+
+    /** Sums and bounds are exact to this share of {@link #valueStep}. */
+    static final double LOST_IN_SUMS = 1e-3;
 
     private final List<CutType> types;
     private final List<Integer> typeOf = new ArrayList<>();
@@ -49,6 +52,7 @@ final class CutJob {
 
     /** Two different values differ by this at least; never 0, so that equal sums in another order are equal. */
     final double valueStep;
+    private final boolean whole;
 
     CutJob(double widthMm, double heightMm, List<CutType> types) {
         if (!(widthMm > 0 && heightMm > 0 && widthMm <= LONGEST_MM && heightMm <= LONGEST_MM)) {
@@ -78,7 +82,14 @@ final class CutJob {
             most[i] = (int) Math.min(this.types.get(typeOf.get(i)).most(), Math.ceil((double) width * height / area[i]));
             all += most[i] * value[i];
         }
-        valueStep = Math.max(wholeStep(all), all * VALUE_EASE);
+        double step = wholeStep(all);
+        whole = step > 0;
+        valueStep = whole ? step : all * VALUE_EASE;
+    }
+
+    /** The most that a sum of values below a bound can be. */
+    double within(double bound) {
+        return whole ? Math.floor(bound / valueStep + LOST_IN_SUMS) * valueStep : bound * (1 + VALUE_EASE * LOST_IN_SUMS);
     }
 
     private void addKind(int type, List<long[]> lays) {

@@ -27,6 +27,19 @@ class BestCutPropertyTests {
         assertEquals(EveryCut.best((int) job.widthMm(), (int) job.heightMm(), job.types()), job.cut().value(), 0);
     }
 
+    /** Ten pieces on a stock where about half of them fit: what a household asks for. */
+    @Property(tries = 60, seed = "20270107")
+    void no_subset_of_ten_pieces_is_worth_more(@ForAll long mix, @ForAll boolean turns) {
+        CutCase job = CutCase.whole(mix, 24, 1, 1, turns);
+        List<CutType> types = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            types.addAll(CutCase.whole(mix + i * 31L, (int) job.widthMm(), 1, 1, turns).types());
+        }
+        BestCut.Found found = new CutCase(job.widthMm(), job.heightMm(), types).cut();
+        assertTrue(found.proven());
+        assertEquals(EverySubset.best((int) job.widthMm(), (int) job.heightMm(), types), found.value(), 0);
+    }
+
     @Property(tries = 2000, seed = "20270103")
     void whenever_patience_ends_the_answer_is_sound_and_the_bound_holds(@ForAll long mix, @ForAll @IntRange(max = 400) int steps, @ForAll boolean turns) {
         CutCase job = CutCase.whole(mix, 16, 6, 2, turns);
