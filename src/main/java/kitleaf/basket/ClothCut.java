@@ -32,9 +32,9 @@ public record ClothCut(String name, double widthMm, double heightMm, Cloth.WarpR
         }
     }
 
-    /** A cut of any cloth, warp down, not to be turned, without a price. */
+    /** A cut of any cloth, warp down, without a price; pieces may be turned on it, for most are higher than such cuts. */
     static ClothCut usual(String name, double widthMm, double heightMm) {
-        return new ClothCut(name, widthMm, heightMm, Cloth.WarpRun.DOWN, false, Optional.empty(), Optional.empty(),
+        return new ClothCut(name, widthMm, heightMm, Cloth.WarpRun.DOWN, true, Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty());
     }
 

@@ -56,7 +56,7 @@ class ClothCutsReaderTests {
         assertFalse(supply.cutsGiven());
         assertEquals(List.of("fat quarter 685.8 x 457.2", "fat eighth 330.2 x 457.2", "half yard 1371.6 x 457.2", "50 x 70 cm cut 700.0 x 500.0"),
                 supply.cuts().stream().map(cut -> cut.name() + " " + Math.round(cut.widthMm() * 10) / 10.0 + " x " + Math.round(cut.heightMm() * 10) / 10.0).toList());
-        assertTrue(supply.cuts().stream().allMatch(cut -> cut.warp() == Cloth.WarpRun.DOWN && !cut.turning() && cut.price().isEmpty()
+        assertTrue(supply.cuts().stream().allMatch(cut -> cut.warp() == Cloth.WarpRun.DOWN && cut.turning() && cut.price().isEmpty()
                 && cut.cloth().isEmpty() && cut.kind().isEmpty() && cut.count().isEmpty()));
     }
 

@@ -77,6 +77,8 @@ class ClothPlanValidityTests {
             boolean down = cloth.warp() == Cloth.WarpRun.DOWN;
             new CuttingTable(down ? warpKerf : weftKerf, down ? weftKerf : warpKerf).cutsUp(cloth);
             CuttingTable.numbersRun(cloth);
+            assertEquals(Optional.empty(), CutVerifier.fault(cloth.widthMm(), cloth.heightMm(), cloth.cuts().stream()
+                    .map(cut -> new CutVerifier.Placed(cut.xMm(), cut.yMm(), cut.widthMm(), cut.heightMm())).toList()));
             boolean turning = cloth.bought() ? plan.buy().stream().anyMatch(buy -> buy.cut().name().equals(cloth.name()) && buy.cut().turning())
                     : supply.onHand().stream().anyMatch(c -> c.name().equals(cloth.name()) && c.widthMm() == cloth.widthMm() && c.turning());
             for (PlannedCut cut : cloth.cuts()) {
