@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -48,9 +49,9 @@ class BestCutPropertyTests {
     /**
      * The same in sizes with no common measure, so that there are too many sums of them and the bound has to count in coarse
      * lengths. Each piece grows by 0.02 mm at most, ten in a row by 0.2 mm, and the stock by 0.7 mm: what fitted fits, and
-     * what was a millimetre too long is too long.
+     * what was a millimetre too long is too long. Beside them two strips of 0.1 mm always fit, so thin that coarse lengths lose them.
      */
-    @Property(tries = 100, seed = "20270105")
+    @Property(tries = 100, seed = "20270105", edgeCases = EdgeCasesMode.NONE)
     void crooked_sizes_change_nothing_where_they_fit_as_before(@ForAll long mix, @ForAll @LongRange(min = 1, max = 1_000_000) long crook, @ForAll boolean turns) {
         CutCase job = ten(mix, turns);
         List<CutType> crooked = new ArrayList<>();
@@ -59,9 +60,10 @@ class BestCutPropertyTests {
             crooked.add(new CutType(type.shapes().stream().map(it -> new Shape(it.widthMm() + part * 2e-8, it.heightMm() + part * 1e-8)).toList(),
                     type.most(), type.value()));
         }
+        crooked.add(new CutType(List.of(new Shape(0.1, job.heightMm() + 0.7)), 2, 3));
         BestCut.Found found = new CutCase(job.widthMm() + 0.7, job.heightMm() + 0.7, crooked).cut();
         assertTrue(found.proven());
-        assertEquals(EverySubset.best((int) job.widthMm(), (int) job.heightMm(), job.types()), found.value(), 0);
+        assertEquals(EverySubset.best((int) job.widthMm(), (int) job.heightMm(), job.types()) + 2 * 3, found.value(), 0);
     }
 
     @Property(tries = 2000, seed = "20270103")
