@@ -26,6 +26,11 @@ public record ClothSupply(List<ClothOnHand> onHand, List<ClothCut> cuts, boolean
     /** No cloth on hand, the usual cuts and the usual cutting. */
     public static final ClothSupply NONE = new ClothSupply(List.of(), USUAL_CUTS, false, Cutting.USUAL);
 
+    /** Whether she wrote of cloth at all, so that a plan is among what she waits for. */
+    public boolean told() {
+        return cutsGiven || !onHand.isEmpty();
+    }
+
     /** Copies the lists. */
     public ClothSupply {
         onHand = List.copyOf(onHand);

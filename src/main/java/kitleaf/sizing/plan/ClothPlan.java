@@ -1,7 +1,9 @@
 package kitleaf.sizing.plan;
 
 import java.util.List;
+import java.util.Optional;
 import kitleaf.basket.ClothOnHand;
+import kitleaf.basket.Price;
 import kitleaf.sizing.PieceReckoning;
 
 /**
@@ -37,6 +39,17 @@ public record ClothPlan(List<PlannedCloth> cloths, List<Purchase> buy, List<Piec
     /** Whether every part of it is proved to be the best. */
     public boolean optimal() {
         return cloths.stream().allMatch(cloth -> cloth.proof().optimal());
+    }
+
+    /** Whether time was up before any part of it was searched through, so that another run may find a better one. */
+    public boolean cutShort() {
+        return cloths.stream().anyMatch(cloth -> cloth.proof().cutShort());
+    }
+
+    /** What all purchases that have a price cost together; empty when none has one. */
+    public Optional<Price> cost() {
+        return buy.stream().flatMap(purchase -> purchase.cost().stream())
+                .reduce((one, other) -> new Price(one.amount().add(other.amount()), one.currency()));
     }
 
     /** Whether there is nothing to cut, to buy or to tell of. */

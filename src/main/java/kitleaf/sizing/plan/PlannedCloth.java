@@ -45,4 +45,9 @@ public record PlannedCloth(String name, Optional<String> cloth, boolean bought, 
         remnants = List.copyOf(remnants);
         Objects.requireNonNull(proof);
     }
+
+    /** The cuts as they are made: what each divides, and what comes off. */
+    public List<CutStep> steps() {
+        return CutStep.of(this);
+    }
 }

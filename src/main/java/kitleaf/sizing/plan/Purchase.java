@@ -1,10 +1,12 @@
 package kitleaf.sizing.plan;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.ClothCut;
 import kitleaf.basket.Count;
+import kitleaf.basket.Price;
 
 /**
  * Shop cuts of one size and one cloth to buy.
@@ -23,6 +25,11 @@ public record Purchase(ClothCut cut, int number, Optional<String> cloth, Cloth.K
         Objects.requireNonNull(cloth);
         Objects.requireNonNull(kind);
         Objects.requireNonNull(count);
+    }
+
+    /** What they cost together, where the cut has a price. */
+    public Optional<Price> cost() {
+        return cut.price().map(price -> new Price(price.amount().multiply(BigDecimal.valueOf(number)), price.currency()));
     }
 
     /** The same with so many more. */
