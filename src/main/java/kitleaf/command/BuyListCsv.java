@@ -47,7 +47,7 @@ final class BuyListCsv {
                         Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" ")));
             }
         }
-        return List.of(new Printed(out.path(NAME), Optional.empty()));
+        return List.of(new Printed(out.path(NAME), Optional.empty(), List.of()));
     }
 
     private static String number(double skeins) {

@@ -28,16 +28,16 @@ final class Pipeline {
     List<Printed> run() throws Failure {
         Basket basket = job.source().read();
         job.clock().mark("read");
-        Reckoning reckoning = Reckoning.of(basket);
+        Reckoning reckoning = Reckoning.of(basket, job.planTime());
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         try (OutFolder out = OutFolder.open(job.out())) {
             Templates templates = job.openTemplates();
-            for (SheetKind kind : job.kinds()) {
+            for (SheetKind kind : job.kinds(basket)) {
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
                 job.clock().mark("lay out");
                 if (sheet.pages() > 0) {
-                    printed.add(new Printed(out.path(fileName(kind)), press(sheet, basket, templates, out)));
+                    printed.add(new Printed(out.path(fileName(kind)), press(sheet, basket, templates, out), PlanNotes.of(kind, reckoning)));
                 }
                 job.clock().mark("press");
             }

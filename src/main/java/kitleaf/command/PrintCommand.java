@@ -29,7 +29,7 @@ final class PrintCommand implements Callable<Integer> {
 
     @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
             description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list, bag-tags, "
-                    + "goal-grid. Default: all of these. duplex-check comes only when asked for.")
+                    + "goal-grid, cloth-plan. Default: all of these, the cloth plan where the basket tells of cloth. duplex-check comes only when asked for.")
     private List<SheetKind> only = List.of();
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "out",
@@ -48,6 +48,10 @@ final class PrintCommand implements Callable<Integer> {
     @Option(names = "--as-of", paramLabel = "DATE", converter = DayOption.class,
             description = "The day the year is looked at from, such as 2027-03-01. Default: the latest day in the data.")
     private LocalDate asOf;
+
+    @Option(names = "--plan-seconds", paramLabel = "N", converter = SecondsOption.class, defaultValue = PlanTime.USUAL,
+            description = "How long a cloth plan may be searched for, in seconds; 0 takes what a moment's search finds. Default: 5.")
+    private PlanTime planTime;
 
     @Option(names = "--templates", paramLabel = "DIR",
             description = "Your own templates; a file there takes the place of the built-in one of that name.")
@@ -68,16 +72,18 @@ final class PrintCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         ProgressLine progress = new ProgressLine(err, Terminal.interactive());
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
-        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, out, skip, Optional.ofNullable(asOf), Optional.ofNullable(templates),
+        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, skip, Optional.ofNullable(asOf), planTime, Optional.ofNullable(templates),
                 progress::of, clock)).run();
         progress.clear();
         PrintWriter stdout = spec.commandLine().getOut();
         for (Printed sheet : printed) {
             stdout.println(sheet.file() + sheet.report().map(report -> "  " + report.pages() + (report.pages() == 1 ? " page" : " pages")).orElse(""));
-            sheet.report().ifPresent(report -> report.warnings()
-                    .forEach(warning -> err.println("warning: " + sheet.file().getFileName() + ": " + warning)));
+            sheet.warnings().forEach(warning -> err.println("warning: " + sheet.file().getFileName() + ": " + warning));
         }
-        if (printed.isEmpty()) {
+        boolean noPlan = only.contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN));
+        if (noPlan) {
+            stdout.println(PlanNotes.NOTHING);
+        } else if (printed.isEmpty()) {
             stdout.println("nothing to print: all pieces are finished or name no threads");
         }
         if (timings) {

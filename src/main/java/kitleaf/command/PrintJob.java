@@ -16,26 +16,35 @@ import kitleaf.press.TextMeasure;
 import kitleaf.sheet.Sheet;
 import kitleaf.sheet.SheetKind;
 import kitleaf.sheet.SheetSettings;
+import kitleaf.sheet.Sheets;
 import kitleaf.sheet.Templates;
 import kitleaf.sheet.TextRuler;
+import kitleaf.sizing.plan.Stopwatch;
 
 /**
  * What is to be printed, from what, on what and to where.
  *
  * @param source where the basket is read, with the paper and units asked for
  * @param kinds which sheets
+ * @param asked whether she named them herself
  * @param out the folder for the PDFs
  * @param skip label places of the first sheet that are used already
  * @param asOf the day the year is looked at from
+ * @param planTime how long a cloth plan may be searched for
  * @param templates her own templates folder
  * @param progress told of each page of a sheet
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, Path out, int skip, Optional<LocalDate> asOf, Optional<Path> templates,
-                BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
+record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, int skip, Optional<LocalDate> asOf, Stopwatch planTime,
+                Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
 
     /** Sheets speak one language so far. */
     private static final Locale LANGUAGE = Locale.ENGLISH;
+
+    /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
+    List<SheetKind> kinds(Basket basket) {
+        return asked ? kinds : kinds.stream().filter(kind -> Sheets.worthwhile(kind, basket)).toList();
+    }
 
     Templates openTemplates() throws IOException {
         return new Templates(templates, LANGUAGE);

@@ -1,18 +1,37 @@
 package kitleaf.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitleaf.press.PressReport;
+import kitleaf.sheet.SheetKind;
 
 /**
  * A file that was written.
  *
  * @param file where it lies
  * @param report how the pressing of a sheet went; empty for a table
+ * @param notes warnings of what is on it
  */
-record Printed(Path file, Optional<PressReport> report) {
+record Printed(Path file, Optional<PressReport> report, List<String> notes) {
 
-    Printed(Path file, PressReport report) {
-        this(file, Optional.of(report));
+    /** Copies the list. */
+    Printed {
+        notes = List.copyOf(notes);
+    }
+
+    Printed(Path file, PressReport report, List<String> notes) {
+        this(file, Optional.of(report), notes);
+    }
+
+    /** Whether it is the PDF of a sheet. */
+    boolean is(SheetKind kind) {
+        return file.endsWith(kind.id() + ".pdf");
+    }
+
+    /** All warnings of it: what is on it, and how it was pressed. */
+    List<String> warnings() {
+        return Stream.concat(notes.stream(), report.stream().flatMap(it -> it.warnings().stream())).toList();
     }
 }

@@ -32,12 +32,16 @@ final class ReckonCommand implements Callable<Integer> {
             description = "The day the goals are looked from. Default: the latest day of any progress, else the goals year's first.")
     private LocalDate asOf;
 
+    @Option(names = "--plan-seconds", paramLabel = "N", converter = SecondsOption.class, defaultValue = PlanTime.USUAL,
+            description = "How long a cloth plan may be searched for, in seconds; 0 takes what a moment's search finds. Default: 5.")
+    private PlanTime planTime;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws Failure, IOException {
-        Reckoning reckoning = Reckoning.of(source.read());
+        Reckoning reckoning = Reckoning.of(source.read(), planTime);
         Optional<YearReckoning> year = reckoning.year(day(reckoning.basket()));
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

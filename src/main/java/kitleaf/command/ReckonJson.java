@@ -36,6 +36,7 @@ final class ReckonJson {
         }
         json.writeEndArray();
         ThreadsJson.write(threads.buyList(), json);
+        ClothPlanJson.write(reckoning.clothPlan(), json);
         if (year.isPresent()) {
             GoalsJson.write(year.get(), json);
         }

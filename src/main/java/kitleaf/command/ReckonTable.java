@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.sheet.PlainFigures;
+import kitleaf.sheet.PlainPlan;
 import kitleaf.sheet.PlainThreads;
 import kitleaf.sheet.PlainYear;
 import kitleaf.sizing.PieceReckoning;
@@ -35,6 +36,13 @@ final class ReckonTable {
         if (!toBuy.isEmpty()) {
             out.println();
             toBuy.forEach(out::println);
+        }
+        if (reckoning.basket().clothSupply().told()) {
+            List<String> plan = PlainPlan.of(reckoning.clothPlan(), reckoning.basket().units());
+            if (!plan.isEmpty()) {
+                out.println();
+                plan.forEach(out::println);
+            }
         }
         year.ifPresent(goals -> {
             out.println();

@@ -1,7 +1,7 @@
 package kitleaf.sheet;
 
-import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import kitleaf.sizing.cloth.Extent;
 import kitleaf.sizing.cloth.PieceSize;
 
@@ -33,9 +33,6 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
     /** Room below that for a warp arrow that points across. */
     private static final double ARROW_BELOW_MM = 5;
 
-    private static final double FRINGE_MM = 1.6;
-    private static final double FRINGE_STEP_MM = 1.9;
-
     /** Refuses a missing part. */
     public ClothDrawing {
         Objects.requireNonNull(cloth);
@@ -52,7 +49,7 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
         Box design = new Box(cloth.xMm() + across.nearEdgeToDesignMm() * scale,
                 cloth.yMm() + down.nearEdgeToDesignMm() * scale,
                 across.designAtTableMm() * scale, down.designAtTableMm() * scale);
-        return new ClothDrawing(cloth, design, fringe(cloth), warpDown,
+        return new ClothDrawing(cloth, design, Fringe.of(cloth, Set.of()), warpDown,
                 figures.length(across.cutMm()), figures.length(down.cutMm()),
                 figures.length(across.nearEdgeToDesignMm()), figures.length(down.nearEdgeToDesignMm()),
                 figures.length(size.cutDiagonalMm()),
@@ -66,46 +63,5 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
 
     private static double belowMm(boolean warpDown) {
         return BELOW_MM + (warpDown ? 0 : ARROW_BELOW_MM);
-    }
-
-    private static String fringe(Box cloth) {
-        StringBuilder path = new StringBuilder();
-        int across = Math.max(2, (int) (cloth.widthMm() / FRINGE_STEP_MM));
-        for (int i = 0; i <= across; i++) {
-            double x = cloth.xMm() + cloth.widthMm() * i / across;
-            stroke(path, x + lean(i), cloth.yMm() - length(i), x, cloth.yMm());
-            stroke(path, x, cloth.bottomMm(), x + lean(i + 2), cloth.bottomMm() + length(i + 1));
-        }
-        int down = Math.max(2, (int) (cloth.heightMm() / FRINGE_STEP_MM));
-        for (int i = 0; i <= down; i++) {
-            double y = cloth.yMm() + cloth.heightMm() * i / down;
-            stroke(path, cloth.xMm() - length(i), y + lean(i), cloth.xMm(), y);
-            stroke(path, cloth.rightMm(), y, cloth.rightMm() + length(i + 1), y + lean(i + 2));
-        }
-        return path.toString();
-    }
-
-    /** Thread ends are not of one length; these three take turns. */
-    private static double length(int i) {
-        return FRINGE_MM * switch (i % 3) {
-            case 0 -> 1;
-            case 1 -> 0.65;
-            default -> 0.85;
-        };
-    }
-
-    /** Nor do they hang straight. */
-    private static double lean(int i) {
-        return switch (i % 5) {
-            case 0 -> 0.5;
-            case 1 -> -0.25;
-            case 2 -> 0.1;
-            case 3 -> -0.55;
-            default -> 0.3;
-        };
-    }
-
-    private static void stroke(StringBuilder path, double x1, double y1, double x2, double y2) {
-        path.append(String.format(Locale.ROOT, "M%.3f %.3fL%.3f %.3f", x1, y1, x2, y2));
     }
 }

@@ -8,6 +8,8 @@ import java.util.Set;
 public enum SheetKind {
     /** A page of sizes and steps for each piece, with its corner guide. */
     CUT_SHEETS,
+    /** Which pieces are cut from which cloth, and how. */
+    CLOTH_PLAN,
     /** A label for every thread of every piece. */
     BOBBIN_LABELS,
     /** What each piece needs. */

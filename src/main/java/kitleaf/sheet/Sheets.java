@@ -1,5 +1,6 @@
 package kitleaf.sheet;
 
+import kitleaf.basket.Basket;
 import kitleaf.sizing.Reckoning;
 
 /** Lays out sheets. */
@@ -7,10 +8,16 @@ public final class Sheets {
 
     private Sheets() { }
 
+    /** Whether a sheet is worth printing for a basket that did not ask for it: a cloth plan is for those who write of cloth. */
+    public static boolean worthwhile(SheetKind kind, Basket basket) {
+        return kind != SheetKind.CLOTH_PLAN || basket.clothSupply().told();
+    }
+
     /** The sheet of one kind for a whole basket, laid out for one paper. */
     public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings settings) {
         return switch (kind) {
             case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
+            case CLOTH_PLAN -> ClothPlanLayout.layOut(reckoning, settings);
             case BOBBIN_LABELS -> LabelLayout.layOut(reckoning, settings);
             case KIT_LISTS -> KitListLayout.layOut(reckoning, settings);
             case BAG_TAGS -> TagLayout.layOut(reckoning, settings);

@@ -1,0 +1,24 @@
+package kitleaf.command;
+
+import java.util.function.BooleanSupplier;
+import kitleaf.sizing.plan.Stopwatch;
+
+/**
+ * A cloth plan's time by the computer's clock.
+ *
+ * @param seconds 0 or more
+ */
+record PlanTime(double seconds) implements Stopwatch {
+
+    /** As the options write it. */
+    static final String USUAL = "5";
+
+    private static final double NANOS = 1e9;
+
+    @Override
+    public BooleanSupplier start() {
+        long start = System.nanoTime();
+        long allowed = (long) (seconds * NANOS);
+        return () -> System.nanoTime() - start >= allowed;
+    }
+}

@@ -1,0 +1,24 @@
+package kitleaf.command;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads {@code --plan-seconds}. */
+final class SecondsOption implements ITypeConverter<PlanTime> {
+
+    /** A day: whoever waits longer mistyped. */
+    private static final double MOST = 86_400;
+
+    @Override
+    public PlanTime convert(String value) {
+        try {
+            double seconds = value.matches("[0-9]*\\.?[0-9]+|[0-9]+\\.") ? Double.parseDouble(value) : Double.NaN;
+            if (seconds >= 0 && seconds <= MOST) {
+                return new PlanTime(seconds);
+            }
+        } catch (NumberFormatException notANumber) {
+            // Said below, with what to write instead.
+        }
+        throw new TypeConversionException("'" + value + "' is no number of seconds from 0 to " + (int) MOST + "; write it like 5 or 0.5");
+    }
+}

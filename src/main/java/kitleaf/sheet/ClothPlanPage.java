@@ -1,0 +1,23 @@
+package kitleaf.sheet;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One page of the cloth plan. Absent text is empty.
+ *
+ * @param frame what every page has
+ * @param bookmark the outline entry that starts here; empty for none
+ * @param title of the page
+ * @param subtitle below it
+ * @param drawing of the cloth, on its first page; null on others
+ * @param rows in their places
+ */
+public record ClothPlanPage(PageFrame frame, String bookmark, String title, String subtitle, PlanDrawing drawing, List<PlanRow> rows) {
+
+    /** Copies the list. */
+    public ClothPlanPage {
+        Objects.requireNonNull(frame);
+        rows = List.copyOf(rows);
+    }
+}
