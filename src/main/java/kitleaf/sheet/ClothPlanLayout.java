@@ -183,6 +183,9 @@ final class ClothPlanLayout {
     private List<PlanRow> rows(PlannedCloth cloth, PlanDrawing drawing, double widthMm) {
         PlanRows rows = new PlanRows(settings.ruler(), widthMm);
         rows.note(words.say(drawing.zigzag().isEmpty() ? "plan.legend" : "plan.legend-broken", drawing.scale()));
+        if (cloth.selvedge().isPresent() && drawing.selvedge().isEmpty()) {
+            rows.note(words.say("plan.selvedge-beyond"));
+        }
         if (drawing.numbersMissing()) {
             rows.note(words.say("plan.legend-numbers"));
         }

@@ -271,6 +271,14 @@ class ClothPlanPrintTests {
         assertDrawn(plan(basket).get("cloths").get(0).get("cuts").get(0), rectangles(drawn).get(0), outline.x(0), outline.y(0), scale(pdf, page), "Groyne");
     }
 
+    @Test
+    void a_selvedge_beyond_the_zigzag_is_told_of() throws IOException {
+        byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 14 m x 60 cm, warp: down, selvedge: right}]\n",
+                piece("Groyne", "140 x 210", SEA_MIST, "")));
+        contains(text(pdf, drawings(pdf).get(0)), "Its selvedge is on the side beyond the zigzag.");
+        assertFalse(ReadBack.drawnText(pdf, drawings(pdf).get(0)).replace("Itsselvedge", "").contains("selvedge"), "no edge that is drawn is one");
+    }
+
     private Path sixty() throws IOException {
         return basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 160 cm x 100 cm, selvedge: right}]\n",
                 IntStream.rangeClosed(1, 60).mapToObj(i -> piece("Ornament " + i, "30 x 30", SEA_MIST, "").replace("2 in", "1 in")).toArray(String[]::new));
