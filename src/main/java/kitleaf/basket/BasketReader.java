@@ -36,6 +36,18 @@ public final class BasketReader {
         return reader.problems.none() ? new Reading(basket, List.of()) : new Reading(Optional.empty(), reader.problems.all());
     }
 
+    /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
+    static Reading read(PieceFile where, byte[] bytes) {
+        BasketReader reader = new BasketReader();
+        Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
+        Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
+        SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
+                .ifPresent(source -> reader.pieces(where.file(), source, where.basket().orElse(own), settings));
+        reader.allPieces = false;
+        Optional<Basket> basket = reader.finish(settings, Optional.empty());
+        return reader.problems.none() ? new Reading(basket, List.of()) : new Reading(Optional.empty(), reader.problems.all());
+    }
+
     private Optional<Basket> basket(Path where) {
         if (Files.isDirectory(where)) {
             return folder(where);
@@ -109,11 +121,15 @@ public final class BasketReader {
             allPieces = false;
             return;
         }
+        pieces(file, source.get(), top, settings);
+    }
+
+    private void pieces(Path file, Source source, Path top, Settings settings) {
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
         PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), problems);
-        YamlTree.Documents read = YamlTree.read(source.get(), problems);
+        YamlTree.Documents read = YamlTree.read(source, problems);
         if (read.documents().isEmpty() && read.whole()) {
-            problems.add(name, "this file is empty", "write a piece in it, or take it out");
+            problems.add(source.name(), "this file is empty", "write a piece in it, or take it out");
         }
         allPieces &= read.whole() && !read.documents().isEmpty();
         int number = 0;

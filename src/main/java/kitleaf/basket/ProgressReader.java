@@ -14,8 +14,8 @@ final class ProgressReader {
     private static final String EXAMPLE = "45%";
     private static final String LOG_EXAMPLE = "- {on: 2026-03-01, hours: 2.5, stitches: 260}";
 
-    private static final Form<LocalDate> DAY = new DateText();
-    private static final Form<Double> HOURS =
+    static final Form<LocalDate> DAY = new DateText();
+    static final Form<Double> HOURS =
             new NumberText(0, true, 24, "hours is no time at the hoop on one day", "write more than 0, up to 24", "2.5");
 
     private final Problems problems;

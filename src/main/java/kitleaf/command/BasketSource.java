@@ -60,7 +60,7 @@ final class BasketSource {
         return pieces.isEmpty() ? whole : whole.only(pieces);
     }
 
-    private static String text(List<Problem> problems) {
+    static String text(List<Problem> problems) {
         String shown = problems.stream().limit(PROBLEMS_SHOWN).map(ProblemText::render)
                 .collect(Collectors.joining(System.lineSeparator() + System.lineSeparator()));
         int more = problems.size() - PROBLEMS_SHOWN;

@@ -64,11 +64,16 @@ final class OutFolder implements Closeable {
 
     /** What to tell her when writing failed. */
     static Failure couldNotWrite(Path folder, IOException e) {
-        String why = e instanceof AccessDeniedException ? "you may not write there; choose another folder with --out"
+        return couldNotWrite(folder, e, "; choose another folder with --out");
+    }
+
+    /** The same, with what to do about it where she may not write or something is in the way. */
+    static Failure couldNotWrite(Path path, IOException e, String advice) {
+        String why = e instanceof AccessDeniedException ? "you may not write there" + advice
                 : e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException
-                        ? "there is a file in the way; choose another folder with --out"
+                        ? "there is a file in the way" + advice
                 : e instanceof FileSystemException f && f.getReason() != null ? f.getReason()
                 : e.getMessage() == null ? "the disk gave no reason" : e.getMessage();
-        return new Failure(Exit.COULD_NOT_WRITE, "could not write to " + folder + ": " + why);
+        return new Failure(Exit.COULD_NOT_WRITE, "could not write to " + path + ": " + why);
     }
 }

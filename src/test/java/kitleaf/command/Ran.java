@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -24,6 +25,31 @@ record Ran(int code, String out, String err) {
         int code = Kitleaf.run(Stream.of(arguments).map(String::valueOf).toArray(String[]::new),
                 new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
         return new Ran(code, text(out), text(err));
+    }
+
+    /** The program as a process of its own, standing in a folder; changes to the environment take a name and a value each. */
+    static Process start(Path folder, List<String> environment, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp", System.getProperty("java.class.path"), "kitleaf.command.Kitleaf"));
+        command.addAll(List.of(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
+        for (int i = 0; i < environment.size(); i += 2) {
+            builder.environment().put(environment.get(i), environment.get(i + 1));
+        }
+        return builder.start();
+    }
+
+    /** The program run to its end as a process of its own, standing in a folder. */
+    static Ran inFolder(Path folder, String... arguments) throws IOException, InterruptedException {
+        return ended(start(folder, List.of(), arguments));
+    }
+
+    /** What a process has said by its end. */
+    static Ran ended(Process process) throws IOException, InterruptedException {
+        process.getOutputStream().close();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        return new Ran(process.waitFor(), out, err);
     }
 
     /** Writes a basket of one piece file and gives its folder. */

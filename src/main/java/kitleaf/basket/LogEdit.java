@@ -1,0 +1,124 @@
+package kitleaf.basket;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What comes of adding an entry to a piece's log. Nothing is written here: the new text is only offered, and
+ * only when reading it gives the same pieces as before but for that entry.
+ */
+public sealed interface LogEdit {
+
+    /**
+     * The entry has found its place.
+     *
+     * @param before the bytes of the file
+     * @param after the same bytes with the entry between them
+     * @param piece the piece with the entry in its log
+     */
+    record Ready(byte[] before, byte[] after, Piece piece) implements LogEdit {
+        /** Takes the bytes as they are; they are not copied. */
+        public Ready {
+            Objects.requireNonNull(before);
+            Objects.requireNonNull(after);
+            Objects.requireNonNull(piece);
+        }
+    }
+
+    /**
+     * The piece could not be read before.
+     *
+     * @param problems all of them
+     */
+    record Broken(List<Problem> problems) implements LogEdit {
+        /** Copies the list. */
+        public Broken {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * The entry cannot belong to this piece.
+     *
+     * @param why in words
+     */
+    record Refused(String why) implements LogEdit { }
+
+    /**
+     * No place was found where the entry could stand without touching what is written.
+     *
+     * @param entry what to write by hand, as an item of the log
+     */
+    record ByHand(String entry) implements LogEdit { }
+
+    /** What comes of adding an entry to a piece. */
+    static LogEdit of(PieceFile where, LogEntry entry) {
+        Problems problems = new Problems();
+        Path name = BasketFiles.shown(where.file());
+        Optional<Source> source = SourceReader.read(where.file(), name, problems);
+        if (source.isEmpty()) {
+            return new Broken(problems.all());
+        }
+        byte[] bytes;
+        try {
+            bytes = Files.readAllBytes(where.file());
+        } catch (IOException e) {
+            return new Broken(List.of(SourceReader.unreadable(name, e)));
+        }
+        Reading before = BasketReader.read(where, bytes);
+        if (before.basket().isEmpty()) {
+            return new Broken(before.problems());
+        }
+        Optional<Piece> piece = piece(before.basket().get(), where.id());
+        if (piece.isEmpty()) {
+            return new ByHand(LogPlace.written(entry));
+        }
+        Optional<String> early = piece.get().progress().started().filter(entry.on()::isBefore)
+                .map(started -> entry.on() + " is before the piece was started on " + started + "; give a later day with --on, or mend started");
+        if (early.isPresent()) {
+            return new Refused(early.get());
+        }
+        byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
+        return only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))
+                .<LogEdit>map(logged -> new Ready(bytes, after, logged)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
+    }
+
+    private static Optional<Piece> piece(Basket basket, String id) {
+        return basket.pieces().stream().filter(piece -> piece.id().equals(id)).findFirst();
+    }
+
+    /** The piece with the entry, if that is all that a second reading finds changed. */
+    private static Optional<Piece> only(LogEntry entry, Piece piece, Basket before, Reading after) {
+        Progress p = piece.progress();
+        List<LogEntry> log = new ArrayList<>(p.log());
+        log.add(entry);
+        Piece logged = new Piece(piece.id(), piece.title(), piece.designer(), piece.stitches(), piece.cloth(), piece.finish(),
+                piece.margins(), piece.marginsGiven(), piece.threads(), piece.parts(), piece.coverage(),
+                new Progress(p.started(), p.finished(), p.done(), log), piece.goal());
+        List<Piece> wanted = before.pieces().stream().map(one -> one.equals(piece) ? logged : one).toList();
+        return after.basket().map(Basket::pieces).filter(wanted::equals).map(pieces -> logged);
+    }
+
+    /** The bytes of a file with texts between them; places are counted in characters after its byte order mark. */
+    private static byte[] inserted(byte[] bytes, Source source, List<LogPlace.Insertion> insertions) {
+        int length = source.text().getBytes(StandardCharsets.UTF_8).length;
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.writeBytes(Arrays.copyOf(bytes, bytes.length - length));
+        int from = 0;
+        for (LogPlace.Insertion insertion : insertions) {
+            out.writeBytes(source.slice(from, insertion.at()).getBytes(StandardCharsets.UTF_8));
+            out.writeBytes(insertion.text().getBytes(StandardCharsets.UTF_8));
+            from = insertion.at();
+        }
+        out.writeBytes(source.slice(from, Integer.MAX_VALUE).getBytes(StandardCharsets.UTF_8));
+        return out.toByteArray();
+    }
+}
