@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 /** The program. */
 @Command(name = "kitleaf", header = "From a counted chart to the paper you stitch by.",
         description = "%nReads a basket, a folder of YAML files that describe your pieces, and prints cut sheets with a corner guide at true size.",
-        versionProvider = Kitleaf.Version.class, subcommands = {PrintCommand.class, ReckonCommand.class, CheckCommand.class, LogCommand.class},
+        versionProvider = Kitleaf.Version.class, subcommands = {PrintCommand.class, ReckonCommand.class, CheckCommand.class, NewCommand.class, LogCommand.class},
         exitCodeListHeading = "%nExit codes:%n", exitCodeList = {
             "0:done",
             "1:the basket or a template has problems; nothing was written",
@@ -30,16 +30,25 @@ public final class Kitleaf {
     @Option(names = {"-V", "--version"}, versionHelp = true, description = "Say which version this is.")
     private boolean version;
 
-    private Kitleaf() { }
+    private final Terminal terminal;
+
+    private Kitleaf(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** Who sits before the program. */
+    Terminal terminal() {
+        return terminal;
+    }
 
     /** Runs the program and ends the process with its exit code. */
     public static void main(String[] arguments) {
-        System.exit(run(arguments, System.out, System.err));
+        System.exit(run(arguments, Terminal.here(), System.out, System.err));
     }
 
     /** Runs the program on these streams and gives its exit code. */
-    static int run(String[] arguments, PrintStream out, PrintStream err) {
-        CommandLine line = new CommandLine(new Kitleaf());
+    static int run(String[] arguments, Terminal terminal, PrintStream out, PrintStream err) {
+        CommandLine line = new CommandLine(new Kitleaf(terminal));
         line.addSubcommand(new CommandLine.HelpCommand());
         line.setUsageHelpWidth(HELP_WIDTH);
         // YAML and paths are UTF-8 wherever they come from; so is what is said about them.

@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Prints sheets. */
@@ -60,6 +61,9 @@ final class PrintCommand implements Callable<Integer> {
     @Option(names = "--timings", hidden = true, description = "Say where the time went.")
     private boolean timings;
 
+    @ParentCommand
+    private Kitleaf kitleaf;
+
     @Spec
     private CommandSpec spec;
 
@@ -70,7 +74,7 @@ final class PrintCommand implements Callable<Integer> {
         }
         Clock clock = Clock.sinceStart();
         PrintWriter err = spec.commandLine().getErr();
-        ProgressLine progress = new ProgressLine(err, Terminal.interactive());
+        ProgressLine progress = new ProgressLine(err, kitleaf.terminal().watched());
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
         List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, skip, Optional.ofNullable(asOf), planTime, Optional.ofNullable(templates),
                 progress::of, clock)).run();

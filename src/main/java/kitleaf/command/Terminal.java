@@ -1,18 +1,36 @@
 package kitleaf.command;
 
+import java.io.BufferedReader;
 import java.io.Console;
+import java.util.Objects;
+import java.util.Optional;
 
-/** Whether somebody watches. */
-final class Terminal {
+/**
+ * Who sits before the program.
+ *
+ * @param typed what she types; nothing where nobody watches, and then nothing is asked and no progress shown
+ */
+record Terminal(Optional<BufferedReader> typed) {
 
-    private Terminal() { }
+    /** Nobody sits there. */
+    static final Terminal NONE = new Terminal(Optional.empty());
 
-    /** Whether standard input and output are a terminal. */
-    static boolean interactive() {
+    Terminal {
+        Objects.requireNonNull(typed);
+    }
+
+    /** The terminal of this process, if standard input and output are one. */
+    static Terminal here() {
         Console console = System.console();
-        if (console == null) {
-            return false;
-        }
+        return console != null && terminal(console) ? new Terminal(Optional.of(new BufferedReader(console.reader()))) : NONE;
+    }
+
+    /** Whether somebody watches. */
+    boolean watched() {
+        return typed.isPresent();
+    }
+
+    private static boolean terminal(Console console) {
         try {
             // Up to Java 21 a console is a terminal; from 22 on there is always one, and it has to be asked.
             return (Boolean) Console.class.getMethod("isTerminal").invoke(console);

@@ -1,13 +1,16 @@
 package kitleaf.command;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -20,9 +23,18 @@ import java.util.stream.Stream;
 record Ran(int code, String out, String err) {
 
     static Ran kitleaf(Object... arguments) {
+        return run(Terminal.NONE, arguments);
+    }
+
+    /** The program run on a terminal, with somebody typing these lines and then nothing more. */
+    static Ran answering(String typed, Object... arguments) {
+        return run(new Terminal(Optional.of(new BufferedReader(new StringReader(typed)))), arguments);
+    }
+
+    private static Ran run(Terminal terminal, Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Kitleaf.run(Stream.of(arguments).map(String::valueOf).toArray(String[]::new),
+        int code = Kitleaf.run(Stream.of(arguments).map(String::valueOf).toArray(String[]::new), terminal,
                 new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
         return new Ran(code, text(out), text(err));
     }
