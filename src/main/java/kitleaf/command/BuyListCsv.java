@@ -9,7 +9,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Price;
@@ -47,7 +46,7 @@ final class BuyListCsv {
                         Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" ")));
             }
         }
-        return List.of(new Printed(out.path(NAME), Optional.empty(), List.of()));
+        return List.of(new Printed(out.path(NAME)));
     }
 
     private static String number(double skeins) {

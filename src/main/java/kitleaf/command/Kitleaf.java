@@ -1,11 +1,12 @@
 package kitleaf.command;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
+import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -95,11 +96,15 @@ public final class Kitleaf {
         return CommandLine.ExitCode.SOFTWARE;
     }
 
-    /** The version the jar was built as. */
+    /** The version in the pom, which the build writes into {@code version.properties}. */
     static final class Version implements CommandLine.IVersionProvider {
         @Override
-        public String[] getVersion() {
-            return new String[] {"kitleaf " + Optional.ofNullable(Kitleaf.class.getPackage().getImplementationVersion()).orElse("development")};
+        public String[] getVersion() throws IOException {
+            Properties built = new Properties();
+            try (InputStream in = Kitleaf.class.getResourceAsStream("version.properties")) {
+                built.load(in);
+            }
+            return new String[] {"kitleaf " + built.getProperty("version")};
         }
     }
 }

@@ -20,6 +20,7 @@ final class OutFolder implements Closeable {
 
     private final Path folder;
     private final List<Draft> drafts = new ArrayList<>();
+    private final List<Path> stale = new ArrayList<>();
 
     private OutFolder(Path folder) {
         this.folder = folder;
@@ -41,6 +42,11 @@ final class OutFolder implements Closeable {
         return draft;
     }
 
+    /** Files of an earlier print that go when the new ones have their places, unless one of those takes theirs. */
+    void clear(List<Path> files) {
+        stale.addAll(files);
+    }
+
     /** Puts every draft in its place. */
     void replaceAll() throws IOException {
         for (Draft draft : drafts) {
@@ -50,6 +56,11 @@ final class OutFolder implements Closeable {
         }
         for (Draft draft : drafts) {
             Files.move(draft.file(), draft.target(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        }
+        for (Path old : stale) {
+            if (drafts.stream().noneMatch(draft -> draft.target().equals(old))) {
+                Files.deleteIfExists(old);
+            }
         }
         drafts.clear();
     }

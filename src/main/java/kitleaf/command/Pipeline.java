@@ -7,7 +7,6 @@ import java.util.List;
 import kitleaf.basket.Basket;
 import kitleaf.press.MarkupException;
 import kitleaf.press.Press;
-import kitleaf.press.PressReport;
 import kitleaf.sheet.Sheet;
 import kitleaf.sheet.SheetKind;
 import kitleaf.sheet.Sheets;
@@ -37,8 +36,9 @@ final class Pipeline {
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
                 job.clock().mark("lay out");
                 if (sheet.pages() > 0) {
-                    printed.add(new Printed(out.path(fileName(kind)), press(sheet, basket, templates, out), PlanNotes.of(kind, reckoning)));
+                    printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning)));
                 }
+                out.clear(SheetPictures.lyingIn(job.out(), kind));
                 job.clock().mark("press");
             }
             if (job.kinds().contains(SheetKind.BUY_LIST)) {
@@ -53,13 +53,19 @@ final class Pipeline {
         return printed;
     }
 
-    private PressReport press(Sheet sheet, Basket basket, Templates templates, OutFolder out) throws IOException, Failure {
-        try (Reader markup = templates.open(sheet); Draft draft = out.draft(fileName(sheet.kind()))) {
-            return Press.press(markup, draft.stream(), job.pressSettings(basket, sheet));
+    private List<Printed> press(Sheet sheet, Basket basket, Templates templates, OutFolder out, List<String> notes) throws IOException, Failure {
+        List<Printed> printed = new ArrayList<>();
+        Draft draft = out.draft(fileName(sheet.kind()));
+        try (Reader markup = templates.open(sheet); draft) {
+            printed.add(new Printed(draft.target(), Press.press(markup, draft.stream(), job.pressSettings(basket, sheet)), notes));
         } catch (MarkupException e) {
             throw new Failure(Exit.BASKET_HAS_PROBLEMS,
                     templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id()) + ": " + e.getMessage());
         }
+        if (job.pictures()) {
+            printed.add(SheetPictures.draw(sheet.kind(), draft.file(), out, job.progress().apply("pictures of " + sheet.kind().id(), sheet.pages())));
+        }
+        return printed;
     }
 
     private static String fileName(SheetKind kind) {

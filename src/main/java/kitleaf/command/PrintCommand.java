@@ -1,6 +1,5 @@
 package kitleaf.command;
 
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -22,6 +21,7 @@ import picocli.CommandLine.Spec;
     "  kitleaf print my-basket",
     "  kitleaf print my-basket --piece breakwater --paper letter --out tonight",
     "  kitleaf print my-basket --only bobbin-labels --skip 12",
+    "  kitleaf print my-basket --only cut-sheets --png --open",
     "Print the PDFs at 100 %% (\"actual size\"), never \"fit to page\"."})
 final class PrintCommand implements Callable<Integer> {
 
@@ -58,6 +58,12 @@ final class PrintCommand implements Callable<Integer> {
             description = "Your own templates; a file there takes the place of the built-in one of that name.")
     private Path templates;
 
+    @Option(names = "--png", description = "Each page as a picture too, for a phone: cut-sheets-01.png and so on, 150 dots to the inch.")
+    private boolean pictures;
+
+    @Option(names = "--open", description = "Open what was printed: the PDF if it is one, else their folder.")
+    private boolean open;
+
     @Option(names = "--timings", hidden = true, description = "Say where the time went.")
     private boolean timings;
 
@@ -69,30 +75,49 @@ final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Failure {
+        Clock clock = Clock.sinceStart();
+        List<Printed> printed = print(clock);
+        tell(printed);
+        if (only.contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN))) {
+            spec.commandLine().getOut().println(PlanNotes.NOTHING);
+        } else if (printed.isEmpty()) {
+            spec.commandLine().getOut().println("nothing to print: all pieces are finished or name no threads");
+        }
+        if (open) {
+            open(printed);
+        }
+        if (timings) {
+            clock.print(spec.commandLine().getErr());
+        }
+        return Exit.DONE;
+    }
+
+    /** Prints what the options ask for. */
+    List<Printed> print(Clock clock) throws Failure {
         if (templates != null && !Files.isDirectory(templates)) {
             throw new Failure(Exit.WRONG_USAGE, "there is no templates folder " + templates);
         }
-        Clock clock = Clock.sinceStart();
-        PrintWriter err = spec.commandLine().getErr();
-        ProgressLine progress = new ProgressLine(err, kitleaf.terminal().watched());
+        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), kitleaf.terminal().watched());
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
-        List<Printed> printed = new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, skip, Optional.ofNullable(asOf), planTime, Optional.ofNullable(templates),
-                progress::of, clock)).run();
-        progress.clear();
-        PrintWriter stdout = spec.commandLine().getOut();
+        try {
+            return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, pictures, skip, Optional.ofNullable(asOf), planTime,
+                    Optional.ofNullable(templates), progress::of, clock)).run();
+        } finally {
+            progress.clear();
+        }
+    }
+
+    private void tell(List<Printed> printed) {
         for (Printed sheet : printed) {
-            stdout.println(sheet.file() + sheet.report().map(report -> "  " + report.pages() + (report.pages() == 1 ? " page" : " pages")).orElse(""));
-            sheet.warnings().forEach(warning -> err.println("warning: " + sheet.file().getFileName() + ": " + warning));
+            spec.commandLine().getOut().println(sheet.file() + sheet.last().map(last -> " to " + last.getFileName()).orElse("") + sheet.report().map(report -> "  " + report.pages() + (report.pages() == 1 ? " page" : " pages")).orElse(""));
+            sheet.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + sheet.file().getFileName() + ": " + warning));
         }
-        boolean noPlan = only.contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN));
-        if (noPlan) {
-            stdout.println(PlanNotes.NOTHING);
-        } else if (printed.isEmpty()) {
-            stdout.println("nothing to print: all pieces are finished or name no threads");
+    }
+
+    private void open(List<Printed> printed) {
+        List<Path> pdfs = printed.stream().filter(sheet -> sheet.report().isPresent()).map(Printed::file).toList();
+        if (!pdfs.isEmpty()) {
+            Viewer.open(pdfs.size() == 1 ? pdfs.get(0) : out).ifPresent(spec.commandLine().getErr()::println);
         }
-        if (timings) {
-            clock.print(err);
-        }
-        return Exit.DONE;
     }
 }

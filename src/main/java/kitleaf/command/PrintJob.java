@@ -28,6 +28,7 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param kinds which sheets
  * @param asked whether she named them herself
  * @param out the folder for the PDFs
+ * @param pictures whether each page becomes a picture as well
  * @param skip label places of the first sheet that are used already
  * @param asOf the day the year is looked at from
  * @param planTime how long a cloth plan may be searched for
@@ -35,8 +36,8 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param progress told of each page of a sheet
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, int skip, Optional<LocalDate> asOf, Stopwatch planTime,
-                Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
+record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean pictures, int skip, Optional<LocalDate> asOf,
+                Stopwatch planTime, Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
 
     /** Sheets speak one language so far. */
     private static final Locale LANGUAGE = Locale.ENGLISH;

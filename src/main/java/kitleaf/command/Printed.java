@@ -8,13 +8,14 @@ import kitleaf.press.PressReport;
 import kitleaf.sheet.SheetKind;
 
 /**
- * A file that was written.
+ * A file that was written, or several that belong together.
  *
- * @param file where it lies
- * @param report how the pressing of a sheet went; empty for a table
+ * @param file where it lies, or the first of them
+ * @param report how the pressing of a sheet went; empty for a table and for pictures
+ * @param last the last of several
  * @param notes warnings of what is on it
  */
-record Printed(Path file, Optional<PressReport> report, List<String> notes) {
+record Printed(Path file, Optional<PressReport> report, Optional<Path> last, List<String> notes) {
 
     /** Copies the list. */
     Printed {
@@ -22,7 +23,11 @@ record Printed(Path file, Optional<PressReport> report, List<String> notes) {
     }
 
     Printed(Path file, PressReport report, List<String> notes) {
-        this(file, Optional.of(report), notes);
+        this(file, Optional.of(report), Optional.empty(), notes);
+    }
+
+    Printed(Path file) {
+        this(file, Optional.empty(), Optional.empty(), List.of());
     }
 
     /** Whether it is the PDF of a sheet. */
