@@ -40,6 +40,11 @@ final class BasketSource {
         return this;
     }
 
+    /** Where the basket lies. */
+    Path basket() {
+        return basket;
+    }
+
     /** Reads the basket and picks the pieces asked for. */
     Basket read() throws Failure {
         Reading reading = BasketReader.read(basket);

@@ -45,6 +45,7 @@ final class Pipeline {
                 printed.addAll(BuyListCsv.write(reckoning, out));
             }
             out.replaceAll();
+            job.reckoned().accept(reckoning);
         } catch (TemplateFault e) {
             throw new Failure(Exit.BASKET_HAS_PROBLEMS, e.getMessage());
         } catch (IOException e) {

@@ -7,8 +7,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import kitleaf.basket.Paper;
 import kitleaf.sheet.SheetKind;
+import kitleaf.sizing.Reckoning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,7 +25,7 @@ import picocli.CommandLine.Spec;
     "  kitleaf print my-basket --only bobbin-labels --skip 12",
     "  kitleaf print my-basket --only cut-sheets --png --open",
     "Print the PDFs at 100 %% (\"actual size\"), never \"fit to page\"."})
-final class PrintCommand implements Callable<Integer> {
+class PrintCommand implements Callable<Integer> {
 
     @Mixin
     private BasketSource source;
@@ -76,16 +78,18 @@ final class PrintCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure {
         Clock clock = Clock.sinceStart();
-        List<Printed> printed = print(clock);
-        tell(printed);
+        List<Printed> printed = print(clock, reckoning -> { });
+        for (Printed sheet : printed) {
+            spec.commandLine().getOut().println(sheet.file() + sheet.last().map(last -> " to " + last.getFileName()).orElse("")
+                    + sheet.report().map(report -> "  " + report.pages() + (report.pages() == 1 ? " page" : " pages")).orElse(""));
+        }
+        warn(printed);
         if (only.contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN))) {
             spec.commandLine().getOut().println(PlanNotes.NOTHING);
         } else if (printed.isEmpty()) {
             spec.commandLine().getOut().println("nothing to print: all pieces are finished or name no threads");
         }
-        if (open) {
-            open(printed);
-        }
+        openIfAsked(printed);
         if (timings) {
             clock.print(spec.commandLine().getErr());
         }
@@ -93,7 +97,7 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     /** Prints what the options ask for. */
-    List<Printed> print(Clock clock) throws Failure {
+    final List<Printed> print(Clock clock, Consumer<Reckoning> reckoned) throws Failure {
         if (templates != null && !Files.isDirectory(templates)) {
             throw new Failure(Exit.WRONG_USAGE, "there is no templates folder " + templates);
         }
@@ -101,23 +105,40 @@ final class PrintCommand implements Callable<Integer> {
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
         try {
             return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, pictures, skip, Optional.ofNullable(asOf), planTime,
-                    Optional.ofNullable(templates), progress::of, clock)).run();
+                    Optional.ofNullable(templates), progress::of, reckoned, clock)).run();
         } finally {
             progress.clear();
         }
     }
 
-    private void tell(List<Printed> printed) {
+    /** Says what had to be cut short. */
+    final void warn(List<Printed> printed) {
         for (Printed sheet : printed) {
-            spec.commandLine().getOut().println(sheet.file() + sheet.last().map(last -> " to " + last.getFileName()).orElse("") + sheet.report().map(report -> "  " + report.pages() + (report.pages() == 1 ? " page" : " pages")).orElse(""));
             sheet.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + sheet.file().getFileName() + ": " + warning));
         }
     }
 
-    private void open(List<Printed> printed) {
+    /** Opens what was printed, with {@code --open}. */
+    final void openIfAsked(List<Printed> printed) {
         List<Path> pdfs = printed.stream().filter(sheet -> sheet.report().isPresent()).map(Printed::file).toList();
-        if (!pdfs.isEmpty()) {
+        if (open && !pdfs.isEmpty()) {
             Viewer.open(pdfs.size() == 1 ? pdfs.get(0) : out).ifPresent(spec.commandLine().getErr()::println);
         }
+    }
+
+    final BasketSource source() {
+        return source;
+    }
+
+    final Path out() {
+        return out;
+    }
+
+    final Optional<Path> templates() {
+        return Optional.ofNullable(templates);
+    }
+
+    final CommandSpec spec() {
+        return spec;
     }
 }

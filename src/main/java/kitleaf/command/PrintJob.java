@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStocks;
@@ -19,6 +20,7 @@ import kitleaf.sheet.SheetSettings;
 import kitleaf.sheet.Sheets;
 import kitleaf.sheet.Templates;
 import kitleaf.sheet.TextRuler;
+import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.Stopwatch;
 
 /**
@@ -34,10 +36,12 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param planTime how long a cloth plan may be searched for
  * @param templates her own templates folder
  * @param progress told of each page of a sheet
+ * @param reckoned told of the figures the sheets show
  * @param clock where the time goes
  */
 record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean pictures, int skip, Optional<LocalDate> asOf,
-                Stopwatch planTime, Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Clock clock) {
+                Stopwatch planTime, Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Consumer<Reckoning> reckoned,
+                Clock clock) {
 
     /** Sheets speak one language so far. */
     private static final Locale LANGUAGE = Locale.ENGLISH;
