@@ -28,7 +28,7 @@ final class BasketSource {
             description = "Only this piece, by its file name without .yaml. May be given more than once.")
     private List<String> pieces = new ArrayList<>();
 
-    @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class,
+    @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class, completionCandidates = UnitsOption.Words.class,
             description = "in or cm: which comes first. Default: the basket's units, else in.")
     private Units units;
 

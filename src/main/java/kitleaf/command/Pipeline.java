@@ -25,14 +25,17 @@ final class Pipeline {
 
     /** Prints the job's sheets; either all of them are replaced or none. */
     List<Printed> run() throws Failure {
+        job.progress().step("reading " + job.source().basket());
         Basket basket = job.source().read();
         job.clock().mark("read");
+        job.progress().step("reckoning");
         Reckoning reckoning = Reckoning.of(basket, job.planTime());
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         try (OutFolder out = OutFolder.open(job.out())) {
             Templates templates = job.openTemplates();
             for (SheetKind kind : job.kinds(basket)) {
+                job.progress().step("laying out " + kind.id());
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
                 job.clock().mark("lay out");
                 if (sheet.pages() > 0) {
@@ -64,7 +67,7 @@ final class Pipeline {
                     templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id()) + ": " + e.getMessage());
         }
         if (job.pictures()) {
-            printed.add(SheetPictures.draw(sheet.kind(), draft.file(), out, job.progress().apply("pictures of " + sheet.kind().id(), sheet.pages())));
+            printed.add(SheetPictures.draw(sheet.kind(), draft.file(), out, job.progress().of("pictures of " + sheet.kind().id(), sheet.pages())));
         }
         return printed;
     }

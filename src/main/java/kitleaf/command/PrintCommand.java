@@ -30,7 +30,7 @@ class PrintCommand implements Callable<Integer> {
     @Mixin
     private BasketSource source;
 
-    @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
+    @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class, completionCandidates = SheetKindOption.Words.class,
             description = "Only these sheets, with commas between: cut-sheets, bobbin-labels, kit-lists, buy-list, bag-tags, "
                     + "goal-grid, cloth-plan. Default: all of these, the cloth plan where the basket tells of cloth. duplex-check comes only when asked for.")
     private List<SheetKind> only = List.of();
@@ -39,7 +39,7 @@ class PrintCommand implements Callable<Integer> {
             description = "The folder the PDFs go to; made if it is not there. Default: out.")
     private Path out;
 
-    @Option(names = "--paper", paramLabel = "PAPER", converter = PaperOption.class,
+    @Option(names = "--paper", paramLabel = "PAPER", converter = PaperOption.class, completionCandidates = PaperOption.Words.class,
             description = "A5, A4, A3, A2, A1, letter, legal, tabloid, any with landscape after it, or a size such as \"210 mm x 320 mm\". "
                     + "Default: the basket's paper, else A4.")
     private Paper paper;
@@ -105,7 +105,7 @@ class PrintCommand implements Callable<Integer> {
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
         try {
             return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, pictures, skip, Optional.ofNullable(asOf), planTime,
-                    Optional.ofNullable(templates), progress::of, reckoned, clock)).run();
+                    Optional.ofNullable(templates), progress, reckoned, clock)).run();
         } finally {
             progress.clear();
         }

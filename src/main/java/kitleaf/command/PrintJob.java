@@ -6,9 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStocks;
 import kitleaf.press.PressSettings;
@@ -35,12 +33,12 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param asOf the day the year is looked at from
  * @param planTime how long a cloth plan may be searched for
  * @param templates her own templates folder
- * @param progress told of each page of a sheet
+ * @param progress told of each step and each page of a sheet
  * @param reckoned told of the figures the sheets show
  * @param clock where the time goes
  */
 record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean pictures, int skip, Optional<LocalDate> asOf,
-                Stopwatch planTime, Optional<Path> templates, BiFunction<String, Integer, IntConsumer> progress, Consumer<Reckoning> reckoned,
+                Stopwatch planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
                 Clock clock) {
 
     /** Sheets speak one language so far. */
@@ -86,6 +84,6 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     PressSettings pressSettings(Basket basket, Sheet sheet) {
         return new PressSettings(basket.printer().acrossFactor(), basket.printer().downFactor(), basket.latest(),
-                progress.apply(sheet.kind().id(), sheet.pages()));
+                progress.of(sheet.kind().id(), sheet.pages()));
     }
 }

@@ -1,42 +1,65 @@
 package kitleaf.command;
 
 import java.io.PrintWriter;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.IntConsumer;
 
-/** One line that counts pages while a long sheet is printed; silent when nobody watches. */
+/** One line that says what long work is at; silent when nobody watches, and in a run too short to be read about. */
 final class ProgressLine {
 
     private static final int SHOW_FROM_MILLIS = 400;
+    private static final int SHOW_EVERY_MILLIS = 200;
 
     private final PrintWriter out;
-    private final boolean watched;
-    private final long started = System.nanoTime();
-    private int shown;
+    private final ScheduledExecutorService clock;
+    private String now = "";
+    private String shown = "";
 
     ProgressLine(PrintWriter out, boolean watched) {
         this.out = out;
-        this.watched = watched;
+        // Shown by a clock rather than by the work, which may be long over one thing.
+        this.clock = watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null;
+        if (watched) {
+            clock.scheduleWithFixedDelay(this::show, SHOW_FROM_MILLIS, SHOW_EVERY_MILLIS, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "progress");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** What is being done from here on. */
+    synchronized void step(String words) {
+        now = words;
     }
 
     /** What to tell of each page of a sheet. */
     IntConsumer of(String sheet, int pages) {
-        return page -> {
-            // A short run is over before a line could be read.
-            if (watched && (System.nanoTime() - started) / 1_000_000 > SHOW_FROM_MILLIS && (page % 10 == 0 || page == pages)) {
-                String line = sheet + ": page " + page + " of " + pages;
-                out.print("\r" + line + " ".repeat(Math.max(0, shown - line.length())));
-                out.flush();
-                shown = line.length();
-            }
-        };
+        return page -> step(sheet + ": page " + page + " of " + pages);
     }
 
-    /** Wipes the line. */
-    void clear() {
-        if (shown > 0) {
-            out.print("\r" + " ".repeat(shown) + "\r");
+    private synchronized void show() {
+        if (!now.equals(shown)) {
+            out.print("\r" + now + " ".repeat(Math.max(0, shown.length() - now.length())));
             out.flush();
-            shown = 0;
+            shown = now;
         }
+    }
+
+    /** Wipes the line and shows no other. */
+    synchronized void clear() {
+        if (clock != null) {
+            clock.shutdownNow();
+        }
+        if (!shown.isEmpty()) {
+            out.print("\r" + " ".repeat(shown.length()) + "\r");
+            out.flush();
+        }
+        now = "";
+        shown = "";
     }
 }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Gives all numbers and prints nothing. */
@@ -36,13 +37,26 @@ final class ReckonCommand implements Callable<Integer> {
             description = "How long a cloth plan may be searched for, in seconds; 0 takes what a moment's search finds. Default: 5.")
     private PlanTime planTime;
 
+    @ParentCommand
+    private Kitleaf kitleaf;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws Failure, IOException {
-        Reckoning reckoning = Reckoning.of(source.read(), planTime);
-        Optional<YearReckoning> year = reckoning.year(day(reckoning.basket()));
+        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), kitleaf.terminal().watched());
+        Reckoning reckoning;
+        Optional<YearReckoning> year;
+        try {
+            progress.step("reading " + source.basket());
+            Basket basket = source.read();
+            progress.step("reckoning");
+            reckoning = Reckoning.of(basket, planTime);
+            year = reckoning.year(day(basket));
+        } finally {
+            progress.clear();
+        }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             ReckonJson.write(reckoning, year, out);

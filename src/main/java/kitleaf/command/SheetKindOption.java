@@ -1,6 +1,7 @@
 package kitleaf.command;
 
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.stream.Collectors;
 import kitleaf.sheet.SheetKind;
 import picocli.CommandLine.ITypeConverter;
@@ -14,5 +15,13 @@ final class SheetKindOption implements ITypeConverter<SheetKind> {
         return Arrays.stream(SheetKind.values()).filter(kind -> kind.id().equals(value)).findFirst()
                 .orElseThrow(() -> new TypeConversionException("'" + value + "' is not a sheet; write "
                         + Arrays.stream(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(", "))));
+    }
+
+    /** What a shell completes. */
+    static final class Words implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Arrays.stream(SheetKind.values()).map(SheetKind::id).iterator();
+        }
     }
 }

@@ -1,5 +1,7 @@
 package kitleaf.command;
 
+import java.util.Iterator;
+import java.util.List;
 import kitleaf.basket.Units;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -14,5 +16,13 @@ final class UnitsOption implements ITypeConverter<Units> {
             case "cm" -> Units.CM;
             default -> throw new TypeConversionException("'" + value + "' is not a unit; write in or cm");
         };
+    }
+
+    /** What a shell completes. */
+    static final class Words implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return List.of("in", "cm").iterator();
+        }
     }
 }

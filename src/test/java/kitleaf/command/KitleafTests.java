@@ -8,10 +8,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class KitleafTests {
@@ -19,8 +22,42 @@ class KitleafTests {
     @TempDir
     private Path folder;
 
+    /** The commands by the program's own account of them, so that none is forgotten. */
+    static List<String> commands() {
+        String help = Ran.kitleaf("help").out();
+        List<String> commands = help.substring(help.indexOf("Commands:")).lines().skip(1).takeWhile(line -> line.startsWith("  "))
+                .filter(line -> line.matches("  [a-z].*")).map(line -> line.strip().split(" ")[0]).toList();
+        assertTrue(commands.containsAll(List.of("print", "reckon", "check", "new", "log", "watch", "completion", "help")), help);
+        return commands.stream().filter(command -> !command.equals("help")).toList();
+    }
+
+    @Test
+    void the_help_of_help_and_of_the_program_fit_80_columns() {
+        for (Ran ran : List.of(Ran.kitleaf("help"), Ran.kitleaf("help", "help"), Ran.kitleaf())) {
+            ran.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        }
+    }
+
+    /** Each example of each help is a line the program understands: what it lacks is at most the basket. */
     @ParameterizedTest
-    @ValueSource(strings = {"print", "reckon", "check"})
+    @MethodSource("commands")
+    void examples_are_understood(String command) {
+        List<String> examples = Ran.kitleaf("help", command).out().lines().filter(line -> line.startsWith("  kitleaf ")).toList();
+        assertTrue(examples.size() >= 1, command);
+        for (String example : examples) {
+            String line = example.strip().replaceAll(" {3,}\\(.*| > .*", "").substring("kitleaf ".length());
+            if (line.startsWith("new my-basket") || line.equals("completion")) {
+                continue;
+            }
+            Ran ran = Ran.kitleaf((Object[]) line.replace("\"Tide table\"", "Tide-table").split(" "));
+            assertFalse(ran.err().contains("Unmatched") || ran.err().contains("Missing") || ran.err().contains("Invalid"), line + ": " + ran.err());
+            assertTrue(ran.err().contains("no such file") || ran.err().contains("there are no pieces in") || ran.err().contains("there is no basket in"),
+                    line + ": " + ran.err());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
     void help_fits_80_columns_and_shows_examples(String command) {
         Ran ran = Ran.kitleaf("help", command);
         assertEquals(0, ran.code());
@@ -85,9 +122,11 @@ class KitleafTests {
     }
 
     @Test
-    void version_is_said() {
+    void the_version_is_that_of_the_pom() throws IOException {
+        Matcher version = Pattern.compile("<artifactId>kitleaf</artifactId>\\s*<version>([^<]+)</version>").matcher(Files.readString(Path.of("pom.xml")));
+        assertTrue(version.find());
         Ran ran = Ran.kitleaf("--version");
         assertEquals(0, ran.code());
-        assertTrue(ran.out().matches("kitleaf \\S+\n"), ran.out());
+        assertEquals("kitleaf " + version.group(1) + "\n", ran.out());
     }
 }
