@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -25,6 +26,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class LogPlace {
 
     private static final int USUAL_STEP = 2;
+    private static final String SLEEPING = "#progress:";
 
     /**
      * A text to put in.
@@ -78,7 +80,7 @@ final class LogPlace {
         Optional<NodeTuple> progress = find(piece, "progress");
         if (progress.isEmpty()) {
             return flow(piece) ? amongFlow(piece, "progress: {log: [" + written(entry) + "]}")
-                    : List.of(below(piece, Stream.concat(Stream.of(pad(column(piece)) + "progress:"),
+                    : List.of(below(sleeping(piece).orElse(end(piece)), Stream.concat(Stream.of(pad(column(piece)) + "progress:"),
                             newLog(column(piece) + step(piece), step(piece)))));
         }
         Node value = progress.get().getValueNode();
@@ -94,7 +96,7 @@ final class LogPlace {
             return log.get() instanceof SequenceNode list ? inLog(list) : List.of();
         }
         return flow(progress) ? amongFlow(progress, "log: [" + written(entry) + "]")
-                : List.of(below(progress, newLog(column(progress), Math.max(1, column(progress) - column(piece)))));
+                : List.of(below(end(progress), newLog(column(progress), Math.max(1, column(progress) - column(piece)))));
     }
 
     private List<Insertion> inLog(SequenceNode list) {
@@ -114,7 +116,7 @@ final class LogPlace {
                 ? Stream.of(start + "on: " + entry.on(), pad(column + gap) + "hours: " + hours(entry),
                         pad(column + gap) + "stitches: " + entry.stitches())
                 : Stream.of(start + written(entry));
-        return List.of(below(list, item));
+        return List.of(below(end(list), item));
     }
 
     private Stream<String> newLog(int column, int step) {
@@ -135,12 +137,25 @@ final class LogPlace {
         }
         int column = column(piece) + step(piece);
         return List.of(new Insertion(colon + 1, lineEnd + pad(column) + "done:"),
-                below(progress.getValueNode(), newLog(column, step(piece))));
+                below(end(progress.getValueNode()), newLog(column, step(piece))));
     }
 
-    /** Lines of their own after the last line of a node; remarks on that line stay there. */
-    private Insertion below(Node node, Stream<String> lines) {
-        int end = end(node);
+    /** Where a remark between the keys of a piece says how progress would be written, as new pieces have it. */
+    private OptionalInt sleeping(MappingNode piece) {
+        for (int at = piece.getStartMark().getIndex(); at < piece.getEndMark().getIndex(); at = lineEnd(at) + 1) {
+            int line = at;
+            boolean remark = at == lineStart(at) && new String(characters, at, lineEnd(at) - at).startsWith(SLEEPING);
+            if (remark && piece.getValue().stream().map(NodeTuple::getValueNode)
+                    .noneMatch(value -> value.getStartMark().getIndex() <= line && line < end(value))) {
+                return OptionalInt.of(lineEnd(at));
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** Lines of their own after the line on which something ends; remarks on that line stay there. */
+    private Insertion below(int place, Stream<String> lines) {
+        int end = place;
         while (end > 0 && Character.isWhitespace(characters[end - 1])) {
             // The parser ends a text in several lines only where the next thing begins.
             end--;

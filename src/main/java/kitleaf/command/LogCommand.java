@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
             "  kitleaf log fog-bell --stitches 260 --hours 2.5     (in the basket folder)"})
 final class LogCommand implements Callable<Integer> {
 
-    @Parameters(arity = "1..2", paramLabel = "[BASKET] PIECE",
+    @Parameters(arity = "1..2", paramLabel = "[BASKET] PIECE", hideParamSyntax = true,
             description = "The piece, by its file name without .yaml, after its basket folder if you do not stand in that; or its file.")
     private List<String> piece;
 

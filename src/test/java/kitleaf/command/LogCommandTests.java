@@ -79,6 +79,9 @@ class LogCommandTests {
                 List.of("block list of block entries", HEAD + "progress:\n  log:\n  - on: 2026-03-01\n    stitches: 9\n    hours: 1 # fog\n  started: 2026-02-01\n",
                         HEAD + "progress:\n  log:\n  - on: 2026-03-01\n    stitches: 9\n    hours: 1 # fog\n"
                                 + "  - on: 2026-03-05\n    hours: 2.5\n    stitches: 260\n  started: 2026-02-01\n"),
+                List.of("none, but a remark that says how", HEAD + "#progress: 45%\n# end\ngoal: {must: yes}\n", HEAD + "#progress: 45%\nprogress:\n  log:\n    - E\n# end\ngoal: {must: yes}\n"),
+                List.of("none, and such a remark where nothing can stand", HEAD + "goal: {must: yes,\n#progress: 45%\n  weight: 2}\n",
+                        HEAD + "goal: {must: yes,\n#progress: 45%\n  weight: 2}\nprogress:\n  log:\n    - E\n"),
                 List.of("a text in lines as the last value", HEAD + "designer: |\n  Nell Ferry\n\n# end\n",
                         HEAD + "designer: |\n  Nell Ferry\nprogress:\n  log:\n    - E\n\n# end\n"));
     }

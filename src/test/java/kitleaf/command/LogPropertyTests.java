@@ -49,7 +49,7 @@ class LogPropertyTests {
     @Provide
     Arbitrary<String> texts() {
         Arbitrary<String> remark = Arbitraries.of("", "", " # fog", "   # 'half\" {a: [b # ✂ 🧵");
-        Arbitrary<String> gap = Arbitraries.of("", "", "\n", "# a line\n", "\n\n# log: [] --- progress:\n", "   # deep\n");
+        Arbitrary<String> gap = Arbitraries.of("", "", "\n", "# a line\n", "#progress: {log: []}\n", "\n\n# log: [] --- progress:\n", "   # deep\n");
         Arbitrary<String> indent = Arbitraries.of("  ", "    ", " ");
         Arbitrary<String> entry = Arbitraries.of("{on: 2026-03-01, hours: 2.5, stitches: 260}", "{on: 2026-06-01, hours: 1, stitches: 0}",
                 "{ \"on\": '2026-03-09', hours: 24, stitches: 9 }");
