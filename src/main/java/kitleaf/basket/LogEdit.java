@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -87,24 +86,12 @@ public sealed interface LogEdit {
             return new Refused(early.get());
         }
         byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
-        return only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))
+        return LogCheck.only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))
                 .<LogEdit>map(logged -> new Ready(bytes, after, logged)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
     }
 
     private static Optional<Piece> piece(Basket basket, String id) {
         return basket.pieces().stream().filter(piece -> piece.id().equals(id)).findFirst();
-    }
-
-    /** The piece with the entry, if that is all that a second reading finds changed. */
-    private static Optional<Piece> only(LogEntry entry, Piece piece, Basket before, Reading after) {
-        Progress p = piece.progress();
-        List<LogEntry> log = new ArrayList<>(p.log());
-        log.add(entry);
-        Piece logged = new Piece(piece.id(), piece.title(), piece.designer(), piece.stitches(), piece.cloth(), piece.finish(),
-                piece.margins(), piece.marginsGiven(), piece.threads(), piece.parts(), piece.coverage(),
-                new Progress(p.started(), p.finished(), p.done(), log), piece.goal());
-        List<Piece> wanted = before.pieces().stream().map(one -> one.equals(piece) ? logged : one).toList();
-        return after.basket().map(Basket::pieces).filter(wanted::equals).map(pieces -> logged);
     }
 
     /** The bytes of a file with texts between them; places are counted in characters after its byte order mark. */
