@@ -19,4 +19,9 @@ record AmountText() implements Form<Amount> {
     public String example() {
         return "45%";
     }
+
+    @Override
+    public JsonShape shape() {
+        return PercentText.share().shape().or(WholeText.stitches().shape());
+    }
 }

@@ -18,4 +18,9 @@ record CardsText() implements Form<CardGrid> {
     public String example() {
         return "3 x 3";
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern("0*([1-9]|10)\\s*[xX×]\\s*0*([1-9]|10)", "Columns x rows, each 1 to " + Goals.MOST_CARDS + ".");
+    }
 }

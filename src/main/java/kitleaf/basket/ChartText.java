@@ -22,4 +22,9 @@ record ChartText() implements Form<ChartSize> {
     public String example() {
         return "140 x 210";
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern("[0-9]+\\s*[xX×]\\s*[0-9]+", "Stitches wide x high.");
+    }
 }

@@ -35,4 +35,9 @@ record Choice<T>(String what, Map<String, T> words) implements Form<T> {
     public String example() {
         return words.keySet().iterator().next();
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.oneOf(words.keySet());
+    }
 }

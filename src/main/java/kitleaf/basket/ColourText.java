@@ -21,4 +21,9 @@ record ColourText() implements Form<Colour> {
     public String example() {
         return "\"#6b7f8c\"";
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern("#([0-9a-fA-F]{3}|[0-9a-fA-F]{6})", "In quotes, for # begins a remark.");
+    }
 }

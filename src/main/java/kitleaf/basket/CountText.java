@@ -39,4 +39,10 @@ record CountText() implements Form<Double> {
     public String example() {
         return "36";
     }
+
+    @Override
+    public JsonShape shape() {
+        JsonShape measured = JsonShape.pattern("[0-9.]+\\s+in\\s+" + LengthText.PATTERN, "");
+        return JsonShape.number(Count.LEAST, false, Count.MOST, "Threads to the inch, 3 to 120, or as measured, such as 71 in 2 in.").or(measured);
+    }
 }

@@ -41,4 +41,9 @@ record DateText() implements Form<LocalDate> {
     public String example() {
         return "2026-02-14";
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern("(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])", "Year-month-day.");
+    }
 }

@@ -43,6 +43,7 @@ final class Fields {
             problems.add(node.place(), what + " needs keys with values", "write it like " + example);
             return Optional.empty();
         }
+        problems.witness().keys(mapping, what, known);
         Fields fields = new Fields(mapping, what, problems);
         mapping.entries().forEach((key, entry) -> {
             int colon = key.indexOf(':');
@@ -119,6 +120,7 @@ final class Fields {
             problems.add(node.place(), key + " needs one value", "write it like " + form.example());
             return Optional.empty();
         }
+        problems.witness().form(scalar.place(), form);
         try {
             if (scalar.text().length() > LONGEST_VALUE) {
                 throw new Fault(Quote.of(scalar.text()) + " has " + scalar.text().length() + " characters",
@@ -180,6 +182,7 @@ final class Fields {
 
     /** Tells that a key is missing, if it is. */
     void require(String key, String example) {
+        problems.witness().needed(mapping, key);
         if (!meant(key)) {
             problems.add(place(), what + " has no " + key, "write " + key + ": " + example);
         }

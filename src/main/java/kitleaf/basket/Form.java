@@ -16,4 +16,7 @@ interface Form<T> {
 
     /** A value in this form, to show her. */
     String example();
+
+    /** How values in this form look to an editor's schema. */
+    JsonShape shape();
 }

@@ -38,6 +38,10 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
     private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+) +)?([0-9]+) ?/ ?([0-9]+)");
     private static final String EXAMPLES = "3 in or 7.5 cm";
 
+    /** The same for an editor (ECMA-262); it cannot know the range. */
+    static final String PATTERN = "([0-9]+(\\.[0-9]+)?|\\.[0-9]+|([0-9]+\\s+)?[0-9]+\\s?[/⁄]\\s?[0-9]+|([0-9]+\\s*)?[" + VULGAR + "])\\s*"
+            + JsonShape.anyCase(UNITS.keySet());
+
     private static Map<String, Double> units() {
         Map<String, Double> units = new LinkedHashMap<>();
         for (String inch : List.of("in", "inch", "inches", "\"", "″")) {
@@ -122,5 +126,10 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
             throw new Fault(Quote.of(text) + " has the unit " + Quote.of(unit) + ", which is not known here", advice);
         }
         return mm;
+    }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern(PATTERN, JsonShape.sentence(range));
     }
 }

@@ -19,4 +19,9 @@ record MainShareText() implements Form<Double> {
     public String example() {
         return PERCENT.example();
     }
+
+    @Override
+    public JsonShape shape() {
+        return new JsonShape(PERCENT.shape().alternatives(), JsonShape.sentence(RANGE));
+    }
 }

@@ -46,4 +46,9 @@ record NumberText(double least, boolean above, double most, String outside, Stri
         }
         return new Fault(Quote.of(text) + " has a decimal comma", "write a point, as in " + Quote.bare(text.replace(',', '.')));
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.number(least, above, most, JsonShape.sentence(range));
+    }
 }

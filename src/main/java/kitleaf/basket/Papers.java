@@ -62,6 +62,14 @@ public final class Papers {
             public String example() {
                 return "A4";
             }
+
+            @Override
+            public JsonShape shape() {
+                String turned = "(\\s+" + JsonShape.anyCase(List.of("portrait", "landscape")) + ")?";
+                return JsonShape.oneOf(UPRIGHT.keySet()).or(JsonShape.pattern(JsonShape.anyCase(UPRIGHT.keySet()) + turned, ""))
+                        .or(JsonShape.pattern(LengthText.PATTERN + "\\s*[xX×]\\s*" + LengthText.PATTERN,
+                                "Upright, unless landscape follows; or width x height, such as 210 mm x 320 mm."));
+            }
         };
     }
 

@@ -66,4 +66,9 @@ record PercentText(double most, String tooMuch, String range, String example) im
         BigDecimal percent = number.signum() > 0 && number.compareTo(BigDecimal.ONE) < 0 ? number.movePointRight(2) : number;
         return percent.stripTrailingZeros().toPlainString() + "%";
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)\\s*[%٪％]", JsonShape.sentence(range));
+    }
 }

@@ -13,10 +13,10 @@ final class PieceReader {
     private static final String PART_EXAMPLE = "- {part: Verse, over: 1, stitches: 60 x 24}";
 
     private final Settings settings;
-    private final TableFinder tables;
+    private final Tables tables;
     private final Problems problems;
 
-    PieceReader(Settings settings, TableFinder tables, Problems problems) {
+    PieceReader(Settings settings, Tables tables, Problems problems) {
         this.settings = settings;
         this.tables = tables;
         this.problems = problems;

@@ -72,4 +72,9 @@ record PriceText(String what, String example) implements Form<Price> {
         return Currency.getAvailableCurrencies().stream()
                 .filter(currency -> currency.getCurrencyCode().equals(code) && currency.getDefaultFractionDigits() >= 0).findFirst();
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern("([0-9]+(\\.[0-9]+)?|\\.[0-9]+)\\s*[A-Z]{3}", "An amount and its currency (ISO 4217).");
+    }
 }

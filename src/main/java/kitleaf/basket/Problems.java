@@ -12,8 +12,22 @@ final class Problems {
     /** The most problems told of one file: past this a hostile file only floods the screen. */
     static final int MOST_PER_FILE = 1000;
 
+    private final Witness witness;
     private final List<Problem> found = new ArrayList<>();
     private final Map<Path, Integer> perFile = new HashMap<>();
+
+    Problems() {
+        this(Witness.NONE);
+    }
+
+    /** Problems of readers that are listened to: what is asked for goes the way of what is wrong. */
+    Problems(Witness witness) {
+        this.witness = witness;
+    }
+
+    Witness witness() {
+        return witness;
+    }
 
     void add(Place place, String wrong, String write) {
         add(place.problem(wrong, write));

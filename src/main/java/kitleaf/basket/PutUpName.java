@@ -25,4 +25,9 @@ record PutUpName(Map<String, PutUp> putUps, boolean known) implements Form<Strin
     public String example() {
         return PutUp.COTTON.name();
     }
+
+    @Override
+    public JsonShape shape() {
+        return new TextForm(example()).shape();
+    }
 }

@@ -25,10 +25,10 @@ final class SettingsReader {
     private static final Form<Integer> PLIES = new WholeText(1, 24, "6");
     private static final String SKEIN_EXAMPLE = "{length: 5 m, plies: 7, lot-matters: yes}";
 
-    private final TableFinder tables;
+    private final Tables tables;
     private final Problems problems;
 
-    SettingsReader(TableFinder tables, Problems problems) {
+    SettingsReader(Tables tables, Problems problems) {
         this.tables = tables;
         this.problems = problems;
     }

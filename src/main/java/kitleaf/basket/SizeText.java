@@ -31,4 +31,11 @@ record SizeText(LengthText side, boolean alone, String advice, String example) i
         }
         return new Size(side.read(sides[0]), side.read(sides[1]));
     }
+
+    @Override
+    public JsonShape shape() {
+        String two = side.shape().note().replace("Write", "Each side");
+        String by = LengthText.PATTERN + "\\s*[xX×]\\s*" + LengthText.PATTERN;
+        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by, JsonShape.sentence(advice) + " " + two);
+    }
 }

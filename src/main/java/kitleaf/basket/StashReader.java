@@ -17,10 +17,10 @@ final class StashReader {
             new NumberText(0, true, 1000, "is not a number of skeins on hand", "write more than 0, up to 1000", "1.5");
 
     private final Form<String> putUpName;
-    private final TableFinder tables;
+    private final Tables tables;
     private final Problems problems;
 
-    StashReader(PutUpName putUpName, TableFinder tables, Problems problems) {
+    StashReader(PutUpName putUpName, Tables tables, Problems problems) {
         this.putUpName = putUpName;
         this.tables = tables;
         this.problems = problems;

@@ -14,22 +14,17 @@ import java.util.Optional;
  * @param beside the folder of the file that names tables, as she would call it
  * @param top the folder nothing outside of is opened, as she would call it
  */
-record TableFinder(Path beside, Path top, Problems problems) {
+record TableFinder(Path beside, Path top, Problems problems) implements Tables {
 
     /** The value that names a table, if a node is one: anything else is left to be read as a list. */
     static Optional<Node.Scalar> named(Node node) {
-        return node instanceof Node.Scalar scalar && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(".csv")
+        return node instanceof Node.Scalar scalar && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(TableName.ENDING)
                 ? Optional.of(scalar) : Optional.empty();
     }
 
-    /**
-     * The text of the table a value names, or nothing and a problem.
-     *
-     * @param key what the table stands for
-     * @param example the name of such a file, to show her
-     */
-    Optional<Source> find(Node.Scalar value, String key, String example) {
-        Optional<String> text = Fields.scalar(value, key, new TextForm(example), problems);
+    @Override
+    public Optional<Source> find(Node.Scalar value, String key, String example) {
+        Optional<String> text = Fields.scalar(value, key, new TableName(example), problems);
         if (text.isEmpty()) {
             return Optional.empty();
         }

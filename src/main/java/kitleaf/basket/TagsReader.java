@@ -74,5 +74,10 @@ final class TagsReader {
         public String example() {
             return "quarter";
         }
+
+        @Override
+        public JsonShape shape() {
+            return Choice.of("a share of the sheet", Tags.Share.class).shape().or(OWN.shape());
+        }
     }
 }

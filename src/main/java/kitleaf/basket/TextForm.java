@@ -31,4 +31,9 @@ record TextForm(int most, String example) implements Form<String> {
         }
         return stripped;
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.words(most);
+    }
 }

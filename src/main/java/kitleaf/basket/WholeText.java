@@ -45,4 +45,9 @@ record WholeText(int least, int most, String example) implements Form<Integer> {
     private Fault outside(String text) {
         return new Fault(Quote.bare(text) + " is out of range", "write " + least + " to " + most);
     }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.whole(least, most);
+    }
 }

@@ -1,5 +1,6 @@
 package kitleaf.basket;
 
+import java.util.List;
 import java.util.Locale;
 
 /** Yes or no, in words. */
@@ -17,5 +18,10 @@ record YesNo() implements Form<Boolean> {
     @Override
     public String example() {
         return "yes";
+    }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.oneOf(List.of(true, false, "yes", "no")).or(JsonShape.pattern(JsonShape.anyCase(List.of("yes", "no", "true", "false")), ""));
     }
 }

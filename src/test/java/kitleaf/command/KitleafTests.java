@@ -27,7 +27,7 @@ class KitleafTests {
         String help = Ran.kitleaf("help").out();
         List<String> commands = help.substring(help.indexOf("Commands:")).lines().skip(1).takeWhile(line -> line.startsWith("  "))
                 .filter(line -> line.matches("  [a-z].*")).map(line -> line.strip().split(" ")[0]).toList();
-        assertTrue(commands.containsAll(List.of("print", "reckon", "check", "new", "log", "watch", "completion", "help")), help);
+        assertTrue(commands.containsAll(List.of("print", "reckon", "check", "new", "log", "watch", "schema", "completion", "help")), help);
         return commands.stream().filter(command -> !command.equals("help")).toList();
     }
 
@@ -51,7 +51,8 @@ class KitleafTests {
             }
             Ran ran = Ran.kitleaf((Object[]) line.replace("\"Tide table\"", "Tide-table").split(" "));
             assertFalse(ran.err().contains("Unmatched") || ran.err().contains("Missing") || ran.err().contains("Invalid"), line + ": " + ran.err());
-            assertTrue(ran.err().contains("no such file") || ran.err().contains("there are no pieces in") || ran.err().contains("there is no basket in"),
+            assertTrue(ran.err().contains("no such file") || ran.err().contains("there are no pieces in") || ran.err().contains("there is no basket in")
+                    || ran.err().contains("there is no folder my-basket"),
                     line + ": " + ran.err());
         }
     }

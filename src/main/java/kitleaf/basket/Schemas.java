@@ -1,0 +1,85 @@
+package kitleaf.basket;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Gives the schemas (JSON Schema, draft 2020-12) by which an editor completes and checks a basket's files. */
+public final class Schemas {
+
+    /** The folder inside a basket that the files' comments look for the schemas in. */
+    public static final String FOLDER = "schema";
+
+    /** The first line of a {@code basket.yaml} that is to be checked by its schema. */
+    public static final String BASKET_COMMENT = "# yaml-language-server: $schema=" + FOLDER + "/basket.schema.json";
+
+    /** The first line of each document of a file in {@code pieces} that is to be checked by its schema. */
+    public static final String PIECE_COMMENT = "# yaml-language-server: $schema=../" + FOLDER + "/piece.schema.json";
+
+    private Schemas() {
+    }
+
+    /**
+     * The schemas as texts that end in a line break, by their file names: {@code basket.schema.json} and {@code piece.schema.json}.
+     *
+     * @throws IllegalStateException if a key that readers take has no text or stands in no specimen; tests see to it that it is not so
+     */
+    public static Map<String, String> files() {
+        return files(Specimen.read(), KeyTexts.shipped());
+    }
+
+    static Map<String, String> files(Specimen specimen, KeyTexts texts) {
+        Map<String, String> files = new LinkedHashMap<>();
+        Map<String, Object> basket = new SchemaDraft(specimen.asked(), texts).of("basket.yaml of a Kitleaf basket", specimen.basket());
+        Map<String, Object> piece = new SchemaDraft(specimen.asked(), texts).of("A piece of a Kitleaf basket", specimen.pieces());
+        texts.complete();
+        files.put("basket.schema.json", json(basket));
+        files.put("piece.schema.json", json(piece));
+        return files;
+    }
+
+    private static String json(Map<String, Object> schema) {
+        StringWriter text = new StringWriter();
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines));
+            write(schema, json);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text + "\n";
+    }
+
+    private static void write(Object value, JsonGenerator json) throws IOException {
+        if (value instanceof Map<?, ?> map) {
+            json.writeStartObject();
+            for (Map.Entry<?, ?> entry : map.entrySet()) {
+                json.writeFieldName((String) entry.getKey());
+                write(entry.getValue(), json);
+            }
+            json.writeEndObject();
+        } else if (value instanceof Collection<?> list) {
+            json.writeStartArray();
+            for (Object item : list) {
+                write(item, json);
+            }
+            json.writeEndArray();
+        } else if (value instanceof Boolean flag) {
+            json.writeBoolean(flag);
+        } else if (value instanceof Integer whole) {
+            json.writeNumber(whole);
+        } else if (value instanceof BigDecimal number) {
+            json.writeNumber(number);
+        } else {
+            json.writeString((String) value);
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package kitleaf.basket;
+
+/**
+ * The name of a table's file, ending in {@code .csv}.
+ *
+ * @param example one to show her
+ */
+record TableName(String example) implements Form<String> {
+
+    static final String ENDING = ".csv";
+
+    @Override
+    public String read(String text) throws Fault {
+        return new TextForm(example).read(text);
+    }
+
+    @Override
+    public JsonShape shape() {
+        return JsonShape.pattern(".*" + JsonShape.anyCase(ENDING), "The name of a .csv file beside this one.");
+    }
+}
