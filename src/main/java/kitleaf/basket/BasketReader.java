@@ -17,6 +17,7 @@ public final class BasketReader {
 
     private final Problems problems = new Problems();
     private final List<PieceReader.ReadPiece> pieces = new ArrayList<>();
+    private final TableRows rows = new TableRows();
     /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
     private boolean allPieces = true;
 
@@ -126,7 +127,7 @@ public final class BasketReader {
 
     private void pieces(Path file, Source source, Path top, Settings settings) {
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
-        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), problems);
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), rows, problems);
         YamlTree.Documents read = YamlTree.read(source, problems);
         if (read.documents().isEmpty() && read.whole()) {
             problems.add(source.name(), "this file is empty", "write a piece in it, or take it out");
@@ -159,7 +160,9 @@ public final class BasketReader {
         Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
         told("title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)), "give each piece a title of its own");
         if (allPieces && !pieces.isEmpty()) {
-            settings.goals().check(pieces.stream().map(PieceReader.ReadPiece::id).sorted().toList(), problems);
+            List<String> ids = pieces.stream().map(PieceReader.ReadPiece::id).sorted().toList();
+            settings.goals().check(ids, problems);
+            rows.check(ids, problems);
         }
         if (!problems.none()) {
             return Optional.empty();

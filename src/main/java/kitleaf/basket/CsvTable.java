@@ -5,30 +5,38 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads a table (CSV, RFC 4180) row by row into mappings, each cell with its place in the table. */
+/**
+ * Reads a table (CSV, RFC 4180, with commas, semicolons or tabs) row by row into mappings, each cell with its place in
+ * the table. Rows with nothing in them and cells past the last heading with nothing in them are what spreadsheets leave behind.
+ */
 final class CsvTable {
 
     /**
      * What a table may hold.
      *
      * @param what whose columns they are: {@code threads}
-     * @param columns all that may stand in the first line
-     * @param required those that must
+     * @param headings what its columns may be called
+     * @param required those that must be there
+     * @param decimals those that hold numbers with decimals; parted by semicolons, they may have a decimal comma
      * @param example a first line, to show her
      */
-    record Shape(String what, List<String> columns, List<String> required, String example) {
+    record Shape(String what, Headings headings, List<String> required, Set<String> decimals, String example) {
         Shape {
-            columns = List.copyOf(columns);
             required = List.copyOf(required);
+            decimals = Set.copyOf(decimals);
         }
     }
+
+    /** The most columns taken; there are not thirty that mean anything. */
+    static final int MOST_COLUMNS = 200;
+
+    private static final String DECIMAL_COMMA = "(\\s*[0-9]*),([0-9]+[^0-9.,]*)";
 
     private final Source source;
     private final Shape shape;
@@ -46,24 +54,54 @@ final class CsvTable {
             problems.add(source.name(), "this table is empty", "write a first line of column names, such as " + shape.example());
             return List.of();
         }
-        List<CsvRecord> rows = rows();
+        int first = 1;
+        while (source.line(first).orElseThrow().isEmpty()) {
+            first++;
+        }
+        String line = source.line(first).orElseThrow();
+        try {
+            Separator separator = Separator.of(line, shape.headings()::knows);
+            List<Separator.Span> cells = separator.spans(upToLastHeading(line, separator));
+            if (cells.size() > MOST_COLUMNS) {
+                // Told before the rows are read, whose reader stops at a number of its own.
+                problems.add(new Place(source, first, cells.get(MOST_COLUMNS).from() + 1, 1), "this is column " + (MOST_COLUMNS + 1) + " of this table",
+                        "keep at most " + MOST_COLUMNS);
+                return List.of();
+            }
+            return read(separator);
+        } catch (Fault fault) {
+            problems.add(new Place(source, first, 1, line.codePointCount(0, line.length())), fault);
+            return List.of();
+        }
+    }
+
+    private static String upToLastHeading(String line, Separator separator) {
+        int end = line.length();
+        while (end > 0 && (line.charAt(end - 1) == separator.sign() || Character.isWhitespace(line.charAt(end - 1)))) {
+            end--;
+        }
+        return line.substring(0, end);
+    }
+
+    private List<Node.Mapping> read(Separator separator) {
+        List<CsvRecord> rows = rows(separator);
         if (rows.isEmpty()) {
             return List.of();
         }
-        return header(rows.get(0)).map(header -> {
+        return header(separator, rows.get(0)).map(columns -> {
             List<Node.Mapping> read = new ArrayList<>();
             for (CsvRecord row : rows.subList(1, rows.size())) {
-                row(header, row).ifPresent(read::add);
+                row(separator, columns, row).ifPresent(read::add);
             }
             return read;
         }).orElseGet(List::of);
     }
 
     /** All rows, or none and a problem. */
-    private List<CsvRecord> rows() {
+    private List<CsvRecord> rows(Separator separator) {
         List<CsvRecord> rows = new ArrayList<>();
         int next = 1;
-        try (CsvReader<CsvRecord> reader = CsvReader.builder().ignoreDifferentFieldCount(true)
+        try (CsvReader<CsvRecord> reader = CsvReader.builder().fieldSeparator(separator.sign()).ignoreDifferentFieldCount(true)
                 .acceptCharsAfterQuotes(false).ofCsvRecord(source.text())) {
             for (CsvRecord row : reader) {
                 rows.add(row);
@@ -79,78 +117,78 @@ final class CsvTable {
         return List.of();
     }
 
-    /** The column names, or nothing if a table cannot be made of them. */
-    private Optional<List<String>> header(CsvRecord row) {
-        List<Place> places = places(row);
-        List<String> names = row.getFields().stream().map(String::strip).toList();
-        for (String separator : List.of(";", "\t")) {
-            if (names.size() == 1 && names.get(0).contains(separator)) {
-                problems.add(places.get(0), "these columns are parted by " + (separator.equals(";") ? "semicolons" : "tabs"),
-                        "save the table with commas between columns");
-                return Optional.empty();
-            }
+    /** The column of each cell, or nothing if a table cannot be made of them. */
+    private Optional<List<Optional<String>>> header(Separator separator, CsvRecord row) {
+        List<Place> places = places(separator, row);
+        List<String> headings = row.getFields().stream().map(String::strip).toList();
+        int last = headings.size();
+        while (last > 1 && headings.get(last - 1).isEmpty()) {
+            last--;
         }
-        Set<String> seen = new HashSet<>();
-        for (int i = 0; i < names.size(); i++) {
-            String name = names.get(i);
-            if (name.isEmpty()) {
-                problems.add(places.get(i), "this column has no name", "name it, or take it out");
-            } else if (!shape.columns().contains(name)) {
-                problems.add(places.get(i), Quote.of(name) + " is not a column of " + shape.what(),
-                        NearMiss.advice(name, shape.columns()));
-            } else if (!seen.add(name)) {
-                problems.add(places.get(i), Quote.of(name) + " stands twice here", "keep one of the two");
-            }
-        }
+        headings = headings.subList(0, last);
+        List<Optional<String>> columns = shape.headings().read(headings, places, problems);
         for (String needed : shape.required()) {
-            boolean meant = names.stream().anyMatch(name -> NearMiss.of(name, shape.columns()).equals(Optional.of(needed)));
-            if (!seen.contains(needed) && !meant) {
+            boolean meant = headings.stream().anyMatch(heading -> NearMiss.of(heading, shape.headings().columns()).equals(Optional.of(needed))
+                    || shape.headings().mayMean(heading, needed));
+            if (!columns.contains(Optional.of(needed)) && !meant) {
                 problems.add(places.get(0), "this table has no column " + needed,
                         "write column names in the first line, " + needed + " among them");
             }
         }
         // Without one of these every row would be told to have none.
-        return seen.containsAll(shape.required()) ? Optional.of(names) : Optional.empty();
+        return shape.required().stream().allMatch(needed -> columns.contains(Optional.of(needed))) ? Optional.of(columns) : Optional.empty();
     }
 
-    private Optional<Node.Mapping> row(List<String> header, CsvRecord row) {
-        List<Place> places = places(row);
+    private Optional<Node.Mapping> row(Separator separator, List<Optional<String>> columns, CsvRecord row) {
+        if (row.getFields().stream().allMatch(String::isBlank)) {
+            return Optional.empty();
+        }
+        List<Place> places = places(separator, row);
         for (int i = 0; i < row.getFieldCount(); i++) {
             if (row.getField(i).matches("(?s).*[\\r\\n].*")) {
                 problems.add(places.get(i), "this cell does not end on its line", "close its \" before the end of the line");
                 return Optional.empty();
             }
         }
-        if (row.getFieldCount() != header.size()) {
-            problems.add(places.get(0), "this row has " + row.getFieldCount() + " cells under " + header.size() + " columns",
-                    "give each row as many cells as the first, in quotes where a cell holds a comma");
+        int cells = row.getFieldCount();
+        while (cells > columns.size() && row.getField(cells - 1).isBlank()) {
+            cells--;
+        }
+        if (cells != columns.size()) {
+            problems.add(places.get(0), "this row has " + cells + " cells under " + columns.size() + " columns",
+                    "give each row as many cells as the first, in quotes where a cell holds " + separator.told());
             return Optional.empty();
         }
-        Map<String, Node.Entry> cells = new LinkedHashMap<>();
-        for (int i = 0; i < header.size(); i++) {
+        Map<String, Node.Entry> filled = new LinkedHashMap<>();
+        for (int i = 0; i < cells; i++) {
             String cell = row.getField(i);
-            if (!cell.isBlank() && shape.columns().contains(header.get(i))) {
-                cells.putIfAbsent(header.get(i), new Node.Entry(places.get(i), new Node.Scalar(places.get(i), cell, true)));
+            if (!cell.isBlank() && columns.get(i).isPresent()) {
+                String column = columns.get(i).get();
+                filled.put(column, new Node.Entry(places.get(i), new Node.Scalar(places.get(i), text(separator, column, cell), true)));
             }
         }
-        return Optional.of(new Node.Mapping(places.get(0), cells));
+        return Optional.of(new Node.Mapping(places.get(0), filled));
+    }
+
+    private String text(Separator separator, String column, String cell) {
+        if (separator == Separator.SEMICOLON && shape.decimals().contains(column) && cell.matches(DECIMAL_COMMA)) {
+            // Where a comma parts no cells, it parts decimals.
+            return cell.replaceFirst(DECIMAL_COMMA, "$1.$2");
+        }
+        return FormulaGuard.unguarded(cell);
     }
 
     /** Where each cell of a row begins; the reader of CSV tells only the row's line. */
-    private List<Place> places(CsvRecord row) {
+    private List<Place> places(Separator separator, CsvRecord row) {
         int line = (int) row.getStartingLineNumber();
-        int[] text = source.line(line).orElse("").codePoints().toArray();
+        String text = source.line(line).orElse("");
+        int end = text.codePointCount(0, text.length());
+        List<Separator.Span> spans = separator.spans(text);
         List<Place> places = new ArrayList<>();
-        int at = 0;
         for (int i = 0; i < row.getFieldCount(); i++) {
-            int end = at;
-            boolean quoted = false;
-            while (end < text.length && (quoted || text[end] != ',')) {
-                quoted ^= text[end] == '"';
-                end++;
-            }
-            places.add(new Place(source, line, Math.min(at, text.length) + 1, Math.max(1, end - at)));
-            at = end + 1;
+            // A cell that goes on below its line ends it; what follows is marked at the line's end.
+            Separator.Span span = i < spans.size() ? spans.get(i) : new Separator.Span(end, end);
+            places.add(new Place(source, line, Math.min(span.from(), end) + 1, Math.max(1, span.to() - span.from())));
         }
         return places;
     }

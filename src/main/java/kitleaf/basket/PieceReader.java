@@ -14,11 +14,18 @@ final class PieceReader {
 
     private final Settings settings;
     private final Tables tables;
+    private final TableRows rows;
     private final Problems problems;
 
     PieceReader(Settings settings, Tables tables, Problems problems) {
+        this(settings, tables, new TableRows(), problems);
+    }
+
+    /** A reader of pieces that share tables with others, whose rows are remembered together. */
+    PieceReader(Settings settings, Tables tables, TableRows rows, Problems problems) {
         this.settings = settings;
         this.tables = tables;
+        this.rows = rows;
         this.problems = problems;
     }
 
@@ -44,8 +51,8 @@ final class PieceReader {
         Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read);
         Optional<Finish> finish = fields.value("finish", Choice.of("a finish", Finish.class));
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
-        List<CalledThread> threads = threads(fields);
-        List<Part> parts = parts(fields);
+        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()));
+        List<Part> parts = parts(fields, id);
         Optional<Amount> coverage = fields.value("coverage", new AmountText());
         ProgressReader record = new ProgressReader(problems);
         Progress progress = record.progress(fields);
@@ -54,31 +61,31 @@ final class PieceReader {
                 around.margins(), around.given(), threads, parts, coverage, progress, goal))));
     }
 
-    private List<CalledThread> threads(Fields fields) {
+    private List<CalledThread> threads(Fields fields, TableRows.Owner owner) {
         Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
         ThreadReader reader = new ThreadReader(settings, problems);
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
             return tables.find(table.get(), "threads", "fog-bell.csv")
-                    .map(source -> reader.read(new ThreadTable(source, problems).read())).orElseGet(List::of);
+                    .map(source -> reader.read(new ThreadTable(source, problems).read(owner, rows))).orElseGet(List::of);
         }
         return node.map(list -> reader.read(fields.items(list, "threads", ThreadReader.EXAMPLE + ", or name a .csv file")))
                 .orElseGet(List::of);
     }
 
-    private List<Part> parts(Fields piece) {
+    private List<Part> parts(Fields piece, String id) {
         List<Part> parts = new ArrayList<>();
         for (Node node : piece.list("parts", PART_EXAMPLE)) {
-            Fields.of(node, "this part", PART_EXAMPLE, PART_KEYS, problems).flatMap(this::part).ifPresent(parts::add);
+            Fields.of(node, "this part", PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id)).ifPresent(parts::add);
         }
         return parts;
     }
 
-    private Optional<Part> part(Fields fields) {
+    private Optional<Part> part(Fields fields, String id) {
         Optional<String> title = fields.required("part", new TextForm("Verse"));
         Optional<Integer> over = fields.required("over", ClothReader.OVER);
         Optional<ChartSize> stitches = fields.value("stitches", new ChartText());
-        List<CalledThread> threads = threads(fields);
+        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, title.or(() -> Optional.of(""))));
         return title.flatMap(t -> over.map(o -> new Part(t, o, stitches, threads)));
     }
 }

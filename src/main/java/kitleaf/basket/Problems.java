@@ -3,8 +3,10 @@ package kitleaf.basket;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Gathers what is wrong, in whatever order it is met. */
 final class Problems {
@@ -14,6 +16,8 @@ final class Problems {
 
     private final Witness witness;
     private final List<Problem> found = new ArrayList<>();
+    /** A table that several pieces share is read for each; what is wrong in it is told once. */
+    private final Set<Problem> told = new HashSet<>();
     private final Map<Path, Integer> perFile = new HashMap<>();
 
     Problems() {
@@ -42,10 +46,13 @@ final class Problems {
     }
 
     void add(Problem problem) {
+        if (perFile.getOrDefault(problem.file(), 0) >= MOST_PER_FILE || !told.add(problem)) {
+            return;
+        }
         int number = perFile.merge(problem.file(), 1, Integer::sum);
         if (number < MOST_PER_FILE) {
             found.add(problem);
-        } else if (number == MOST_PER_FILE) {
+        } else {
             found.add(Problem.of(problem.file(), "this file has " + MOST_PER_FILE + " problems or more",
                     "mend those told of here, then look again"));
         }

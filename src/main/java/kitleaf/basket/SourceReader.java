@@ -30,13 +30,27 @@ final class SourceReader {
      * @param name what to call it
      */
     static Optional<Source> read(Path real, Path name, Problems problems) {
+        return read(real, name, SourceReader::decode, problems);
+    }
+
+    /** The text of a table, in any of the ways spreadsheets write letters. */
+    static Optional<Source> table(Path real, Path name, Problems problems) {
+        return read(real, name, (bytes, n, p) -> fits(bytes, n, p) ? TableText.decode(bytes, n, p) : Optional.empty(), problems);
+    }
+
+    /** Makes text of bytes. */
+    private interface Decoding {
+        Optional<Source> of(byte[] bytes, Path name, Problems problems);
+    }
+
+    private static Optional<Source> read(Path real, Path name, Decoding decoding, Problems problems) {
         try {
             // A pipe or a device could be read for ever.
             if (Files.exists(real) && !Files.isRegularFile(real)) {
                 problems.add(name, "this is not a file with text in it", "put a text file in its place");
                 return Optional.empty();
             }
-            return decode(bytes(real), name, problems);
+            return decoding.of(bytes(real), name, problems);
         } catch (IOException e) {
             problems.add(unreadable(name, e));
             return Optional.empty();
@@ -61,8 +75,7 @@ final class SourceReader {
     }
 
     static Optional<Source> decode(byte[] bytes, Path name, Problems problems) {
-        if (bytes.length > MOST_BYTES) {
-            problems.add(name, "this file is larger than 1 MB", "split it into several");
+        if (!fits(bytes, name, problems)) {
             return Optional.empty();
         }
         ByteBuffer in = ByteBuffer.wrap(bytes);
@@ -72,20 +85,32 @@ final class SourceReader {
             if (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) {
                 text = text.substring(1);
             }
-            Source source = new Source(name, text);
-            return shown(source, problems) ? Optional.of(source) : Optional.empty();
+            return seen(new Source(name, text), problems);
         } catch (CharacterCodingException e) {
-            problems.add(notUtf8(bytes, in.position(), name));
+            problems.add(unread(new String(bytes, 0, in.position(), StandardCharsets.UTF_8), name, "is not in UTF-8"));
             return Optional.empty();
         }
     }
 
-    private static Problem notUtf8(byte[] bytes, int at, Path name) {
-        Source before = new Source(name, new String(bytes, 0, at, StandardCharsets.UTF_8));
+    private static boolean fits(byte[] bytes, Path name, Problems problems) {
+        if (bytes.length > MOST_BYTES) {
+            problems.add(name, "this file is larger than 1 MB", "split it into several");
+        }
+        return bytes.length <= MOST_BYTES;
+    }
+
+    /** A text, if nothing in it is hidden. */
+    static Optional<Source> seen(Source source, Problems problems) {
+        return shown(source, problems) ? Optional.of(source) : Optional.empty();
+    }
+
+    /** The problem of a letter that cannot be read after the text before it. */
+    static Problem unread(String text, Path name, String wrong) {
+        Source before = new Source(name, text);
         String last = before.line(before.lineCount()).orElse("");
         String start = before.lineCount() == 1 && last.startsWith("\uFEFF") ? last.substring(1) : last;
         return new Problem(name, before.lineCount(), start.codePointCount(0, start.length()) + 1, 1,
-                "this letter is not in UTF-8", "save the file as UTF-8", Optional.of(start + "\uFFFD"));
+                "this letter " + wrong, "save the file as UTF-8", Optional.of(start + "\uFFFD"));
     }
 
     /** Refuses characters that steer screens, which YAML and CSV cannot hold either. */

@@ -11,7 +11,12 @@ final class StashReader {
 
     private static final String EXAMPLE = "- {code: K12, skein: cotton, skeins: 1.5, lot: \"7\"}";
     private static final List<String> KEYS = List.of("code", "skein", "skeins", "lot");
-    private static final CsvTable.Shape TABLE = new CsvTable.Shape("stash", KEYS, List.of("code", "skeins"), "code,skein,skeins,lot");
+    private static final CsvTable.Shape TABLE = new CsvTable.Shape("stash", new Headings("stash", KEYS)
+            .also("code", "codes", "thread code", "colour code", "thread number", "colour number")
+            .also("skein", "put-up")
+            .also("skeins", "number of skeins")
+            .also("lot", "lots", "dye lot", "dye lots")
+            .perhaps("code", "thread", "threads"), List.of("code", "skeins"), Set.of("skeins"), "code,skein,skeins,lot");
 
     private static final Form<Double> SKEINS =
             new NumberText(0, true, 1000, "is not a number of skeins on hand", "write more than 0, up to 1000", "1.5");

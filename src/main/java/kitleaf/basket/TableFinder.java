@@ -48,7 +48,7 @@ record TableFinder(Path beside, Path top, Problems problems) implements Tables {
                         "put the file itself inside it");
                 return Optional.empty();
             }
-            return SourceReader.read(real, BasketFiles.shown(found), problems);
+            return SourceReader.table(real, BasketFiles.shown(found), problems);
         } catch (InvalidPathException e) {
             problems.add(value.place(), Quote.of(text.get()) + " is not a file name", "write one such as " + example);
         } catch (IOException e) {

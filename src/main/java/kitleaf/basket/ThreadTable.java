@@ -4,60 +4,147 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads a table of threads into the nodes a list of threads would have been. Columns named like stitch
- * kinds become the thread's stitches.
+ * kinds become the thread's stitches. One table may serve several pieces: then each row says whose it is.
  */
 final class ThreadTable {
 
-    private static final String OTHER = "other";
-    private static final String OTHER_EACH = "other-each";
+    static final String PIECE = "piece";
+    static final String PART = "part";
+
     private static final List<String> PLAIN =
             List.of("code", "name", "colour", "symbol", "skein", "strands", "share", "over", "lot");
-    private static final CsvTable.Shape SHAPE = new CsvTable.Shape("threads", columns(), List.of("code"), "code,name,cross");
 
-    private final CsvTable table;
+    /**
+     * Columns that together make one value.
+     *
+     * @param key the value's key among the stitches, or in the thread
+     * @param first the first column
+     * @param firstKey what it is in the value
+     * @param second the second column
+     * @param secondKey what it is in the value
+     * @param both whether both are needed; otherwise the first may stand alone
+     * @param wrong what is wrong where one is missing
+     * @param write what to write instead
+     */
+    private record Together(String key, String first, String firstKey, String second, String secondKey, boolean both, String wrong, String write) {
+    }
+
+    private static final List<Together> STITCHES_TOGETHER = List.of(
+            new Together("cross", "cross", "count", "cross-worked", "worked", false, "this row says how crosses are worked and has none",
+                    "fill the column cross, or empty cross-worked"),
+            new Together("satin", "satin", "count", "satin-span", "span", false, "this row says what satin stitches span and has none",
+                    "fill the column satin, or empty satin-span"),
+            new Together("other", "other", "count", "other-each", "each", true, "other stitches need both their number and the thread each takes",
+                    "fill the columns other and other-each, such as 12 and 3 cm"));
+    private static final Together USED = new Together("used", "used-skeins", "skeins", "used-stitches", "stitches", true,
+            "what was used needs both the skeins and the stitches they were for", "fill the columns used-skeins and used-stitches, such as 1.5 and 3000");
+
+    /** All columns, in the order to write them. */
+    static final List<String> COLUMNS = columns();
+
+    private static final CsvTable.Shape SHAPE = new CsvTable.Shape("threads", headings(), List.of("code"),
+            Set.of("share", "other-each", "used-skeins"), "code,name,cross");
+
+    private final Source source;
     private final Problems problems;
 
     ThreadTable(Source source, Problems problems) {
-        this.table = new CsvTable(source, SHAPE, problems);
+        this.source = source;
         this.problems = problems;
     }
 
     private static List<String> columns() {
-        List<String> columns = new ArrayList<>(PLAIN);
+        List<String> columns = new ArrayList<>(List.of(PIECE, PART));
+        columns.addAll(PLAIN);
         columns.addAll(StitchReader.KIND_WORDS);
-        columns.add(OTHER_EACH);
-        return columns;
+        STITCHES_TOGETHER.forEach(together -> columns.add(together.second()));
+        columns.add(USED.first());
+        columns.add(USED.second());
+        return List.copyOf(columns);
     }
 
-    /** A mapping for each row below the header. */
-    List<Node> read() {
+    private static Headings headings() {
+        Headings headings = new Headings("threads", COLUMNS)
+                .also("code", "codes", "thread code", "colour code", "thread number", "colour number")
+                .also("name", "names", "colour name", "thread name")
+                .also("colour", "colours", "hex", "hex colour", "colour hex")
+                .also("symbol", "symbols", "sign", "chart symbol")
+                .also("skein", "put-up")
+                .also("strands", "strand", "number of strands")
+                .also("share", "shares", "percent", "percentage")
+                .also("over", "over threads")
+                .also("lot", "lots", "dye lot", "dye lots")
+                .also(PIECE, "pieces", "piece id")
+                .also(PART, "parts")
+                .also("knot", "french knot", "french knots")
+                .also("other-each", "each")
+                .perhaps("code", "thread", "threads", "number", "no")
+                .unclear("does not say of which kind they are", "name the column after the stitch, such as cross", "stitches", "stitch",
+                        "total", "totals", "count", "counts", "number of stitches", "total stitches", "stitch count");
+        for (String kind : StitchReader.KIND_WORDS) {
+            headings.also(kind, kind + "s", kind + "es", kind + " stitch", kind + " stitches", kind + "s stitch");
+        }
+        return headings;
+    }
+
+    /** A mapping for each row below the header that is for the piece, or its part. */
+    List<Node> read(TableRows.Owner owner, TableRows rows) {
         List<Node> threads = new ArrayList<>();
-        table.read().forEach(row -> threads.add(thread(row)));
+        List<Node.Mapping> all = new CsvTable(source, SHAPE, problems).read();
+        boolean pieces = all.stream().anyMatch(row -> row.entries().containsKey(PIECE));
+        boolean shared = pieces || all.stream().anyMatch(row -> row.entries().containsKey(PART));
+        for (Node.Mapping row : all) {
+            if (pieces && !row.entries().containsKey(PIECE)) {
+                // Taken by each piece that names the table, it would be bought for each.
+                problems.add(row.place(), "this row names no piece, and others do", "write the piece's ID in its column piece");
+            } else if (!shared || rows.isFor(owner, row)) {
+                threads.add(thread(row));
+            }
+        }
+        if (shared && threads.isEmpty()) {
+            problems.add(source.name(), "no row of this table is for " + owner.told(), owner.part().isEmpty()
+                    ? "write its ID in the column piece, and nothing in the column part" : "write the part's name in the column part");
+        }
         return threads;
     }
 
     private Node thread(Node.Mapping row) {
         Map<String, Node.Entry> thread = new LinkedHashMap<>();
         Map<String, Node.Entry> stitches = new LinkedHashMap<>();
-        Map<String, Node.Entry> other = new LinkedHashMap<>();
         row.entries().forEach((column, entry) -> {
-            switch (column) {
-                case OTHER -> other.put("count", entry);
-                case OTHER_EACH -> other.put("each", entry);
-                default -> (PLAIN.contains(column) ? thread : stitches).put(column, entry);
+            if (PLAIN.contains(column)) {
+                thread.put(column, entry);
+            } else if (STITCHES_TOGETHER.stream().anyMatch(together -> together.first().equals(column))) {
+                stitches.put(column, entry);
+            } else if (StitchReader.KIND_WORDS.contains(column)) {
+                stitches.put(column, entry);
             }
         });
-        if (other.size() == 1) {
-            problems.add(other.values().iterator().next().key(), "other stitches need both their number and the thread each takes",
-                    "fill the columns other and other-each, such as 12 and 3 cm");
-        } else {
-            putGroup(stitches, OTHER, other);
-        }
+        STITCHES_TOGETHER.forEach(together -> put(together, row, stitches));
+        put(USED, row, thread);
         putGroup(thread, "stitches", stitches);
         return new Node.Mapping(row.place(), thread);
+    }
+
+    /** Makes one value of two cells. */
+    private void put(Together together, Node.Mapping row, Map<String, Node.Entry> into) {
+        Optional<Node.Entry> first = Optional.ofNullable(row.entries().get(together.first()));
+        Optional<Node.Entry> second = Optional.ofNullable(row.entries().get(together.second()));
+        boolean lone = first.isPresent() != second.isPresent();
+        if (lone && (together.both() || second.isPresent())) {
+            into.remove(together.key());
+            problems.add(first.or(() -> second).orElseThrow().key(), together.wrong(), together.write());
+        } else if (first.isPresent() && second.isPresent()) {
+            Map<String, Node.Entry> group = new LinkedHashMap<>();
+            group.put(together.firstKey(), first.get());
+            group.put(together.secondKey(), second.get());
+            putGroup(into, together.key(), group);
+        }
     }
 
     private static void putGroup(Map<String, Node.Entry> into, String key, Map<String, Node.Entry> group) {

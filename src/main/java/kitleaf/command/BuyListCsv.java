@@ -11,13 +11,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitleaf.basket.FormulaGuard;
 import kitleaf.basket.Price;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.StashShare;
 
-/** Writes the buy list as CSV by RFC 4180: a header, CRLF line ends, quotes where they are needed. */
+/** Writes the buy list as CSV by RFC 4180: a header, CRLF line ends, quotes where they are needed, and no cell a spreadsheet takes for a formula. */
 final class BuyListCsv {
 
     private static final String NAME = "buy-list.csv";
@@ -36,14 +37,14 @@ final class BuyListCsv {
                 CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(writer)) {
             csv.writeRecord("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost", "currency", "pieces");
             for (BuyLine line : list.lines()) {
-                csv.writeRecord(line.putUp().name(), line.code(), line.thread().name().orElse(""),
+                csv.writeRecord(FormulaGuard.guarded(line.putUp().name()), FormulaGuard.guarded(line.code()), FormulaGuard.guarded(line.thread().name().orElse("")),
                         line.shares().isEmpty() ? "" : number(line.needSkeins().likely()),
                         line.shares().isEmpty() ? "" : number(line.needSkeins().high()),
-                        number(line.drawnSkeins()), Long.toString(line.buy()), String.join(" ", line.lots()),
+                        number(line.drawnSkeins()), Long.toString(line.buy()), FormulaGuard.guarded(String.join(" ", line.lots())),
                         line.each().map(price -> price.amount().toPlainString()).orElse(""),
                         line.cost().map(price -> price.amount().toPlainString()).orElse(""),
                         line.each().map(Price::currency).orElse(""),
-                        Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" ")));
+                        FormulaGuard.guarded(Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" "))));
             }
         }
         return List.of(new Printed(out.path(NAME)));

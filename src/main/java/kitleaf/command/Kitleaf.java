@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 @Command(name = "kitleaf", header = "From a counted chart to the paper you stitch by.",
         description = "%nReads a basket, a folder of YAML files that describe your pieces, and prints cut sheets with a corner guide at true size.",
         versionProvider = Kitleaf.Version.class, subcommands = {PrintCommand.class, ReckonCommand.class, CheckCommand.class, NewCommand.class, LogCommand.class, WatchCommand.class,
-            SchemaCommand.class, CompletionCommand.class},
+            ThreadsCommand.class, SchemaCommand.class, CompletionCommand.class},
         exitCodeListHeading = "%nExit codes:%n", exitCodeList = {
             "0:done",
             "1:the basket or a template has problems; nothing was written",

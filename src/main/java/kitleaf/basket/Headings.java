@@ -1,0 +1,141 @@
+package kitleaf.basket;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Finds the column a heading means. Capitals, blanks, hyphens and the like do not count, nor does {@code color} for {@code colour}.
+ * Words that surely mean a column are taken for it; a word that may mean it is, where nothing else does. What is not known
+ * is a problem and not passed over: a misspelt column of stitches would quietly cost a skein.
+ */
+final class Headings {
+
+    private static final Set<String> HER_OWN = Set.of("note", "notes", "remark", "remarks", "comment", "comments");
+
+    private final String what;
+    private final List<String> columns;
+    private final Map<String, String> meant = new HashMap<>();
+    private final Map<String, String> loose = new HashMap<>();
+    private final Map<String, Fault> unclear = new HashMap<>();
+
+    /**
+     * Headings of a table.
+     *
+     * @param what whose columns they are: {@code threads}
+     * @param columns their own names
+     */
+    Headings(String what, List<String> columns) {
+        this.what = what;
+        this.columns = List.copyOf(columns);
+        columns.forEach(column -> meant.put(key(column), column));
+    }
+
+    /** Other words that surely mean a column. */
+    Headings also(String column, String... words) {
+        for (String word : words) {
+            meant.putIfAbsent(key(word), column);
+        }
+        return this;
+    }
+
+    /** Words that mean a column where no other heading does. */
+    Headings perhaps(String column, String... words) {
+        for (String word : words) {
+            loose.put(key(word), column);
+        }
+        return this;
+    }
+
+    /** Words that are near enough to be written and too unclear to be taken. */
+    Headings unclear(String wrong, String write, String... words) {
+        for (String word : words) {
+            unclear.put(key(word), new Fault(wrong, write));
+        }
+        return this;
+    }
+
+    List<String> columns() {
+        return columns;
+    }
+
+    /** Whether a heading is a word for a column, if perhaps for others too. */
+    boolean mayMean(String heading, String column) {
+        return column.equals(loose.get(key(heading))) || column.equals(meant.get(key(heading)));
+    }
+
+    /** Whether a heading is one that can be taken or passed over. */
+    boolean knows(String heading) {
+        return herOwn(heading) || meant.containsKey(key(heading)) || loose.containsKey(key(heading));
+    }
+
+    /**
+     * The column of each heading, nothing for those that are passed over or cannot be taken; what is wrong is told.
+     *
+     * @param headings as written, in the order of the cells
+     * @param places where each stands
+     */
+    List<Optional<String>> read(List<String> headings, List<Place> places, Problems problems) {
+        List<Optional<String>> read = new ArrayList<>();
+        Set<String> seen = new LinkedHashSet<>();
+        for (int i = 0; i < headings.size(); i++) {
+            Optional<String> column = sure(headings.get(i), places.get(i), problems);
+            if (column.isPresent() && !seen.add(column.get())) {
+                problems.add(places.get(i), headings.get(i).equals(column.get()) ? Quote.of(column.get()) + " stands twice here"
+                        : Quote.of(headings.get(i)) + " is the column " + column.get() + ", which stands here already", "keep one of the two");
+                column = Optional.empty();
+            }
+            read.add(column);
+        }
+        for (int i = 0; i < headings.size(); i++) {
+            String key = key(headings.get(i));
+            Optional<String> column = Optional.ofNullable(loose.get(key)).filter(c -> !meant.containsKey(key));
+            if (column.isPresent() && alone(column.get(), headings, seen)) {
+                read.set(i, column);
+            } else if (column.isPresent()) {
+                problems.add(places.get(i), Quote.of(headings.get(i)) + " may mean more than one thing here",
+                        "write " + column.get() + " if that is what it holds, or put it in ( ) to have it passed over");
+            }
+        }
+        return read;
+    }
+
+    /** Whether nothing else among the headings means a column, surely or perhaps. */
+    private boolean alone(String column, List<String> headings, Set<String> seen) {
+        return !seen.contains(column) && headings.stream().map(Headings::key)
+                .filter(key -> !meant.containsKey(key) && column.equals(loose.get(key))).count() == 1;
+    }
+
+    private Optional<String> sure(String heading, Place place, Problems problems) {
+        String key = key(heading);
+        if (meant.containsKey(key)) {
+            return Optional.of(meant.get(key));
+        }
+        if (heading.isEmpty()) {
+            problems.add(place, "this column has no name", "name it, or take it out");
+        } else if (unclear.containsKey(key)) {
+            Fault fault = unclear.get(key);
+            problems.add(place, Quote.of(heading) + " " + fault.wrong(), fault.write());
+        } else if (!herOwn(heading) && !loose.containsKey(key)) {
+            problems.add(place, Quote.of(heading) + " is not a column of " + what, NearMiss.of(heading, columns).isPresent()
+                    ? NearMiss.advice(heading, columns) : NearMiss.advice(heading, columns) + "; or put it in ( ) to have it passed over");
+        }
+        return Optional.empty();
+    }
+
+    private static boolean herOwn(String heading) {
+        return HER_OWN.contains(key(heading)) || heading.startsWith("(") && heading.endsWith(")");
+    }
+
+    /** The letters and digits of a heading, small, in one spelling. */
+    private static String key(String heading) {
+        return Normalizer.normalize(heading, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "")
+                .replace("color", "colour");
+    }
+}

@@ -1,0 +1,30 @@
+package kitleaf.command;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import kitleaf.basket.ThreadsCsv;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Gives the threads of a basket as a table. */
+@Command(name = "threads", header = "Give the threads of a basket as CSV, for a spreadsheet.",
+        description = "%nWrites the columns that a thread table is read by, in UTF-8, so that what comes out can be read in again.",
+        footerHeading = "%nExamples:%n", footer = {
+    "  kitleaf threads my-basket > threads.csv",
+    "  kitleaf threads my-basket --piece fog-bell > fog-bell.csv"})
+final class ThreadsCommand implements Callable<Integer> {
+
+    @Mixin
+    private BasketSource source;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Failure, IOException {
+        ThreadsCsv.write(source.read().pieces(), spec.commandLine().getOut());
+        return Exit.DONE;
+    }
+}
