@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param title what stands on every sheet; the folder's name when she gave none
  * @param paper what she prints on
  * @param units what she thinks in
+ * @param largePrint whether her sheets are set in large print
  * @param printer what her printer does to lengths
  * @param cutStepMm what cut sizes are rounded up to, where she set it
  * @param putUps the ways threads are sold, her own and the built-in ones
@@ -27,7 +28,7 @@ import java.util.OptionalDouble;
  * @param goals what she wants of a year, where she said it
  * @param pieces in the order of their IDs
  */
-public record Basket(String title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
+public record Basket(String title, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
                      List<PutUp> putUps, List<StashEntry> stash, Map<String, Price> prices,
                      Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff, Optional<Goals> goals, List<Piece> pieces) {
 
@@ -57,12 +58,12 @@ public record Basket(String title, Paper paper, Units units, Printer printer, Op
     public Basket on(Paper otherPaper, Units otherUnits) {
         Optional<LabelStock> otherStock = labelStock.map(stock -> stock.plain() && stock.paper().equals(paper)
                 ? LabelStocks.cut(otherPaper, stock.widthMm(), stock.heightMm(), stock.style()).orElse(stock) : stock);
-        return new Basket(title, otherPaper, otherUnits, printer, cutStepMm, putUps, stash, prices, otherStock, tags, clothSupply, pace, timeOff, goals, pieces);
+        return new Basket(title, otherPaper, otherUnits, largePrint, printer, cutStepMm, putUps, stash, prices, otherStock, tags, clothSupply, pace, timeOff, goals, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
-        return new Basket(title, paper, units, printer, cutStepMm, putUps, stash, prices, labelStock, tags, clothSupply, pace, timeOff, goals,
+        return new Basket(title, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags, clothSupply, pace, timeOff, goals,
                 pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 

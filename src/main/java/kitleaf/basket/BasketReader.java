@@ -170,7 +170,7 @@ public final class BasketReader {
         List<Piece> read = pieces.stream().flatMap(piece -> piece.piece().stream())
                 .sorted(Comparator.comparing(Piece::id)).toList();
         return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
-                settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
+                settings.largePrint(), settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
                 settings.stash(), settings.prices(), settings.labelStock(), settings.tags(), settings.clothSupply(),
                 settings.pace(), settings.timeOff(), settings.goals().goals(), read));
     }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
  * What holds for a whole basket.
  *
  * @param title what she called it, if she did
+ * @param largePrint whether sheets are set in large print
  * @param putUps by name, the built-in ones first
  * @param putUpsKnown whether those are all she has; false when some could not be read
  * @param prices by the put-up's name
@@ -16,18 +17,18 @@ import java.util.OptionalDouble;
  * @param timeOff in the order she wrote it
  * @param goals before the pieces they name are known
  */
-record Settings(Optional<String> title, Paper paper, Units units, Printer printer, OptionalDouble cutStepMm,
+record Settings(Optional<String> title, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
                 Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
                 Optional<LabelStock> labelStock, Tags tags,
                 ClothSupply clothSupply, boolean clothOnHandKnown, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
 
     /** What holds when nothing is said. */
-    static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, Printer.TRUE, OptionalDouble.empty(),
+    static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
             Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL,
             ClothSupply.NONE, true, Pace.UNSAID, List.of(), ReadGoals.NONE);
 
     /** Stands in for settings that could not be read. */
-    static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.printer, USUAL.cutStepMm,
+    static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.largePrint, USUAL.printer, USUAL.cutStepMm,
             USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags,
             USUAL.clothSupply, false, USUAL.pace, USUAL.timeOff, USUAL.goals);
 

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 /** Reads {@code basket.yaml}. */
 final class SettingsReader {
 
-    private static final List<String> KEYS = List.of("title", "paper", "units", "printer", "cut-step", "skeins",
+    private static final List<String> KEYS = List.of("title", "paper", "units", "large-print", "printer", "cut-step", "skeins",
             "stash", "prices", "label-stock", "tags", "cloth-on-hand",
             "cloth-cuts", "cutting", "pace", "time-off", "goals");
     private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
@@ -42,6 +42,7 @@ final class SettingsReader {
         Optional<String> title = fields.value("title", new TextForm("Harbour basket"));
         Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : Optional.of(Papers.USUAL);
         Units units = fields.value("units", Choice.of("a unit to think in", Units.class)).orElse(Units.IN);
+        boolean largePrint = fields.value("large-print", new YesNo()).orElse(false);
         Printer printer = fields.group("printer", "{measured-across: 99.3 mm, measured-down: 99.8 mm}", PRINTER_KEYS)
                 .map(SettingsReader::printer).orElse(Printer.TRUE);
         OptionalDouble cutStepMm = fields.value("cut-step", CUT_STEP).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
@@ -52,7 +53,7 @@ final class SettingsReader {
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
         Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
         ClothSupplyReader.ReadSupply cloth = new ClothSupplyReader(problems).read(fields, prices);
-        return new Settings(title, paper.orElse(Papers.USUAL), units, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
+        return new Settings(title, paper.orElse(Papers.USUAL), units, largePrint, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
                 new TagsReader(paper).read(fields), cloth.supply(), cloth.onHandKnown(), PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
     }
 

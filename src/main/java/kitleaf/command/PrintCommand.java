@@ -44,6 +44,9 @@ class PrintCommand implements Callable<Integer> {
                     + "Default: the basket's paper, else A4.")
     private Paper paper;
 
+    @Option(names = "--large", description = "Large print: words of 16 pt and more, on more pages. Default: as the basket says, else no.")
+    private boolean large;
+
     @Option(names = "--skip", paramLabel = "N", converter = PlacesOption.class, defaultValue = "0",
             description = "Label places of the first sheet that are used already. Default: 0.")
     private int skip;
@@ -104,7 +107,7 @@ class PrintCommand implements Callable<Integer> {
         ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), kitleaf.terminal().watched());
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, pictures, skip, Optional.ofNullable(asOf), planTime,
+            return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, large, pictures, skip, Optional.ofNullable(asOf), planTime,
                     Optional.ofNullable(templates), progress, reckoned, clock)).run();
         } finally {
             progress.clear();

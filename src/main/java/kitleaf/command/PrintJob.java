@@ -18,6 +18,7 @@ import kitleaf.sheet.SheetSettings;
 import kitleaf.sheet.Sheets;
 import kitleaf.sheet.Templates;
 import kitleaf.sheet.TextRuler;
+import kitleaf.sheet.TypeScale;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.Stopwatch;
 
@@ -28,6 +29,7 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param kinds which sheets
  * @param asked whether she named them herself
  * @param out the folder for the PDFs
+ * @param large whether large print was asked for; the basket may ask for it too
  * @param pictures whether each page becomes a picture as well
  * @param skip label places of the first sheet that are used already
  * @param asOf the day the year is looked at from
@@ -37,7 +39,7 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param reckoned told of the figures the sheets show
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean pictures, int skip, Optional<LocalDate> asOf,
+record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf,
                 Stopwatch planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
                 Clock clock) {
 
@@ -64,7 +66,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
             throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + "; choose larger paper");
         }
         TextMeasure measure = new TextMeasure();
-        return new SheetSettings(basket.paper(), basket.units(), skip, asOf, LANGUAGE, new TextRuler() {
+        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, LANGUAGE, new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);
@@ -80,6 +82,10 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
                 return measure.widthMm(text, family, weight, sizePt);
             }
         });
+    }
+
+    private boolean large(Basket basket) {
+        return large || basket.largePrint();
     }
 
     PressSettings pressSettings(Basket basket, Sheet sheet) {

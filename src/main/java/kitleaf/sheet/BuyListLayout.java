@@ -165,6 +165,6 @@ final class BuyListLayout {
     }
 
     private ListRow note(String text) {
-        return ListRow.words("note", 2.4 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, 7.5, innerMm), text);
+        return ListRow.words("note", 2.4 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, settings.type().small(), innerMm), text);
     }
 }

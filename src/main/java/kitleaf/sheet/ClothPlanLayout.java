@@ -88,7 +88,7 @@ final class ClothPlanLayout {
                 "title", basket.title() + ": " + words.say("plan.name"),
                 "subject", words.say("plan.subject"),
                 "language", settings.language().toLanguageTag(),
-                "type", PlanType.all(),
+                "sizes", PlanType.all(),
                 "pages", pages));
     }
 

@@ -154,19 +154,19 @@ final class CutSheetLayout {
     }
 
     private double cautions(CutSheetPiece piece, double widthMm) {
-        return 5.5 + 3.4 * settings.ruler().lines(String.join(" ", piece.cautions()), "text", 400, 7.5, widthMm);
+        return 5.5 + 3.4 * settings.ruler().lines(String.join(" ", piece.cautions()), "text", 400, settings.type().small(), widthMm);
     }
 
     private double counts(CutSheetPiece piece, double widthMm) {
-        return 10 + 5.6 * piece.counts().size() + 4.2 * lines(piece.centre(), 8.5, widthMm);
+        return 10 + 5.6 * piece.counts().size() + 4.2 * lines(piece.centre(), settings.type().note(), widthMm);
     }
 
     private double square(CutSheetPiece piece, double widthMm) {
-        return 7 + 4.2 * lines(piece.square(), 9, widthMm);
+        return 7 + 4.2 * lines(piece.square(), settings.type().body(), widthMm);
     }
 
     private double steps(CutSheetPiece piece, double widthMm) {
-        return 6 + piece.steps().stream().mapToDouble(step -> 1.2 + 4.2 * lines(step, 9, widthMm - 6)).sum();
+        return 6 + piece.steps().stream().mapToDouble(step -> 1.2 + 4.2 * lines(step, settings.type().body(), widthMm - 6)).sum();
     }
 
     private int lines(String text, double sizePt, double widthMm) {

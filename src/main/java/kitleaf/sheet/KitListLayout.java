@@ -121,6 +121,6 @@ final class KitListLayout {
     }
 
     private ListRow note(String text) {
-        return ListRow.words("note", 3 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, 7.5, innerMm), text);
+        return ListRow.words("note", 3 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, settings.type().small(), innerMm), text);
     }
 }

@@ -1,5 +1,6 @@
 package kitleaf.sheet;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 
@@ -11,6 +12,13 @@ import java.util.Objects;
  * @param model what its template sees
  */
 public record Sheet(SheetKind kind, int pages, Map<String, Object> model) {
+
+    /** The same, with one thing more for its template. */
+    Sheet with(String name, Object value) {
+        Map<String, Object> more = new HashMap<>(model);
+        more.put(name, value);
+        return new Sheet(kind, pages, more);
+    }
 
     /** Copies the model. */
     public Sheet {

@@ -15,7 +15,7 @@ public final class Sheets {
 
     /** The sheet of one kind for a whole basket, laid out for one paper. */
     public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings settings) {
-        return switch (kind) {
+        Sheet sheet = switch (kind) {
             case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
             case CLOTH_PLAN -> ClothPlanLayout.layOut(reckoning, settings);
             case BOBBIN_LABELS -> LabelLayout.layOut(reckoning, settings);
@@ -25,5 +25,7 @@ public final class Sheets {
             case DUPLEX_CHECK -> DuplexCheckLayout.layOut(reckoning, settings);
             case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };
+        // Every template and the parts it includes take their sizes from here.
+        return sheet.with("type", settings.type());
     }
 }

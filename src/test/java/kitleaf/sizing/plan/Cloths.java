@@ -66,7 +66,7 @@ final class Cloths {
     }
 
     static Basket basket(ClothSupply supply, List<Piece> pieces) {
-        return new Basket("Net loft", new Paper("A4", 210, 297), Units.CM, Printer.TRUE, OptionalDouble.of(1), List.of(PutUp.COTTON), List.of(),
+        return new Basket("Net loft", new Paper("A4", 210, 297), Units.CM, false, Printer.TRUE, OptionalDouble.of(1), List.of(PutUp.COTTON), List.of(),
                 Map.of(), Optional.empty(), Tags.USUAL, supply, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 

@@ -88,7 +88,7 @@ final class Skeins {
     }
 
     static Basket basket(List<Piece> pieces, List<StashEntry> stash, Map<String, Price> prices) {
-        return new Basket("Net loft", PAPER, Units.IN, Printer.TRUE, OptionalDouble.empty(),
+        return new Basket("Net loft", PAPER, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
                 List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, ClothSupply.NONE, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 
