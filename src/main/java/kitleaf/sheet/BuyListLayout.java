@@ -53,17 +53,36 @@ final class BuyListLayout {
 
     private Sheet layOut() {
         BuyList list = threads.buyList();
+        return settings.type().large() && !list.lines().isEmpty() ? large(list) : ordinary(list);
+    }
+
+    private Sheet large(BuyList list) {
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
+        LargeRows set = new LargeRows(new Passages(settings.type(), settings.ruler(), Frames.MARGIN_MM, innerMm), words);
+        List<LargePage> pages = LargePage.flow(frames, words.say("buy.eyebrow"), words.say("buy.title"),
+                words.say("kit.continued", words.say("buy.title")), subtitle(), set.buy(rows(list)));
+        return sheet(pages.size(), LargePage.numbered(pages, frames));
+    }
+
+    private String subtitle() {
+        long pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).count();
+        return pieces == 1 ? words.say("buy.piece") : words.say("buy.pieces", pieces);
+    }
+
+    private Sheet ordinary(BuyList list) {
         List<List<ListRow>> flowed = list.lines().isEmpty() ? List.of() : ListPage.flow(rows(list), settings.paper().heightMm());
         Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
-        long pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).count();
-        String subtitle = pieces == 1 ? words.say("buy.piece") : words.say("buy.pieces", pieces);
         List<ListPage> pages = new ArrayList<>();
         for (List<ListRow> rows : flowed) {
             boolean first = pages.isEmpty();
             pages.add(new ListPage(frames.of(pages.size() + 1, flowed.size()), first ? words.say("buy.title") : "", words.say("buy.eyebrow"),
-                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle, headings(list), rows));
+                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle(), headings(list), rows));
         }
-        return new Sheet(SheetKind.BUY_LIST, flowed.size(), Map.of(
+        return sheet(flowed.size(), pages);
+    }
+
+    private Sheet sheet(int count, List<?> pages) {
+        return new Sheet(SheetKind.BUY_LIST, count, Map.of(
                 "title", reckoning.basket().title() + ": " + words.say("buy.name"),
                 "subject", words.say("buy.subject"),
                 "language", settings.language().toLanguageTag(),

@@ -17,29 +17,48 @@ final class Frames {
     /** Check bars, separator and signature. */
     static final double FOOT_MM = 31;
 
+    /** Before the signature, set bold. */
+    private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
+    /** A page number as wide as one may become. */
+    private static final int WIDEST = 888;
+
     private final Basket basket;
     private final SheetSettings settings;
     private final Words words;
     private final String sheetTitle;
     private final String dayPhrase;
     private final Optional<LocalDate> day;
+    /** What stands beside the check bars in large print; empty for the usual. */
+    private final String note;
 
     Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
-        this(basket, settings, words, sheetTitle, "signature.data", basket.latest());
+        this(basket, settings, words, sheetTitle, "signature.data", basket.latest(), "");
     }
 
     /** Frames of a sheet that looks from a day of its own. */
     static Frames asOf(LocalDate day, Basket basket, SheetSettings settings, Words words, String sheetTitle) {
-        return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day));
+        return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day), "");
     }
 
-    private Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, String dayPhrase, Optional<LocalDate> day) {
+    private Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, String dayPhrase, Optional<LocalDate> day,
+                   String note) {
         this.basket = basket;
         this.settings = settings;
         this.words = words;
         this.sheetTitle = sheetTitle;
         this.dayPhrase = dayPhrase;
         this.day = day;
+        this.note = note;
+    }
+
+    /** The same, with something to say at the foot of each page of large print. */
+    Frames saying(String words) {
+        return new Frames(basket, settings, this.words, sheetTitle, dayPhrase, day, words);
+    }
+
+    /** The head of a page of large print on the basket's paper. */
+    Masthead head(String eyebrow, String title, String below, boolean first) {
+        return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(), settings.language());
     }
 
     /** The frame of one page, on the basket's paper. */
@@ -50,7 +69,15 @@ final class Frames {
     /** The frame of one page of any size. */
     PageFrame of(double widthMm, double heightMm, int number, int count) {
         return new PageFrame(widthMm, heightMm, number, count, basket.title(), sheetTitle, date(), correction(),
-                settings.units() == Units.IN);
+                settings.units() == Units.IN, settings.type().large() ? foot(widthMm, heightMm) : null);
+    }
+
+    private Foot foot(double widthMm, double heightMm) {
+        String correction = correction();
+        String date = date();
+        String signature = basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
+        return Foot.of(widthMm, heightMm, !correction.isEmpty() ? correction : note.isEmpty() ? words.say("bars.note-large") : note,
+                PROGRAM, signature, words.say("signature.page", WIDEST, WIDEST), settings.type(), settings.ruler());
     }
 
     private String date() {

@@ -46,6 +46,26 @@ final class KitListLayout {
     }
 
     private Sheet layOut(Reckoning reckoning) {
+        return settings.type().large() ? large(reckoning) : ordinary(reckoning);
+    }
+
+    private Sheet large(Reckoning reckoning) {
+        ThreadReckoning threads = reckoning.threads();
+        Map<ShareOf, StashShare> shares = threads.shares();
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("kit.name"));
+        LargeRows set = new LargeRows(new Passages(settings.type(), settings.ruler(), Frames.MARGIN_MM, innerMm), words);
+        List<LargePage> pages = new ArrayList<>();
+        for (PieceReckoning piece : reckoning.pieces()) {
+            if (piece.piece().progress().finished().isEmpty()) {
+                String title = piece.piece().title();
+                pages.addAll(LargePage.flow(frames, words.say("kit.eyebrow"), title, words.say("kit.continued", title),
+                        clothWords.subtitle(piece.piece()), set.kit(rows(piece, threads, shares))));
+            }
+        }
+        return sheet(reckoning, pages.size(), LargePage.numbered(pages, frames));
+    }
+
+    private Sheet ordinary(Reckoning reckoning) {
         ThreadReckoning threads = reckoning.threads();
         Map<ShareOf, StashShare> shares = threads.shares();
         List<PieceReckoning> pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).toList();
@@ -63,6 +83,10 @@ final class KitListLayout {
                         i == 0 ? title : words.say("kit.continued", title), clothWords.subtitle(piece.piece()), headings(), flowed.get(i)));
             }
         });
+        return sheet(reckoning, count, pages);
+    }
+
+    private Sheet sheet(Reckoning reckoning, int count, List<?> pages) {
         return new Sheet(SheetKind.KIT_LISTS, count, Map.of(
                 "title", reckoning.basket().title() + ": " + words.say("kit.name"),
                 "subject", words.say("kit.subject"),

@@ -1,0 +1,46 @@
+package kitleaf.sheet;
+
+import java.util.Locale;
+
+/**
+ * The head of a page in large print, each line where the ones above it leave room.
+ *
+ * @param eyebrow which sheet
+ * @param eyebrowMm its baseline
+ * @param title of the page
+ * @param titlePt its size
+ * @param titleYMm its first baseline
+ * @param titleLines so many
+ * @param below under the title; empty for nothing
+ * @param belowYMm its first baseline
+ * @param belowLines so many
+ * @param stitchMm where the separator is
+ * @param bottomMm where content starts
+ */
+public record Masthead(String eyebrow, double eyebrowMm, String title, double titlePt, double titleYMm, int titleLines, String below,
+                       double belowYMm, int belowLines, double stitchMm, double bottomMm) {
+
+    private static final double FIRST_MM = 16;
+    /** Leading of titles, in parts of their size; their template says the same. */
+    static final double TITLE_LEADING = 1.1;
+    private static final double CLEAR_MM = 4;
+
+    /** The head of a page whose content is so wide; pages that go on have a smaller title and nothing below it. */
+    static Masthead of(String eyebrow, String title, String below, boolean first, double widthMm, TypeScale type, TextRuler ruler, Locale language) {
+        double titlePt = first ? type.title() : type.heading();
+        double titleYMm = FIRST_MM + TypeScale.mm(titlePt) * TITLE_LEADING;
+        int titleLines = Math.max(1, ruler.lines(title, "heading", 500, titlePt, widthMm));
+        double lastMm = titleYMm + (titleLines - 1) * TypeScale.mm(titlePt) * TITLE_LEADING;
+        String under = first ? below : "";
+        int belowLines = under.isEmpty() ? 0 : ruler.lines(under, "text", 400, type.table(), widthMm);
+        double belowYMm = lastMm + type.lineMm(type.table()) + 1;
+        double stitchMm = (belowLines == 0 ? lastMm : belowYMm + (belowLines - 1) * type.lineMm(type.table())) + CLEAR_MM;
+        return new Masthead(sentence(eyebrow, language), FIRST_MM, title, titlePt, titleYMm, titleLines, under, belowYMm, belowLines, stitchMm,
+                stitchMm + CLEAR_MM);
+    }
+
+    /** A block of capitals is hard to read (UKAAF G003, 2019): only the first is left. */
+    static String sentence(String capitals, Locale language) {
+        return capitals.isEmpty() ? "" : capitals.substring(0, 1) + capitals.substring(1).toLowerCase(language);
+    }
+}
