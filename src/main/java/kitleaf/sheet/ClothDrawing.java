@@ -22,16 +22,27 @@ import kitleaf.sizing.cloth.PieceSize;
 public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDown, String width, String height,
                            String left, String top, String diagonal, double diagonalDegrees) {
 
-    /** Room left of the cloth for the height's dimension line. */
-    private static final double LEFT_MM = 11;
-    /** Room above it for the fringe. */
+    /** Room above the cloth for the fringe. */
     private static final double TOP_MM = 3;
-    /** Room right of it for the warp arrow. */
-    private static final double RIGHT_MM = 10;
-    /** Room below it for the width's dimension line. */
-    private static final double BELOW_MM = 9;
-    /** Room below that for a warp arrow that points across. */
-    private static final double ARROW_BELOW_MM = 5;
+
+    /**
+     * Room around the cloth for what is written there.
+     *
+     * @param leftMm for the height's dimension line
+     * @param rightMm for the warp arrow
+     * @param belowMm for the width's dimension line
+     * @param arrowBelowMm for a warp arrow that points across, below that
+     */
+    private record Around(double leftMm, double rightMm, double belowMm, double arrowBelowMm) {
+
+        static Around in(TypeScale type) {
+            return type.large() ? new Around(13, 15, 13, 9) : new Around(11, 10, 9, 5);
+        }
+
+        double belowMm(boolean warpDown) {
+            return belowMm + (warpDown ? 0 : arrowBelowMm);
+        }
+    }
 
     /** Refuses a missing part. */
     public ClothDrawing {
@@ -40,12 +51,13 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
     }
 
     /** The drawing of a piece, as large as a block of the page lets it be. */
-    static ClothDrawing of(PieceSize size, boolean warpDown, Block room, Figures figures) {
+    static ClothDrawing of(PieceSize size, boolean warpDown, Block room, Figures figures, TypeScale type) {
+        Around around = Around.in(type);
         Extent across = size.across();
         Extent down = size.down();
-        double scale = Math.min((room.widthMm() - LEFT_MM - RIGHT_MM) / across.cutMm(),
-                (room.heightMm() - TOP_MM - belowMm(warpDown)) / down.cutMm());
-        Box cloth = new Box(room.xMm() + LEFT_MM, room.yMm() + TOP_MM, across.cutMm() * scale, down.cutMm() * scale);
+        double scale = Math.min((room.widthMm() - around.leftMm() - around.rightMm()) / across.cutMm(),
+                (room.heightMm() - TOP_MM - around.belowMm(warpDown)) / down.cutMm());
+        Box cloth = new Box(room.xMm() + around.leftMm(), room.yMm() + TOP_MM, across.cutMm() * scale, down.cutMm() * scale);
         Box design = new Box(cloth.xMm() + across.nearEdgeToDesignMm() * scale,
                 cloth.yMm() + down.nearEdgeToDesignMm() * scale,
                 across.designAtTableMm() * scale, down.designAtTableMm() * scale);
@@ -57,11 +69,8 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
     }
 
     /** How high the drawing of a piece is when it takes up a whole width. */
-    static double heightMm(PieceSize size, boolean warpDown, double widthMm) {
-        return TOP_MM + belowMm(warpDown) + (widthMm - LEFT_MM - RIGHT_MM) * size.down().cutMm() / size.across().cutMm();
-    }
-
-    private static double belowMm(boolean warpDown) {
-        return BELOW_MM + (warpDown ? 0 : ARROW_BELOW_MM);
+    static double heightMm(PieceSize size, boolean warpDown, double widthMm, TypeScale type) {
+        Around around = Around.in(type);
+        return TOP_MM + around.belowMm(warpDown) + (widthMm - around.leftMm() - around.rightMm()) * size.down().cutMm() / size.across().cutMm();
     }
 }

@@ -3,7 +3,6 @@ package kitleaf.sheet;
 import java.util.List;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Paper;
-import kitleaf.basket.Printer;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.cloth.CornerGuide;
 import kitleaf.sizing.cloth.CornerGuide.Window;
@@ -13,61 +12,76 @@ import kitleaf.sizing.cloth.PieceSize;
 /** Places a corner guide's windows on pages at true size. */
 final class CornerGuideLayout {
 
-    /** Where the window starts: right of the centimetre rule's figures and below the inch rule's. */
-    static final double LEFT_MM = 30;
-    static final double TOP_MM = 52;
-    /** Kept free right of the window, for the upright bar. */
-    static final double RIGHT_MM = 26;
-    /** Kept free below it, for the level bar and the foot. */
-    static final double BELOW_MM = 54;
     private static final double BAR_MM = 100;
-    /** What the labels along the top edge take up of the left edge. */
-    private static final double CORNER_MM = 10;
+    /** What the upright bar takes of the head's width in large print. */
+    private static final double BAR_ROOM_MM = 24;
 
     private final Words words;
     private final Figures figures;
     private final CutSheetWords phrases;
+    private final SheetSettings settings;
+    private final PageFrame frame;
 
-    CornerGuideLayout(Words words, Figures figures, CutSheetWords phrases) {
+    CornerGuideLayout(Words words, Figures figures, CutSheetWords phrases, SheetSettings settings, PageFrame frame) {
         this.words = words;
         this.figures = figures;
         this.phrases = phrases;
+        this.settings = settings;
+        this.frame = frame;
     }
 
-    List<GuidePage> pages(PieceReckoning reckoned, Paper paper, Printer printer) {
-        CornerGuide guide = CornerGuide.of(reckoned.cloth().size(),
-                paper.widthMm() - LEFT_MM - RIGHT_MM, paper.heightMm() - TOP_MM - BELOW_MM);
-        return guide.windows().stream().map(window -> page(guide, window, reckoned, paper, printer)).toList();
+    List<GuidePage> pages(PieceReckoning reckoned) {
+        GuideRoom room = room(reckoned, false);
+        CornerGuide guide = guide(reckoned, room);
+        if (settings.type().large() && guide.windows().size() > 1) {
+            GuideRoom tiled = room(reckoned, true);
+            CornerGuide parted = guide(reckoned, tiled);
+            return parted.windows().stream().map(window -> page(parted, window, reckoned, tiled)).toList();
+        }
+        return guide.windows().stream().map(window -> page(guide, window, reckoned, room)).toList();
     }
 
-    private GuidePage page(CornerGuide guide, Window window, PieceReckoning reckoned, Paper paper, Printer printer) {
+    private GuideRoom room(PieceReckoning reckoned, boolean tiled) {
+        Paper paper = settings.paper();
+        return settings.type().large() ? GuideRoom.large(Masthead.of(words.say("guide.eyebrow"), reckoned.piece().title(), "", false,
+                paper.widthMm() - 2 * Frames.MARGIN_MM - BAR_ROOM_MM, settings.type(), settings.ruler(), settings.language()), frame.foot(), tiled)
+                : GuideRoom.ordinary(paper.heightMm());
+    }
+
+    private CornerGuide guide(PieceReckoning reckoned, GuideRoom room) {
+        return CornerGuide.of(reckoned.cloth().size(), settings.paper().widthMm() - room.leftMm() - room.rightMm(), room.bottomMm() - room.topMm());
+    }
+
+    private GuidePage page(CornerGuide guide, Window window, PieceReckoning reckoned, GuideRoom room) {
         PieceSize size = guide.size();
         Extent across = size.across();
         Extent down = size.down();
         Cloth cloth = reckoned.piece().cloth();
-        Box box = new Box(LEFT_MM, TOP_MM, window.widthMm(), window.heightMm());
+        Box box = new Box(room.leftMm(), room.topMm(), window.widthMm(), window.heightMm());
 
-        Part x = part(across, window.xMm(), window.widthMm(), LEFT_MM);
-        Part y = part(down, window.yMm(), window.heightMm(), TOP_MM);
+        Part x = part(across, window.xMm(), window.widthMm(), room.leftMm());
+        Part y = part(down, window.yMm(), window.heightMm(), room.topMm());
         Box design = x.lengthMm() > 0 && y.lengthMm() > 0 ? new Box(x.fromMm(), y.fromMm(), x.lengthMm(), y.lengthMm()) : null;
         boolean firstStitch = design != null && x.near() && y.near();
         boolean shrinks = CutSheetWords.shrinks(cloth);
         double sampleWidthMm = StitchSample.COLUMNS * across.cellMm();
         boolean sampled = firstStitch && StitchSample.COLUMNS <= across.stitches() && StitchSample.ROWS <= down.stitches()
-                && sampleWidthMm + 8 <= x.lengthMm() && 32 + StitchSample.ROWS * down.cellMm() <= y.lengthMm();
+                && Math.max(sampleWidthMm + 8, room.sampleWidthMm()) <= x.lengthMm() && 32 + StitchSample.ROWS * down.cellMm() <= y.lengthMm();
 
-        double uprightMm = paper.heightMm() - BELOW_MM - BAR_MM;
+        double uprightMm = room.bottomMm() - BAR_MM;
         return new GuidePage(box, window.row() == 0, window.column() == 0,
                 near(window.yMm() + window.heightMm(), down.cutMm()), near(window.xMm() + window.widthMm(), across.cutMm()),
                 design, x.near(), y.near(), x.far(), y.far(), firstStitch,
-                window.row() == 0 ? GuidePage.threadMarks(across, window.xMm(), window.widthMm(), LEFT_MM, 0) : List.of(),
-                window.column() == 0 ? GuidePage.threadMarks(down, window.yMm(), window.heightMm(), TOP_MM, CORNER_MM) : List.of(),
-                window.row() == 0 ? GuidePage.ruleMarks(25.4 / 8, 8, window.xMm(), window.widthMm(), LEFT_MM) : List.of(),
-                window.column() == 0 ? GuidePage.ruleMarks(1, 10, window.yMm(), window.heightMm(), TOP_MM) : List.of(),
+                window.row() == 0 ? GuidePage.threadMarks(across, window.xMm(), window.widthMm(), room.leftMm(), room.acrossApartMm(),
+                        room.labelClearMm(), room.large() == null, 0) : List.of(),
+                window.column() == 0 ? GuidePage.threadMarks(down, window.yMm(), window.heightMm(), room.topMm(), room.downApartMm(),
+                        room.labelClearMm(), room.large() == null, room.cornerMm()) : List.of(),
+                window.row() == 0 ? GuidePage.ruleMarks(25.4 / 8, 8, window.xMm(), window.widthMm(), room.leftMm(), room.figureClearMm()) : List.of(),
+                window.column() == 0 ? GuidePage.ruleMarks(1, 10, window.yMm(), window.heightMm(), room.topMm(), room.figureClearMm()) : List.of(),
                 sampled ? StitchSample.path(design.xMm() + 4, design.yMm() + 28, across.cellMm(), down.cellMm()) : "",
                 sampleWidthMm,
-                Joins.of(window.column(), window.row(), guide.columns(), guide.rows(), words), guide.columns(), guide.rows(), window.column(), window.row(),
-                Math.max(20, Math.min(TOP_MM, uprightMm)),
+                Joins.of(window.column(), window.row(), guide.columns(), guide.rows(), words, settings.type()), guide.columns(), guide.rows(), window.column(), window.row(),
+                Math.max(20, Math.min(room.topMm(), uprightMm)),
                 phrases.worked(cloth.kind(), cloth.count(), cloth.over()),
                 words.say("guide.distances", figures.length(across.nearEdgeToDesignMm()), figures.other(across.nearEdgeToDesignMm()),
                         figures.length(down.nearEdgeToDesignMm()), figures.other(down.nearEdgeToDesignMm())),
@@ -76,7 +90,7 @@ final class CornerGuideLayout {
                 words.say("guide.prick", phrases.threads(across.nearThreads(), cloth.kind()), phrases.threads(down.nearThreads(), cloth.kind())),
                 ticksNote(cloth, shrinks),
                 words.say(shrinks ? "guide.sample-after" : "guide.sample"),
-                words.say("guide.measure"));
+                words.say("guide.measure"), room.large());
     }
 
     private String ticksNote(Cloth cloth, boolean shrinks) {

@@ -3,7 +3,6 @@ package kitleaf.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import kitleaf.basket.Basket;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Paper;
 import kitleaf.sizing.PieceReckoning;
@@ -49,34 +48,45 @@ final class CutSheetLayout {
 
     private Sheet layOut(Reckoning reckoning) {
         Frames frames = new Frames(reckoning.basket(), settings, words, words.say("cut-sheet.name"));
-        List<CutSheetPage> unnumbered = reckoning.pieces().stream().flatMap(piece -> pages(piece, reckoning.basket(), frames).stream()).toList();
+        List<CutSheetPage> unnumbered = reckoning.pieces().stream().flatMap(piece -> pages(piece, frames).stream()).toList();
         List<CutSheetPage> pages = new ArrayList<>();
         for (CutSheetPage page : unnumbered) {
-            pages.add(new CutSheetPage(frames.of(pages.size() + 1, unnumbered.size()), page.piece(),
-                    page.first(), page.blocks(), page.drawing(), page.guide()));
+            pages.add(page.in(frames.of(pages.size() + 1, unnumbered.size())));
         }
         return new Sheet(SheetKind.CUT_SHEETS, pages.size(), Map.of(
                 "title", reckoning.basket().title() + ": " + words.say("cut-sheet.name"),
                 "subject", words.say("cut-sheet.subject"),
                 "language", settings.language().toLanguageTag(),
                 "wideTable", WIDE_TABLE_MM,
+                "ruler", settings.ruler(),
                 "lines", new LinesFunction(settings.ruler()),
                 "pages", pages));
     }
 
-    private List<CutSheetPage> pages(PieceReckoning reckoned, Basket basket, Frames frames) {
+    private List<CutSheetPage> pages(PieceReckoning reckoned, Frames frames) {
         CutSheetPiece piece = phrases.of(reckoned);
         List<CutSheetPage> pages = new ArrayList<>();
         PageFrame frame = frames.of(0, 0);
+        List<GuidePage> guides = new CornerGuideLayout(words, figures, phrases, settings, frame).pages(reckoned);
+        if (settings.type().large()) {
+            pages.addAll(new LargeCutSheet(words, figures, settings, frames).pages(reckoned, piece, guides.get(0)));
+        } else {
+            pages.addAll(ordinary(reckoned, piece, frame));
+        }
+        for (GuidePage guide : guides) {
+            pages.add(new CutSheetPage(frame, piece, false, List.of(), null, null, guide));
+        }
+        return pages;
+    }
+
+    private List<CutSheetPage> ordinary(PieceReckoning reckoned, CutSheetPiece piece, PageFrame frame) {
+        List<CutSheetPage> pages = new ArrayList<>();
         for (List<Block> blocks : flow(piece, reckoned)) {
             boolean first = pages.isEmpty();
             ClothDrawing drawing = blocks.stream().filter(block -> block.kind().equals("drawing")).findFirst()
-                    .map(room -> ClothDrawing.of(reckoned.cloth().size(), warpDown(reckoned), room, figures))
+                    .map(room -> ClothDrawing.of(reckoned.cloth().size(), warpDown(reckoned), room, figures, settings.type()))
                     .orElse(null);
-            pages.add(new CutSheetPage(frame, piece, first, blocks, drawing, null));
-        }
-        for (GuidePage guide : new CornerGuideLayout(words, figures, phrases).pages(reckoned, settings.paper(), basket.printer())) {
-            pages.add(new CutSheetPage(frame, piece, false, List.of(), null, guide));
+            pages.add(new CutSheetPage(frame, piece, first, blocks, drawing, null, null));
         }
         return pages;
     }
@@ -109,7 +119,7 @@ final class CutSheetLayout {
         }
         boolean onePage = topMm + upper + GAP_MM + lower <= bottomMm;
         double roomMm = bottomMm - topMm - (onePage ? GAP_MM + lower : 0);
-        double drawingMm = Math.max(upper, Math.min(roomMm, ClothDrawing.heightMm(reckoned.cloth().size(), warpDown(reckoned), drawingWidthMm)));
+        double drawingMm = Math.max(upper, Math.min(roomMm, ClothDrawing.heightMm(reckoned.cloth().size(), warpDown(reckoned), drawingWidthMm, settings.type())));
         List<List<Block>> pages = new ArrayList<>();
         pages.add(new ArrayList<>(List.of(
                 new Block("sizes", Frames.MARGIN_MM, Frames.HEADER_MM, innerMm, SIZES_MM),
@@ -149,7 +159,7 @@ final class CutSheetLayout {
         return pages;
     }
 
-    private static boolean warpDown(PieceReckoning reckoned) {
+    static boolean warpDown(PieceReckoning reckoned) {
         return reckoned.piece().cloth().warp() == Cloth.WarpRun.DOWN;
     }
 

@@ -11,10 +11,16 @@ import java.util.Objects;
  * @param first whether it is the piece's first page, the one to bookmark
  * @param blocks what stands where
  * @param drawing the scaled drawing of the cloth, on the piece's first page
+ * @param large the page in large print, or null
  * @param guide the part of the corner guide this page shows
  */
 public record CutSheetPage(PageFrame frame, CutSheetPiece piece, boolean first, List<Block> blocks,
-                           ClothDrawing drawing, GuidePage guide) {
+                           ClothDrawing drawing, LargePage large, GuidePage guide) {
+
+    /** The same page with its number. */
+    CutSheetPage in(PageFrame numbered) {
+        return new CutSheetPage(numbered, piece, first, blocks, drawing, large == null ? null : large.in(numbered), guide);
+    }
 
     /** Copies the list. */
     public CutSheetPage {

@@ -82,7 +82,7 @@ final class GoalGridLayout {
             int before = wall * tilesPerWall;
             List<TiledPage> tiles = whole
                     ? List.of(new TiledPage(frames.of(wallWidthMm, wallHeightMm, before + 1, count), new Box(0, 0, wallWidthMm, wallHeightMm), 0, 0, 0, 0, 1, 1, List.of()))
-                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
+                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, settings.type(), tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
             List<GoalEntry> here = entries.subList(wall * columns * rows, Math.min(entries.size(), (wall + 1) * columns * rows));
             walls.add(new GoalWall(scale, wallWidthMm / scale, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(),
                     GoalCards.place(here, columns, rows, area), tiles));

@@ -41,6 +41,7 @@ import kitleaf.sizing.cloth.Extent;
  * @param ticksNote which threads the ticks count, and in which state of the cloth
  * @param sampleNote what the sample shows
  * @param barsNote what to do with the bars
+ * @param large where large print has its head and its bars, or null
  */
 public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean bottomEdge, boolean rightEdge,
                         Box design, boolean designLeft, boolean designTop, boolean designRight, boolean designBottom,
@@ -48,7 +49,7 @@ public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean b
                         List<Mark> centimetreMarks, String sample, double sampleWidthMm, List<Join> joins,
                         int columns, int rows, int column, int row, double barTopMm, String heading,
                         String distances, String acrossLength, String downLength, String prick, String ticksNote,
-                        String sampleNote, String barsNote) {
+                        String sampleNote, String barsNote, Large large) {
 
     /** Copies the lists. */
     public GuidePage {
@@ -78,30 +79,44 @@ public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean b
      */
     public record Join(String side, String letter, String note) { }
 
-    /** How near the end of a window a label may stand before it touches the line there. */
-    private static final double LABEL_CLEAR_MM = 3;
+    /**
+     * What stands elsewhere in large print.
+     *
+     * @param head above the window
+     * @param pageOfMm the baseline of the line that says which page this is
+     * @param barMm where the level bar of 100 mm is
+     */
+    public record Large(Masthead head, double pageOfMm, double barMm) { }
 
     /**
      * Every tenth thread within a window, longer and always labelled at each fiftieth.
      *
+     * @param apartMm from one label to the next, at least
+     * @param clearMm how near the end of a window a label may stand before it touches the line there
+     * @param halves whether a label may also stand between two fiftieths where tens have no room
      * @param labelFromMm labels nearer than this to the cut edge are left out, where they would meet the other edge's
      */
-    static List<Mark> threadMarks(Extent extent, double windowFromMm, double windowLengthMm, double pageFromMm, double labelFromMm) {
+    static List<Mark> threadMarks(Extent extent, double windowFromMm, double windowLengthMm, double pageFromMm, double apartMm,
+                                  double clearMm, boolean halves, double labelFromMm) {
         List<Mark> marks = new ArrayList<>();
-        // Two labels need some 6 mm between them to stay apart.
-        int labelEvery = extent.tablePitchMm() * 10 >= 6 ? 10 : extent.tablePitchMm() * 20 >= 6 ? 20 : 50;
+        int labelEvery = extent.tablePitchMm() * 10 >= apartMm ? 10 : halves && extent.tablePitchMm() * 20 >= apartMm ? 20 : 50;
         for (CornerGuide.Tick tick : CornerGuide.ticks(extent, windowFromMm, windowFromMm + windowLengthMm)) {
             boolean fiftieth = tick.thread() % 50 == 0;
-            boolean clear = tick.atMm() >= labelFromMm && windowFromMm + windowLengthMm - tick.atMm() >= LABEL_CLEAR_MM
-                    && (windowFromMm == 0 || tick.atMm() - windowFromMm >= LABEL_CLEAR_MM);
+            boolean clear = tick.atMm() >= labelFromMm && windowFromMm + windowLengthMm - tick.atMm() >= clearMm
+                    && (windowFromMm == 0 || tick.atMm() - windowFromMm >= clearMm);
             marks.add(new Mark(pageFromMm + (tick.atMm() - windowFromMm), fiftieth ? 4.5 : 2.8,
                     clear && (fiftieth || tick.thread() % labelEvery == 0) ? Long.toString(tick.thread()) : ""));
         }
         return marks;
     }
 
-    /** A rule within a window: marks at whole multiples of a division, each reckoned from the cut edge. */
-    static List<Mark> ruleMarks(double divisionMm, int divisionsPerUnit, double windowFromMm, double windowLengthMm, double pageFromMm) {
+    /**
+     * A rule within a window: marks at whole multiples of a division, each reckoned from the cut edge.
+     *
+     * @param clearMm figures nearer than this to the window's end are left out
+     */
+    static List<Mark> ruleMarks(double divisionMm, int divisionsPerUnit, double windowFromMm, double windowLengthMm, double pageFromMm,
+                                double clearMm) {
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i * divisionMm <= windowFromMm + windowLengthMm; i++) {
             double atMm = i * divisionMm;
@@ -110,7 +125,7 @@ public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean b
                 boolean half = i * 2 % divisionsPerUnit == 0;
                 boolean quarter = i * 4 % divisionsPerUnit == 0;
                 marks.add(new Mark(pageFromMm + (atMm - windowFromMm), whole ? 4.2 : half ? 3 : quarter ? 2.2 : 1.5,
-                        whole && i > 0 ? Integer.toString(i / divisionsPerUnit) : ""));
+                        whole && i > 0 && windowFromMm + windowLengthMm - atMm >= clearMm ? Integer.toString(i / divisionsPerUnit) : ""));
             }
         }
         return marks;

@@ -17,19 +17,21 @@ final class Joins {
      * @param columns pages side by side
      * @param rows pages one below the other
      */
-    static List<GuidePage.Join> of(int column, int row, int columns, int rows, Words words) {
+    static List<GuidePage.Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
+        String onto = type.large() ? "guide.onto-large" : "guide.onto";
+        String lip = type.large() ? "guide.lip-large" : "guide.lip";
         List<GuidePage.Join> joins = new ArrayList<>();
         if (column > 0) {
-            joins.add(join("left", upright(column - 1, row, columns), "guide.onto", words));
+            joins.add(join("left", upright(column - 1, row, columns), onto, words));
         }
         if (row > 0) {
-            joins.add(join("top", level(column, row - 1, columns, rows), "guide.onto", words));
+            joins.add(join("top", level(column, row - 1, columns, rows), onto, words));
         }
         if (column < columns - 1) {
-            joins.add(join("right", upright(column, row, columns), "guide.lip", words));
+            joins.add(join("right", upright(column, row, columns), lip, words));
         }
         if (row < rows - 1) {
-            joins.add(join("bottom", level(column, row, columns, rows), "guide.lip", words));
+            joins.add(join("bottom", level(column, row, columns, rows), lip, words));
         }
         return joins;
     }

@@ -34,7 +34,7 @@ final class LargeRows {
         List<String> figures = List.of(row.need(), row.stash(), row.each(), row.cost());
         List<String> said = new ArrayList<>();
         for (int i = 0; i < keys.length; i++) {
-            if (!figures.get(i).isEmpty()) {
+            if (!figures.get(i).isEmpty() && !nothing(figures.get(i))) {
                 said.add(words.say(keys[i], figures.get(i)));
             }
         }
@@ -43,13 +43,17 @@ final class LargeRows {
 
     private Stream<Passage> passages(ListRow row, String buyKey, String buy, String figures) {
         return switch (row.kind()) {
-            case "thread" -> Stream.of(set.ticked(named(row), buy.isEmpty() ? "" : words.say(buyKey, buy), List.of(row.below(), figures), row.swatch()));
+            case "thread" -> Stream.of(set.ticked(named(row), buy.isEmpty() ? "" : nothing(buy) ? words.say("kit.have-large") : words.say(buyKey, buy), List.of(row.below(), figures), row.swatch()));
             case "item" -> Stream.of(set.ticked(row.name(), "", List.of(row.more(), row.below()), null));
-            case "group" -> set.paragraph(row.name(), set.accent()).stream().map(Passage::kept);
+            case "group" -> Stream.of(set.group(row.name()));
             case "sum" -> Stream.of(set.pair(row.name(), Stream.of(row.buy(), row.cost()).filter(it -> !it.isEmpty()).collect(Collectors.joining(", "))));
             case "heading" -> Stream.of(set.section(row.name()));
             default -> set.paragraph(row.name(), set.small()).stream();
         };
+    }
+
+    private boolean nothing(String figure) {
+        return figure.equals(words.say("kit.nothing"));
     }
 
     private static String named(ListRow row) {

@@ -10,7 +10,7 @@ final class Passages {
     private static final int MOST_LINES = 8;
     /** Ascenders above a baseline, in parts of the size. */
     private static final double ASCENT = 0.78;
-    private static final double GAP_MM = 2.4;
+    private static final double GAP_MM = 3;
     private static final double SECTION_GAP_MM = 4;
     /** Between what stands left and what stands right on one line. */
     private static final double APART_MM = 6;
@@ -68,6 +68,13 @@ final class Passages {
         return stack.passage(GAP_MM).kept();
     }
 
+    /** A small heading, kept with what it heads. */
+    Passage group(String words) {
+        Stack stack = new Stack(SECTION_GAP_MM);
+        stack.add(words, leftMm, widthMm, accent());
+        return stack.passage(1).kept();
+    }
+
     /** A paragraph, in as many passages as its length wants. */
     List<Passage> paragraph(String words, Voice voice) {
         List<Passage> passages = new ArrayList<>();
@@ -90,6 +97,12 @@ final class Passages {
             stack.add(words.get(i), leftMm, widthMm, voices.get(i));
         }
         return stack.passage(GAP_MM);
+    }
+
+    /** Several texts below each other with a fine line under them. */
+    Passage row(List<String> words, List<Voice> voices) {
+        Passage row = together(words, voices);
+        return Passage.of(row.heightMm() - GAP_MM, row.texts()).ruled(GAP_MM);
     }
 
     /** Words to the left and a figure to the right, below them where both have no room on a line. */

@@ -31,7 +31,7 @@ final class WallTiles {
     }
 
     /** The tiles of a page, row by row; frames are asked for by number, from 0. */
-    static List<TiledPage> of(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Words words,
+    static List<TiledPage> of(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Words words, TypeScale type,
                               IntFunction<PageFrame> frames) {
         List<Span> across = spans(widthMm, paperWidthMm - 2 * SIDE_MM);
         List<Span> down = spans(heightMm, paperHeightMm - TOP_MM - FOOT_MM);
@@ -41,7 +41,7 @@ final class WallTiles {
                 Span x = across.get(column);
                 Span y = down.get(row);
                 tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(SIDE_MM, TOP_MM, x.lengthMm(), y.lengthMm()), x.startMm(), y.startMm(),
-                        column, row, across.size(), down.size(), Joins.of(column, row, across.size(), down.size(), words)));
+                        column, row, across.size(), down.size(), Joins.of(column, row, across.size(), down.size(), words, type)));
             }
         }
         return tiles;
