@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import kitleaf.basket.Basket;
-import kitleaf.basket.LabelStocks;
+import kitleaf.basket.Paper;
 import kitleaf.press.PressSettings;
 import kitleaf.press.QrSize;
 import kitleaf.press.TextMeasure;
@@ -57,14 +57,35 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     /** How sheets are laid out; a wrong {@code --skip} is told of here, where the label stock is known. */
     SheetSettings settings(Basket basket) throws Failure {
-        int perSheet = basket.labelStock().orElseGet(() -> LabelStocks.usual(basket.paper())).perSheet();
-        if (skip < 0 || skip >= perSheet) {
+        SheetSettings settings = unchecked(basket);
+        if (large(basket)) {
+            refuseTooSmall(basket, settings);
+        }
+        int perSheet = Sheets.labelPlaces(basket, settings);
+        if (skip < 0 || skip >= Math.max(1, perSheet)) {
             throw new Failure(Exit.WRONG_USAGE, "--skip " + skip + " is out of range: a sheet has " + perSheet
                     + " labels; write 0 to " + (perSheet - 1));
         }
         if (!basket.tags().fit(basket.paper())) {
             throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + "; choose larger paper");
         }
+        return settings;
+    }
+
+    /** Large print has to have room between a page's head and its foot. */
+    private void refuseTooSmall(Basket basket, SheetSettings settings) throws Failure {
+        Paper paper = basket.paper();
+        if (!Sheets.holdLargePrint(paper)) {
+            throw new Failure(Exit.WRONG_USAGE, "large print has no room on " + paper.name()
+                    + "; turn it upright, choose larger paper such as A4, or print without large print");
+        }
+        if (kinds.contains(SheetKind.BOBBIN_LABELS) && Sheets.labelPlaces(basket, settings) == 0) {
+            throw new Failure(Exit.WRONG_USAGE, "the basket's labels do not fit " + paper.name()
+                    + " above the foot of large print; choose larger paper, or leave bobbin-labels out with --only");
+        }
+    }
+
+    private SheetSettings unchecked(Basket basket) {
         TextMeasure measure = new TextMeasure();
         return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, LANGUAGE, new TextRuler() {
             @Override

@@ -34,6 +34,8 @@ public record Foot(double topMm, double barsMm, double captionsMm, String note, 
     private static final double ASCENT = 0.78;
     private static final double DESCENT = 0.27;
     private static final double CLEAR_MM = 2.5;
+    /** A basket's title that takes more is cut short, with a warning. */
+    private static final int MOST_LINES = 4;
 
     /** The foot of a page so wide and high. */
     static Foot of(double widthMm, double heightMm, String note, String program, String signature, String lastPage, TypeScale type, TextRuler ruler) {
@@ -44,7 +46,7 @@ public record Foot(double topMm, double barsMm, double captionsMm, String note, 
         double innerMm = widthMm - 2 * Frames.MARGIN_MM;
         double signatureWidthMm = innerMm - ruler.widthMm(lastPage, "text", 400, sizePt) - 5;
         // Its first word is bold, which is a little wider; all of it is measured so.
-        int signatureLines = ruler.lines(program + signature, "text", 600, sizePt, signatureWidthMm);
+        int signatureLines = Math.min(MOST_LINES, ruler.lines(program + signature, "text", 600, sizePt, signatureWidthMm));
         double signatureYMm = heightMm - LAST_LINE_MM - (signatureLines - 1) * lineMm;
         double stitchMm = signatureYMm - ascentMm - CLEAR_MM;
         double besideMm = innerMm - BARS_MM - BARS_GAP_MM;

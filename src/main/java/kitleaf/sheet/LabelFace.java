@@ -24,18 +24,18 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     static final double PAD_MM = 1.8;
     /** The code is at least this large: the smallest size of clear print (UKAAF G003, 2019), so that it reads at arm's length. */
     static final double LEAST_CODE_PT = 12;
-    private static final double MOST_CODE_PT = 22;
-    private static final double SMALL_PT = 7;
+    static final double MOST_CODE_PT = 22;
+    static final double SMALL_PT = 7;
     /** On wide faces the small print is larger. */
-    private static final double WIDE_SMALL_PT = 8;
-    private static final double WIDE_MM = 45;
+    static final double WIDE_SMALL_PT = 8;
+    static final double WIDE_MM = 45;
     private static final double LEAST_PT = 6;
     /** Line height of the small print, in parts of its size. */
-    private static final double LEADING = 1.13;
-    private static final double PT_MM = 25.4 / 72;
+    static final double LEADING = 1.13;
+    static final double PT_MM = 25.4 / 72;
     /** Cap height and descender of the text face, in parts of its size. */
-    private static final double CAP = 0.668;
-    private static final double DESCENT = 0.25;
+    static final double CAP = 0.668;
+    static final double DESCENT = 0.25;
 
     /** What a face carries. */
     enum Side {
@@ -151,12 +151,12 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         return bottomMm;
     }
 
-    private static double lineMm(double sizePt) {
+    static double lineMm(double sizePt) {
         return sizePt * PT_MM * LEADING;
     }
 
     /** The width a round label has between two heights, less the pad on both sides. */
-    private static double chord(double across, double fromMm, double toMm) {
+    static double chord(double across, double fromMm, double toMm) {
         double radius = across / 2 - PAD_MM;
         double far = Math.max(Math.abs(fromMm - across / 2), Math.abs(toMm - across / 2));
         return 2 * Math.sqrt(Math.max(0, radius * radius - far * far));

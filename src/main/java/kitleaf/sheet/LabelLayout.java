@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.LabelStocks;
+import kitleaf.basket.Paper;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.label.CutLines;
 import kitleaf.sizing.label.LabelPlace;
@@ -38,8 +40,24 @@ final class LabelLayout {
     }
 
     static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
-        LabelStock stock = reckoning.basket().labelStock().orElseGet(() -> LabelStocks.usual(settings.paper()));
+        LabelStock stock = stock(reckoning.basket(), settings).orElseThrow(() -> new IllegalArgumentException("no room for a label"));
         return new LabelLayout(settings, stock).layOut(reckoning);
+    }
+
+    /** What labels are printed on; nothing where the foot of large print leaves no room on plain paper. */
+    static Optional<LabelStock> stock(Basket basket, SheetSettings settings) {
+        Optional<LabelStock> own = basket.labelStock();
+        if (!settings.type().large() || own.isPresent() && !own.get().plain()) {
+            return Optional.of(own.orElseGet(() -> LabelStocks.usual(settings.paper())));
+        }
+        Paper paper = own.map(LabelStock::paper).orElse(settings.paper());
+        boolean wraps = own.isEmpty() || own.get().style() == LabelStock.Style.WRAP;
+        double footMm = paper.heightMm() - frames(basket, settings, new Words(settings.language()), wraps).of(paper.widthMm(), paper.heightMm(), 0, 0).foot().topMm();
+        return own.isPresent() ? LabelStocks.cutAgain(own.get(), footMm) : LabelStocks.large(paper, footMm);
+    }
+
+    private static Frames frames(Basket basket, SheetSettings settings, Words words, boolean wraps) {
+        return new Frames(basket, settings, words, words.say("label.name")).saying(words.say(wraps ? "label.note" : "label.note-face"));
     }
 
     /** A thread of a piece, the first of the piece's or not. */
@@ -53,7 +71,7 @@ final class LabelLayout {
         }
         LabelSheets places = LabelSheets.places(stock, Math.min(settings.skip(), stock.perSheet() - 1), (int) number);
         Map<ShareOf, List<String>> stashLots = stashLots(reckoning);
-        Frames frames = new Frames(basket, settings, words, words.say("label.name"));
+        Frames frames = frames(basket, settings, words, stock.style() == LabelStock.Style.WRAP);
         CutLines cuts = CutLines.of(stock);
         Iterable<LabelPage> pages = () -> new Pages(bobbins(basket).iterator(), stashLots, places, frames, cuts);
         return new Sheet(SheetKind.BOBBIN_LABELS, places.pages(), Map.of(
@@ -127,7 +145,7 @@ final class LabelLayout {
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
         if (stock.shape() == LabelStock.Shape.ROUND) {
-            return new LabelPage.Label(box, List.of(LabelFace.round(says, box, settings.ruler())), false, false, bookmark);
+            return new LabelPage.Label(box, List.of(settings.type().large() ? LargeLabelFace.round(says, box, settings.ruler()) : LabelFace.round(says, box, settings.ruler())), false, false, bookmark);
         }
         if (stock.style() == LabelStock.Style.FACE) {
             return new LabelPage.Label(box, List.of(face(says, LabelFace.Side.ALL, box, false)), false, false, bookmark);
@@ -145,7 +163,8 @@ final class LabelLayout {
     }
 
     private LabelFace face(LabelWords says, LabelFace.Side side, Box place, boolean turned) {
-        return LabelFace.rectangle(says, side, place, turned, settings.ruler());
+        return settings.type().large() ? LargeLabelFace.rectangle(says, side, place, turned, settings.ruler())
+                : LabelFace.rectangle(says, side, place, turned, settings.ruler());
     }
 
     private List<String> facts(ThreadTotal thread, List<String> stashLots) {

@@ -72,7 +72,7 @@ final class LargeCutSheet {
         passages.addAll(set.paragraph(piece.othersNote(), set.quiet()));
         piece.others().forEach(row -> passages.add(other(set, row)));
         passages.add(set.section(words.say("guide.title-large")));
-        List.of(guide.heading(), words.say("guide.edge"), guide.distances(), guide.prick(), guide.ticksNote(), guide.barsNote())
+        List.of(guide.heading(), words.say("guide.edge"), guide.distances(), guide.prick(), guide.ticksNote(), words.say("guide.measure-large"))
                 .forEach(sentence -> passages.addAll(set.paragraph(sentence, set.text())));
         return passages;
     }

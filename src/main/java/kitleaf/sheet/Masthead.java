@@ -24,15 +24,17 @@ public record Masthead(String eyebrow, double eyebrowMm, String title, double ti
     /** Leading of titles, in parts of their size; their template says the same. */
     static final double TITLE_LEADING = 1.1;
     private static final double CLEAR_MM = 4;
+    /** What takes more is cut short, with a warning. */
+    private static final int MOST_LINES = 4;
 
     /** The head of a page whose content is so wide; pages that go on have a smaller title and nothing below it. */
     static Masthead of(String eyebrow, String title, String below, boolean first, double widthMm, TypeScale type, TextRuler ruler, Locale language) {
         double titlePt = first ? type.title() : type.heading();
         double titleYMm = FIRST_MM + TypeScale.mm(titlePt) * TITLE_LEADING;
-        int titleLines = Math.max(1, ruler.lines(title, "heading", 500, titlePt, widthMm));
+        int titleLines = Math.max(1, Math.min(MOST_LINES, ruler.lines(title, "heading", 500, titlePt, widthMm)));
         double lastMm = titleYMm + (titleLines - 1) * TypeScale.mm(titlePt) * TITLE_LEADING;
         String under = first ? below : "";
-        int belowLines = under.isEmpty() ? 0 : ruler.lines(under, "text", 400, type.table(), widthMm);
+        int belowLines = under.isEmpty() ? 0 : Math.min(MOST_LINES, ruler.lines(under, "text", 400, type.table(), widthMm));
         double belowYMm = lastMm + type.lineMm(type.table()) + 1;
         double stitchMm = (belowLines == 0 ? lastMm : belowYMm + (belowLines - 1) * type.lineMm(type.table())) + CLEAR_MM;
         return new Masthead(sentence(eyebrow, language), FIRST_MM, title, titlePt, titleYMm, titleLines, under, belowYMm, belowLines, stitchMm,

@@ -1,16 +1,34 @@
 package kitleaf.sheet;
 
 import kitleaf.basket.Basket;
+import kitleaf.basket.LabelStock;
+import kitleaf.basket.Paper;
 import kitleaf.sizing.Reckoning;
 
 /** Lays out sheets. */
 public final class Sheets {
+
+    private static final double LARGE_WIDTH_MM = 148;
+    private static final double LARGE_HEIGHT_MM = 200;
 
     private Sheets() { }
 
     /** Whether a sheet is worth printing for a basket that did not ask for it: a cloth plan is for those who write of cloth. */
     public static boolean worthwhile(SheetKind kind, Basket basket) {
         return kind != SheetKind.CLOTH_PLAN || basket.clothSupply().told();
+    }
+
+    /**
+     * Whether paper has room for large print between a page's head and foot, which take some 95 mm of its height: at least as
+     * large as A5, upright (found by laying out).
+     */
+    public static boolean holdLargePrint(Paper paper) {
+        return paper.widthMm() >= LARGE_WIDTH_MM && paper.heightMm() >= LARGE_HEIGHT_MM;
+    }
+
+    /** How many label places a sheet has; 0 where large print leaves no room for one on the basket's plain paper. */
+    public static int labelPlaces(Basket basket, SheetSettings settings) {
+        return LabelLayout.stock(basket, settings).map(LabelStock::perSheet).orElse(0);
     }
 
     /** The sheet of one kind for a whole basket, laid out for one paper. */
