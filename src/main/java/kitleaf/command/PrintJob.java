@@ -66,8 +66,8 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
             throw new Failure(Exit.WRONG_USAGE, "--skip " + skip + " is out of range: a sheet has " + perSheet
                     + " labels; write 0 to " + (perSheet - 1));
         }
-        if (!basket.tags().fit(basket.paper())) {
-            throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + "; choose larger paper");
+        if (!Sheets.tagsFit(basket, settings)) {
+            throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + (large(basket) ? " in large print" : "") + "; choose larger paper");
         }
         return settings;
     }

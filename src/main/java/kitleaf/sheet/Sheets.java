@@ -26,6 +26,11 @@ public final class Sheets {
         return paper.widthMm() >= LARGE_WIDTH_MM && paper.heightMm() >= LARGE_HEIGHT_MM;
     }
 
+    /** Whether the basket's tags have room on its paper. */
+    public static boolean tagsFit(Basket basket, SheetSettings settings) {
+        return TagLayout.fit(basket, settings);
+    }
+
     /** How many label places a sheet has; 0 where large print leaves no room for one on the basket's plain paper. */
     public static int labelPlaces(Basket basket, SheetSettings settings) {
         return LabelLayout.stock(basket, settings).map(LabelStock::perSheet).orElse(0);

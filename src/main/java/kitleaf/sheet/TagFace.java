@@ -16,12 +16,13 @@ import java.util.Objects;
  * @param logHead the column headings of the log, at the height of the first line above it
  * @param columns the left edges of the log's columns
  * @param logRightMm where its lines end
+ * @param logPt the size of the log
  * @param code the code's text, on backs
  * @param codeBox where it stands, or null
  * @param lines ruled lines for notes, as boxes without height
  */
 public record TagFace(Box box, boolean turned, Box hole, double stripMm, List<LabelText> texts, List<Tick> threads,
-                      List<LogLine> log, List<String> logHead, List<Double> columns, double logRightMm, String code,
+                      List<LogLine> log, List<String> logHead, List<Double> columns, double logRightMm, double logPt, String code,
                       Box codeBox, List<Box> lines) {
 
     /** Copies the lists. */
@@ -42,10 +43,15 @@ public record TagFace(Box box, boolean turned, Box hole, double stripMm, List<La
      * @param xMm of its box
      * @param yMm of its box
      * @param widthMm all of it may take
+     * @param swatchMm the side of its swatch
+     * @param codeXMm from the box's left side to the code
+     * @param codeYMm from its top to the code's baseline
+     * @param codePt the code's size
      * @param code what stands on the skein
      * @param swatch its colour and symbol
      */
-    public record Tick(double xMm, double yMm, double widthMm, String code, Swatch swatch) { }
+    public record Tick(double xMm, double yMm, double widthMm, double swatchMm, double codeXMm, double codeYMm, double codePt,
+                       String code, Swatch swatch) { }
 
     /**
      * A line of the log.

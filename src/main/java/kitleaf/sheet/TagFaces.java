@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Places what is on the fronts and backs of bag tags of one size. */
-final class TagFaces {
+final class TagFaces implements TagSetter {
 
     static final double PAD_MM = 4.5;
     /** The strip at the top is kept free for the ribbon; a 5 mm hole in its middle keeps 6 mm from the edge. */
@@ -40,38 +40,39 @@ final class TagFaces {
         this.ruler = ruler;
     }
 
-    /** The threads of each tag a piece needs: as many as have room, the rest on further tags; at least one tag. */
-    List<List<TagWords.Thread>> share(TagWords says) {
-        List<List<TagWords.Thread>> tags = new ArrayList<>();
+    @Override
+    public List<TagSetter.Part> share(TagWords says) {
+        List<TagSetter.Part> tags = new ArrayList<>();
         int from = 0;
         do {
             int room = Math.max(1, columns() * rows(says, tags.isEmpty()));
             int to = Math.min(says.threads().size(), from + room);
-            tags.add(says.threads().subList(from, to));
+            tags.add(new TagSetter.Part(facts(says, tags.isEmpty()), says.threads().subList(from, to)));
             from = to;
         } while (from < says.threads().size());
         return tags;
     }
 
-    /** The front of a piece's tag number {@code index} of {@code count}. */
-    TagFace front(TagWords says, List<TagWords.Thread> threads, int index, int count, Box box, boolean turned) {
+    @Override
+    public TagFace front(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
         List<LabelText> texts = head(says, index, count);
         double yMm = factsTop(says);
-        for (String fact : facts(says, index == 0)) {
+        for (String fact : part.facts()) {
             texts.add(new LabelText("fact", fact, PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), 1, FACT_PT, 6, 400, "start"));
             yMm += FACT_LINE_MM;
         }
         double topMm = threadsTop(says, index == 0);
+        List<TagWords.Thread> threads = part.threads();
         List<TagFace.Tick> ticks = new ArrayList<>();
         for (int i = 0; i < threads.size(); i++) {
-            ticks.add(new TagFace.Tick(PAD_MM + i % columns() * columnMm(), topMm + i / columns() * THREAD_ROW_MM, columnMm() - 1,
+            ticks.add(new TagFace.Tick(PAD_MM + i % columns() * columnMm(), topMm + i / columns() * THREAD_ROW_MM, columnMm() - 1, 4.4, 10, 3.3, 8.5,
                     threads.get(i).code(), threads.get(i).swatch()));
         }
-        return new TagFace(box, turned, hole(), STRIP_MM, texts, ticks, List.of(), List.of(), List.of(), 0, "", null, List.of());
+        return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, ticks, List.of(), List.of(), List.of(), 0, 7.5, "", null, List.of());
     }
 
-    /** The back of a piece's tag: the log, notes and the code. */
-    TagFace back(TagWords says, List<TagWords.Thread> threads, int index, int count, Box box, boolean turned) {
+    @Override
+    public TagFace back(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
         List<LabelText> texts = head(says, index, count);
         boolean wide = widthMm >= WIDE_MM;
         double topMm = STRIP_MM + 2 + 5.4;
@@ -94,9 +95,9 @@ final class TagFaces {
         double firstMm = topMm + 3.4;
         int rows = Math.max(1, (int) Math.floor((logBottomMm - firstMm - 1) / LOG_ROW_MM));
         double logWidthMm = logRightMm - PAD_MM;
-        return new TagFace(box, turned, hole(), STRIP_MM, texts, List.of(), log(says, rows, firstMm), List.of(words.say("tag.day"),
+        return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, List.of(), log(says, rows, firstMm), List.of(words.say("tag.day"),
                 words.say("tag.hours"), words.say("tag.stitches")), List.of(PAD_MM, PAD_MM + logWidthMm * 0.52, PAD_MM + logWidthMm * 0.74),
-                logRightMm, plain(says, threads, codeMm), codeBox, lines);
+                logRightMm, 7.5, plain(says, part.threads(), codeMm, words, ruler), codeBox, lines);
     }
 
     /** The latest sittings, with room below them to go on by hand. */
@@ -115,7 +116,7 @@ final class TagFaces {
      * The facts with as many thread codes as a code of this size can carry and a telephone can read; where even the facts are too
      * much, as many of them as it can, the title first.
      */
-    private String plain(TagWords says, List<TagWords.Thread> threads, double codeMm) {
+    static String plain(TagWords says, List<TagWords.Thread> threads, double codeMm, Words words, TextRuler ruler) {
         int most = (int) Math.floor(codeMm / TextRuler.LEAST_MODULE_MM) - 2 * TextRuler.QUIET_MODULES;
         for (int kept = threads.size(); kept > 0; kept--) {
             StringBuilder text = new StringBuilder(says.plain()).append('\n').append(words.say("tag.threads")).append(' ');
@@ -144,7 +145,7 @@ final class TagFaces {
         return texts;
     }
 
-    private Box hole() {
+    static Box hole(double widthMm) {
         return new Box(widthMm / 2 - HOLE_MM / 2, HOLE_EDGE_MM, HOLE_MM, HOLE_MM);
     }
 

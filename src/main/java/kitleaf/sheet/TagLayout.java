@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
+import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Tags;
 import kitleaf.sizing.PieceReckoning;
@@ -27,23 +28,42 @@ final class TagLayout {
     private final Figures figures;
     private final CutSheetWords clothWords;
     private final TagSheets sheets;
-    private final TagFaces faces;
+    private final TagSetter faces;
 
     private TagLayout(Reckoning reckoning, SheetSettings settings) {
         this.settings = settings;
         this.words = new Words(settings.language());
         this.figures = new Figures(settings.units());
         this.clothWords = new CutSheetWords(words, figures);
-        this.sheets = TagSheets.of(settings.paper(), reckoning.basket().tags());
-        this.faces = new TagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler());
+        this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm(reckoning.basket(), settings))
+                : TagSheets.of(settings.paper(), reckoning.basket().tags());
+        this.faces = settings.type().large() ? new LargeTagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler())
+                : new TagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler());
     }
 
     static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new TagLayout(reckoning, settings).layOut(reckoning);
     }
 
+    /** Whether the basket's tags have room on its paper; in large print above its higher foot. */
+    static boolean fit(Basket basket, SheetSettings settings) {
+        Tags tags = basket.tags();
+        int faces = tags.sides() == Tags.Sides.FOLDED ? 2 : 1;
+        return tags.fit(settings.paper()) && (!settings.type().large() || !(tags.size() instanceof Tags.Own own)
+                || own.heightMm() * faces <= settings.paper().heightMm() - Tags.MARGIN_MM - footMm(basket, settings));
+    }
+
+    private static double footMm(Basket basket, SheetSettings settings) {
+        PageFrame frame = frames(basket, settings, new Words(settings.language())).of(0, 0);
+        return frame.heightMm() - frame.foot().topMm();
+    }
+
+    private static Frames frames(Basket basket, SheetSettings settings, Words words) {
+        return new Frames(basket, settings, words, words.say("tag.name")).saying(words.say(note(basket.tags().sides())));
+    }
+
     /** One tag: its piece, which of the piece's tags it is, and its threads. */
-    private record Tag(TagWords says, List<TagWords.Thread> threads, int index, int count) { }
+    private record Tag(TagWords says, TagSetter.Part part, int index, int count) { }
 
     private Sheet layOut(Reckoning reckoning) {
         ThreadReckoning threads = reckoning.threads();
@@ -51,13 +71,13 @@ final class TagLayout {
         for (PieceReckoning piece : reckoning.pieces()) {
             if (piece.piece().progress().finished().isEmpty()) {
                 TagWords says = words(piece, threads.piece(piece.piece().id()).orElseThrow());
-                List<List<TagWords.Thread>> shared = faces.share(says);
+                List<TagSetter.Part> shared = faces.share(says);
                 for (int i = 0; i < shared.size(); i++) {
                     tags.add(new Tag(says, shared.get(i), i, shared.size()));
                 }
             }
         }
-        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("tag.name"));
+        Frames frames = frames(reckoning.basket(), settings, words);
         int sheetCount = (tags.size() + sheets.perSheet() - 1) / sheets.perSheet();
         int count = sheetCount * (sheets.duplex() ? 2 : 1);
         List<TagPage> pages = new ArrayList<>();
@@ -79,31 +99,30 @@ final class TagLayout {
         List<TagFace> placed = new ArrayList<>();
         for (int i = 0; i < tags.size(); i++) {
             Tag tag = tags.get(i);
-            placed.add(faces.front(tag.says(), tag.threads(), tag.index(), tag.count(), box(sheets.front(i)), sheets.front(i).turned()));
+            placed.add(faces.front(tag.says(), tag.part(), tag.index(), tag.count(), box(sheets.front(i)), sheets.front(i).turned()));
             if (!sheets.duplex()) {
-                placed.add(faces.back(tag.says(), tag.threads(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
+                placed.add(faces.back(tag.says(), tag.part(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
             }
         }
         int rows = (tags.size() + sheets.columns() - 1) / sheets.columns();
         List<Double> sidesY = sheets.sidesYMm().subList(0, rows + 1);
         List<Double> foldsY = sheets.duplex() ? List.of() : sidesY.subList(0, rows).stream().map(y -> y + sheets.tagHeightMm()).toList();
         List<String> begin = tags.stream().filter(tag -> tag.index() == 0).map(tag -> tag.says().title()).toList();
-        return new TagPage(frame, false, false, sheets.sidesXMm(), sidesY, foldsY, placed, begin, words.say(note()));
+        return new TagPage(frame, false, false, sheets.sidesXMm(), sidesY, foldsY, placed, begin, words.say(note(sheets.tags().sides())));
     }
 
     private TagPage backs(List<Tag> tags, PageFrame frame) {
         List<TagFace> placed = new ArrayList<>();
         for (int i = 0; i < tags.size(); i++) {
             Tag tag = tags.get(i);
-            placed.add(faces.back(tag.says(), tag.threads(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
+            placed.add(faces.back(tag.says(), tag.part(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
         }
         int rows = (tags.size() + sheets.columns() - 1) / sheets.columns();
         return new TagPage(frame, true, !sheets.turnsUpright(), sheets.sidesXMm().stream().map(x -> sheets.backXMm(x, 0)).toList(),
-                sheets.sidesYMm().subList(0, rows + 1).stream().map(y -> sheets.backYMm(y, 0)).toList(), List.of(), placed, List.of(), words.say(note()));
+                sheets.sidesYMm().subList(0, rows + 1).stream().map(y -> sheets.backYMm(y, 0)).toList(), List.of(), placed, List.of(), words.say(note(sheets.tags().sides())));
     }
 
-    private String note() {
-        Tags.Sides sides = sheets.tags().sides();
+    private static String note(Tags.Sides sides) {
         return "tag.note." + sides.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
