@@ -21,14 +21,16 @@ import java.util.Objects;
  * @param cells the twenty cells of the progress band
  * @param hatch the hatching of what is done, as path data
  * @param dateBox where the day is written by hand
+ * @param words in large print all that is written, in its places; else empty
  */
 public record GoalCard(Box box, String title, String cloth, Box outline, String number, String note, String likely, String late,
-                       String percent, double done, boolean finished, boolean unbegun, List<Box> cells, String hatch, Box dateBox) {
+                       String percent, double done, boolean finished, boolean unbegun, List<Box> cells, String hatch, Box dateBox, List<PlacedText> words) {
 
     /** Copies the list. */
     public GoalCard {
         Objects.requireNonNull(box);
         Objects.requireNonNull(outline);
         cells = List.copyOf(cells);
+        words = List.copyOf(words);
     }
 }

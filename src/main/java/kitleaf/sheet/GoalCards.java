@@ -69,6 +69,6 @@ final class GoalCards {
         Box date = beside ? new Box(box.rightMm() - PAD_MM - DATE_WIDTH_MM, dateYMm, DATE_WIDTH_MM, DATE_MM)
                 : new Box(bandBox.xMm(), dateYMm, bandBox.widthMm(), DATE_MM);
         return new GoalCard(box, entry.title(), entry.cloth(), outline, entry.number(), entry.note(), entry.likely(), entry.late(),
-                entry.percent(), entry.done(), entry.finished(), entry.unbegun(), band.cells(), band.hatch(), date);
+                entry.percent(), entry.done(), entry.finished(), entry.unbegun(), band.cells(), band.hatch(), date, List.of());
     }
 }

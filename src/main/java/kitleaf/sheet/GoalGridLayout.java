@@ -46,7 +46,11 @@ final class GoalGridLayout {
 
     static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Optional<Goals> goals = reckoning.basket().goals();
-        return goals.isEmpty() ? new Sheet(SheetKind.GOAL_GRID, 0, Map.of()) : new GoalGridLayout(reckoning, settings, goals.get()).layOut();
+        return goals.isEmpty() ? new Sheet(SheetKind.GOAL_GRID, 0, Map.of()) : new GoalGridLayout(reckoning, settings, goals.get()).any();
+    }
+
+    private Sheet any() {
+        return settings.type().large() ? new LargeGoals(reckoning, settings, goals, year, words, says).layOut() : layOut();
     }
 
     private Sheet layOut() {
@@ -57,8 +61,8 @@ final class GoalGridLayout {
         double wallHeightMm = goals.wall().map(Paper::heightMm).orElse(lyingHeightMm);
         boolean whole = goals.wall().isEmpty() || WallTiles.whole(wallWidthMm, wallHeightMm, paper.widthMm(), paper.heightMm())
                 || WallTiles.whole(wallWidthMm, wallHeightMm, paper.heightMm(), paper.widthMm());
-        boolean upright = WallTiles.count(wallWidthMm, wallHeightMm, lyingHeightMm, lyingWidthMm)
-                < WallTiles.count(wallWidthMm, wallHeightMm, lyingWidthMm, lyingHeightMm);
+        boolean upright = WallTiles.count(wallWidthMm, wallHeightMm, lyingHeightMm, lyingWidthMm, WallTiles.Around.ORDINARY)
+                < WallTiles.count(wallWidthMm, wallHeightMm, lyingWidthMm, lyingHeightMm, WallTiles.Around.ORDINARY);
         double tileWidthMm = upright ? lyingHeightMm : lyingWidthMm;
         double tileHeightMm = upright ? lyingWidthMm : lyingHeightMm;
 
@@ -70,7 +74,7 @@ final class GoalGridLayout {
         double cardWidthMm = (area.widthMm() - (columns - 1) * GoalCards.GAP_MM) / columns;
         double leastHeightMm = cardWidthMm >= GoalCards.WIDE_MM ? LEAST_CARD_HEIGHT_MM : LEAST_NARROW_HEIGHT_MM;
         int rows = Math.min(Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns()), most(area.heightMm(), leastHeightMm));
-        int tilesPerWall = whole ? 1 : WallTiles.count(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm);
+        int tilesPerWall = whole ? 1 : WallTiles.count(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, WallTiles.Around.ORDINARY);
         int wallCount = (entries.size() + columns * rows - 1) / (columns * rows);
         YearStripLayout strips = new YearStripLayout(year, words, says, settings, lyingWidthMm, lyingHeightMm, goals.choose());
         List<YearStripLayout.Page> stripPages = strips.pages();
@@ -82,9 +86,9 @@ final class GoalGridLayout {
             int before = wall * tilesPerWall;
             List<TiledPage> tiles = whole
                     ? List.of(new TiledPage(frames.of(wallWidthMm, wallHeightMm, before + 1, count), new Box(0, 0, wallWidthMm, wallHeightMm), 0, 0, 0, 0, 1, 1, List.of()))
-                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, settings.type(), tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
+                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, settings.type(), WallTiles.Around.ORDINARY, tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
             List<GoalEntry> here = entries.subList(wall * columns * rows, Math.min(entries.size(), (wall + 1) * columns * rows));
-            walls.add(new GoalWall(scale, wallWidthMm / scale, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(),
+            walls.add(new GoalWall(scale, wallWidthMm / scale, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(), null,
                     GoalCards.place(here, columns, rows, area), tiles));
         }
         List<YearStrip> strip = new ArrayList<>();
@@ -96,10 +100,11 @@ final class GoalGridLayout {
                 "subject", words.say("goal.subject"),
                 "language", settings.language().toLanguageTag(),
                 "walls", walls,
-                "strips", strip));
+                "strips", strip,
+                "words", List.of()));
     }
 
-    private static int most(double roomMm, double leastMm) {
+    static int most(double roomMm, double leastMm) {
         return Math.max(1, (int) Math.floor((roomMm + GoalCards.GAP_MM) / (leastMm + GoalCards.GAP_MM)));
     }
 }

@@ -11,10 +11,11 @@ import java.util.List;
  * @param title how many to finish
  * @param year which year
  * @param pace hours a week, stitches an hour, and the chance to finish all
+ * @param head of the grid in large print, or null
  * @param cards in their places
  * @param tiles the printed pages that show it
  */
-public record GoalWall(double scale, double widthMm, double inset, String title, String year, String pace, List<GoalCard> cards,
+public record GoalWall(double scale, double widthMm, double inset, String title, String year, String pace, Masthead head, List<GoalCard> cards,
                        List<TiledPage> tiles) {
 
     /** Copies the lists. */

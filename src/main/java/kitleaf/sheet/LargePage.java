@@ -41,14 +41,16 @@ public record LargePage(PageFrame frame, String bookmark, Masthead head, List<Pa
      * @param continued the title of all pages but the first
      */
     static List<LargePage> flow(Frames frames, String eyebrow, String title, String continued, String below, List<Passage> passages) {
-        PageFrame frame = frames.of(0, 0);
-        Masthead first = frames.head(eyebrow, title, below, true);
-        Masthead next = frames.head(eyebrow, continued, "", false);
+        return flow(frames.of(0, 0), frames.head(eyebrow, title, below, true), frames.head(eyebrow, continued, "", false), title, passages);
+    }
+
+    /** The same on pages of any size, under heads that are made already. */
+    static List<LargePage> flow(PageFrame frame, Masthead first, Masthead next, String bookmark, List<Passage> passages) {
         List<PageFlow.Row<Passage>> rows = passages.stream().map(it -> new PageFlow.Row<>(it, it.heightMm(), it.keepWithNext())).toList();
         List<LargePage> pages = new ArrayList<>();
         for (List<PageFlow.Placed<Passage>> page : PageFlow.pages(rows, first.bottomMm(), next.bottomMm(), frame.foot().topMm())) {
             boolean begins = pages.isEmpty();
-            pages.add(new LargePage(frame, begins ? title : "", begins ? first : next,
+            pages.add(new LargePage(frame, begins ? bookmark : "", begins ? first : next,
                     page.stream().map(placed -> placed.content().at(placed.yMm())).toList()));
         }
         return pages;

@@ -7,18 +7,20 @@ import java.util.Locale;
  *
  * @param eyebrow which sheet
  * @param eyebrowMm its baseline
+ * @param eyebrowPt its size
  * @param title of the page
  * @param titlePt its size
  * @param titleYMm its first baseline
  * @param titleLines so many
  * @param below under the title; empty for nothing
  * @param belowYMm its first baseline
+ * @param belowPt its size
  * @param belowLines so many
  * @param stitchMm where the separator is
  * @param bottomMm where content starts
  */
-public record Masthead(String eyebrow, double eyebrowMm, String title, double titlePt, double titleYMm, int titleLines, String below,
-                       double belowYMm, int belowLines, double stitchMm, double bottomMm) {
+public record Masthead(String eyebrow, double eyebrowMm, double eyebrowPt, String title, double titlePt, double titleYMm, int titleLines, String below,
+                       double belowYMm, double belowPt, int belowLines, double stitchMm, double bottomMm) {
 
     private static final double FIRST_MM = 16;
     /** Leading of titles, in parts of their size; their template says the same. */
@@ -37,7 +39,7 @@ public record Masthead(String eyebrow, double eyebrowMm, String title, double ti
         int belowLines = under.isEmpty() ? 0 : Math.min(MOST_LINES, ruler.lines(under, "text", 400, type.table(), widthMm));
         double belowYMm = lastMm + type.lineMm(type.table()) + 1;
         double stitchMm = (belowLines == 0 ? lastMm : belowYMm + (belowLines - 1) * type.lineMm(type.table())) + CLEAR_MM;
-        return new Masthead(sentence(eyebrow, language), FIRST_MM, title, titlePt, titleYMm, titleLines, under, belowYMm, belowLines, stitchMm,
+        return new Masthead(sentence(eyebrow, language), FIRST_MM, type.fine(), title, titlePt, titleYMm, titleLines, under, belowYMm, type.table(), belowLines, stitchMm,
                 stitchMm + CLEAR_MM);
     }
 

@@ -47,6 +47,19 @@ public record TypeScale(boolean large, double display, double title, double figu
         }
     }
 
+    /**
+     * The sizes of something that is drawn so many times larger afterwards: after that none is under large print, nor under what the
+     * ordinary scale would have become.
+     */
+    TypeScale before(double times) {
+        TypeScale o = ORDINARY;
+        return new TypeScale(false, Math.max(o.display, display / times), Math.max(o.title, title / times), Math.max(o.figure, figure / times),
+                Math.max(o.heading, heading / times), Math.max(o.section, section / times), Math.max(o.subhead, subhead / times),
+                Math.max(o.lead, lead / times), Math.max(o.text, text / times), Math.max(o.body, body / times), Math.max(o.note, note / times),
+                Math.max(o.table, table / times), Math.max(o.small, small / times), Math.max(o.caption, caption / times),
+                Math.max(o.fine, fine / times), Math.max(o.least, least / times));
+    }
+
     /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */
     public double floor(double ordinaryPt) {
         return Math.max(ordinaryPt, least);

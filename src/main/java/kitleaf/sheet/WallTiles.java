@@ -10,9 +10,24 @@ import java.util.function.IntFunction;
  */
 final class WallTiles {
 
-    private static final double SIDE_MM = 10;
-    private static final double TOP_MM = 10;
-    private static final double FOOT_MM = 24;
+    /**
+     * What a tile leaves of its page.
+     *
+     * @param sideMm at both sides
+     * @param topMm above
+     * @param footMm below
+     */
+    record Around(double sideMm, double topMm, double footMm) {
+
+        /** Of ordinary sheets. */
+        static final Around ORDINARY = new Around(10, 10, 24);
+
+        /** Of large print, whose words beside the joins want more room. */
+        static Around large(double footMm) {
+            return new Around(23, 22, footMm + 9);
+        }
+    }
+
     private static final double LIP_MM = 8;
 
     private WallTiles() { }
@@ -26,21 +41,21 @@ final class WallTiles {
     }
 
     /** How many tiles a page takes on that paper. */
-    static int count(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm) {
-        return spans(widthMm, paperWidthMm - 2 * SIDE_MM).size() * spans(heightMm, paperHeightMm - TOP_MM - FOOT_MM).size();
+    static int count(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Around around) {
+        return spans(widthMm, paperWidthMm - 2 * around.sideMm()).size() * spans(heightMm, paperHeightMm - around.topMm() - around.footMm()).size();
     }
 
     /** The tiles of a page, row by row; frames are asked for by number, from 0. */
     static List<TiledPage> of(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Words words, TypeScale type,
-                              IntFunction<PageFrame> frames) {
-        List<Span> across = spans(widthMm, paperWidthMm - 2 * SIDE_MM);
-        List<Span> down = spans(heightMm, paperHeightMm - TOP_MM - FOOT_MM);
+                              Around around, IntFunction<PageFrame> frames) {
+        List<Span> across = spans(widthMm, paperWidthMm - 2 * around.sideMm());
+        List<Span> down = spans(heightMm, paperHeightMm - around.topMm() - around.footMm());
         List<TiledPage> tiles = new ArrayList<>();
         for (int row = 0; row < down.size(); row++) {
             for (int column = 0; column < across.size(); column++) {
                 Span x = across.get(column);
                 Span y = down.get(row);
-                tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(SIDE_MM, TOP_MM, x.lengthMm(), y.lengthMm()), x.startMm(), y.startMm(),
+                tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(around.sideMm(), around.topMm(), x.lengthMm(), y.lengthMm()), x.startMm(), y.startMm(),
                         column, row, across.size(), down.size(), Joins.of(column, row, across.size(), down.size(), words, type)));
             }
         }

@@ -16,9 +16,12 @@ import java.util.List;
  * @param months where they begin
  * @param rows the pieces in their order
  * @param notes what stands in the way
+ * @param head of the page in large print, or null
+ * @param legend what stands below the strip in large print; else empty
  */
 public record YearStrip(PageFrame frame, String title, String subtitle, double labelsMm, double topMm, double bottomMm, double todayMm,
-                        List<Box> off, List<Month> months, List<Row> rows, List<Note> notes) {
+                        List<Box> off, List<Month> months, List<Row> rows, List<Note> notes,
+                        Masthead head, List<Passage> legend) {
 
     /** Copies the lists. */
     public YearStrip {
@@ -26,6 +29,12 @@ public record YearStrip(PageFrame frame, String title, String subtitle, double l
         months = List.copyOf(months);
         rows = List.copyOf(rows);
         notes = List.copyOf(notes);
+        legend = List.copyOf(legend);
+    }
+
+    /** Where a word so wide starts from today's line: right of it, or left where it would run off the page. */
+    public double todayWordMm(double wordMm) {
+        return todayMm + wordMm + 1 > frame.widthMm() - Frames.MARGIN_MM ? -wordMm - 0.8 : 0.8;
     }
 
     /**

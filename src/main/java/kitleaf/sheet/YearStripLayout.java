@@ -40,7 +40,7 @@ final class YearStripLayout {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
         this.asked = asked;
-        this.labelsMm = Math.min(60, widthMm * 0.24);
+        this.labelsMm = settings.type().large() ? 0 : Math.min(60, widthMm * 0.24);
     }
 
     /** One page's rows and sentences, still without a frame. */
@@ -95,10 +95,11 @@ final class YearStripLayout {
         }
         boolean inYear = year.asOf().getYear() == year.year();
         return new YearStrip(frame, words.say("strip.title", year.year()), says.fit(), labelsMm, TOP_MM, bottomMm, inYear && rows > 0 ? x(year.asOf()) : 0,
-                rows == 0 ? List.of() : off(bottomMm), rows == 0 ? List.of() : months(bottomMm), placed, notes);
+                rows == 0 ? List.of() : off(TOP_MM + MONTHS_MM, bottomMm),
+                rows == 0 ? List.of() : months(TOP_MM, bottomMm, TextStyle.SHORT), placed, notes, null, List.of());
     }
 
-    private YearStrip.Row row(PlannedPiece piece, double yMm, double rowMm) {
+    YearStrip.Row row(PlannedPiece piece, double yMm, double rowMm) {
         List<Box> main = new ArrayList<>();
         List<Box> beside = new ArrayList<>();
         for (PlannedWeek week : year.weeks()) {
@@ -111,23 +112,23 @@ final class YearStripLayout {
                 piece.reckoning().piece().goal().by().filter(by -> by.getYear() == year.year()).map(this::x).orElse(0.0));
     }
 
-    private List<Box> off(double bottomMm) {
+    List<Box> off(double topMm, double bottomMm) {
         return year.weeks().stream().filter(week -> week.timeOff() > 0)
-                .map(week -> new Box(x(week.monday()), TOP_MM + MONTHS_MM, x(week.monday().plusWeeks(1)) - x(week.monday()), bottomMm - TOP_MM - MONTHS_MM))
+                .map(week -> new Box(x(week.monday()), topMm, x(week.monday().plusWeeks(1)) - x(week.monday()), bottomMm - topMm))
                 .filter(box -> box.widthMm() > 0).toList();
     }
 
-    private List<YearStrip.Month> months(double bottomMm) {
+    List<YearStrip.Month> months(double topMm, double bottomMm, TextStyle names) {
         List<YearStrip.Month> months = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
             LocalDate first = LocalDate.of(year.year(), month, 1);
-            months.add(new YearStrip.Month(x(first), TOP_MM, bottomMm, first.getMonth().getDisplayName(TextStyle.SHORT, language)));
+            months.add(new YearStrip.Month(x(first), topMm, bottomMm, first.getMonth().getDisplayName(names, language)));
         }
         return months;
     }
 
     /** Where a day stands; days outside the year stand at its ends. */
-    private double x(LocalDate day) {
+    double x(LocalDate day) {
         LocalDate first = LocalDate.of(year.year(), 1, 1);
         double fraction = (double) ChronoUnit.DAYS.between(first, day) / first.lengthOfYear();
         double fromMm = Frames.MARGIN_MM + labelsMm;
