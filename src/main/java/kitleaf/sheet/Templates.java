@@ -94,7 +94,8 @@ public final class Templates {
             Map<String, Object> model = new HashMap<>(sheet.model());
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
             Template template = configuration.getTemplate(name);
-            template.process(model, out);
+            boolean large = model.get("type") instanceof TypeScale type && type.large();
+            template.process(model, large ? FullFractions.into(out) : out);
         } catch (ParseException e) {
             throw fault(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage());
         } catch (TemplateNotFoundException e) {
