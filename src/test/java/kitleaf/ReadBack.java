@@ -60,23 +60,51 @@ public final class ReadBack {
     /** Every character on a page, or on all pages for page 0. */
     public static List<Letter> letters(byte[] pdf, int page) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            List<Letter> letters = new ArrayList<>();
-            PDFTextStripper stripper = new PDFTextStripper() {
-                @Override
-                protected void processTextPosition(TextPosition t) {
-                    var m = t.getTextMatrix();
-                    letters.add(new Letter(t.getUnicode(), m.getTranslateX() / POINTS_PER_MM,
-                            (t.getPageHeight() - m.getTranslateY()) / POINTS_PER_MM,
-                            t.getWidthDirAdj() / POINTS_PER_MM, Math.hypot(m.getScaleX(), m.getShearY()), t.getFont().getName(),
-                            Math.toDegrees(Math.atan2(m.getShearY(), m.getScaleX()))));
-                }
-            };
-            if (page > 0) {
-                stripper.setStartPage(page);
-                stripper.setEndPage(page);
+            return letters(document, page);
+        }
+    }
+
+    private static List<Letter> letters(PDDocument document, int page) throws IOException {
+        List<Letter> letters = new ArrayList<>();
+        PDFTextStripper stripper = new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition t) {
+                var m = t.getTextMatrix();
+                letters.add(new Letter(t.getUnicode(), m.getTranslateX() / POINTS_PER_MM,
+                        (t.getPageHeight() - m.getTranslateY()) / POINTS_PER_MM,
+                        t.getWidthDirAdj() / POINTS_PER_MM, Math.hypot(m.getScaleX(), m.getShearY()), t.getFont().getName(),
+                        Math.toDegrees(Math.atan2(m.getShearY(), m.getScaleX()))));
             }
-            stripper.getText(document);
-            return letters;
+        };
+        if (page > 0) {
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+        }
+        stripper.getText(document);
+        return letters;
+    }
+
+    /** The characters of each page, as {@link #letters} gives them one at a time. */
+    public static List<List<Letter>> lettersByPage(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<List<Letter>> pages = new ArrayList<>();
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                pages.add(letters(document, page));
+            }
+            return pages;
+        }
+    }
+
+    /** What is drawn on each page, as {@link #drawn} gives it one at a time. */
+    public static List<List<Drawn>> drawnByPage(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<List<Drawn>> pages = new ArrayList<>();
+            for (PDPage page : document.getPages()) {
+                PathReader reader = new PathReader(page);
+                reader.processPage(page);
+                pages.add(reader.drawn);
+            }
+            return pages;
         }
     }
 

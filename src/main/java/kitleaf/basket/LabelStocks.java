@@ -14,7 +14,7 @@ public final class LabelStocks {
     private static final double USUAL_WIDTH_MM = 63;
     private static final double USUAL_HEIGHT_MM = 25;
     private static final double LARGE_WIDTH_MM = 95;
-    private static final double LARGE_HEIGHT_MM = 55;
+    private static final double LARGE_HEIGHT_MM = 61;
 
     private LabelStocks() {
     }
@@ -30,8 +30,8 @@ public final class LabelStocks {
     }
 
     /**
-     * The stock of large print when the basket names none: plain paper cut into wrap labels of 95 mm x 55 mm. Folded in half
-     * a label has two faces of 47.5 mm x 55 mm, which hold a code, a name, strands, needle, skeins, lot and a title of the usual
+     * The stock of large print when the basket names none: plain paper cut into wrap labels of 95 mm x 61 mm. Folded in half
+     * a label has two faces of 47.5 mm x 61 mm, which hold a code, a name, strands, needle, skeins, lot and a title of the usual
      * lengths in 16 pt (found by measuring). Nothing if the foot leaves no room for one.
      *
      * @param footMm what is left below for the check bars and the signature

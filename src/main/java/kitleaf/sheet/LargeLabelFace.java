@@ -169,15 +169,28 @@ final class LargeLabelFace {
         private static final double TOP = 0.04;
 
         double ordinaryCodePt() {
-            return Math.max(LabelFace.LEAST_CODE_PT, Math.min(LabelFace.MOST_CODE_PT, place.widthMm() * 0.14 / LabelFace.PT_MM));
+            double codePt = Math.max(LabelFace.LEAST_CODE_PT, Math.min(LabelFace.MOST_CODE_PT, place.widthMm() * 0.14 / LabelFace.PT_MM));
+            // The ordinary sheet shrinks a long code to its line.
+            while (codePt - STEP_PT >= LabelFace.LEAST_CODE_PT && ruler.widthMm(words.code(), "text", 600, codePt) > codeRoomMm(codePt)) {
+                codePt -= STEP_PT;
+            }
+            return codePt;
+        }
+
+        private double codeTopMm() {
+            return LabelFace.PAD_MM + place.widthMm() * (TOP + SWATCH) + 1;
+        }
+
+        private double codeRoomMm(double codePt) {
+            return LabelFace.chord(place.widthMm(), codeTopMm(), codeTopMm() + codePt * LabelFace.PT_MM * (LabelFace.CAP + LabelFace.DESCENT));
         }
 
         Optional<LabelFace> set(double sizePt, double codePt) {
             double across = place.widthMm();
             double swatchMm = across * SWATCH;
-            double yMm = LabelFace.PAD_MM + across * TOP + swatchMm + 1;
+            double yMm = codeTopMm();
             double codeMm = codePt * LabelFace.PT_MM * (LabelFace.CAP + LabelFace.DESCENT);
-            double codeRoomMm = LabelFace.chord(across, yMm, yMm + codeMm);
+            double codeRoomMm = codeRoomMm(codePt);
             if (ruler.widthMm(words.code(), "text", 600, codePt) > codeRoomMm) {
                 return Optional.empty();
             }
