@@ -58,7 +58,6 @@ final class CutSheetLayout {
                 "subject", words.say("cut-sheet.subject"),
                 "language", settings.language().toLanguageTag(),
                 "wideTable", WIDE_TABLE_MM,
-                "ruler", settings.ruler(),
                 "lines", new LinesFunction(settings.ruler()),
                 "pages", pages));
     }

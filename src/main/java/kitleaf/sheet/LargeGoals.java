@@ -71,7 +71,6 @@ final class LargeGoals {
                 "title", reckoning.basket().title() + ": " + words.say("goal.name"),
                 "subject", words.say("goal.subject"),
                 "language", settings.language().toLanguageTag(),
-                "ruler", settings.ruler(),
                 "walls", walls,
                 "strips", strip.strips(wallCount * tilesPerWall, count),
                 "words", strip.words(wallCount * tilesPerWall, count)));

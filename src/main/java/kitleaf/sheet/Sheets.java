@@ -49,7 +49,7 @@ public final class Sheets {
             case DUPLEX_CHECK -> DuplexCheckLayout.layOut(reckoning, settings);
             case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };
-        // Every template and the parts it includes take their sizes from here.
-        return sheet.with("type", settings.type());
+        // Every template and the parts it includes take their sizes from here, and ask here what has room.
+        return sheet.with("type", settings.type()).with("ruler", settings.ruler());
     }
 }
