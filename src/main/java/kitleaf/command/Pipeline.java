@@ -39,7 +39,7 @@ final class Pipeline {
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
                 job.clock().mark("lay out");
                 if (sheet.pages() > 0) {
-                    printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning)));
+                    printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning, job.large(basket))));
                 }
                 out.clear(SheetPictures.lyingIn(job.out(), kind));
                 job.clock().mark("press");

@@ -105,7 +105,8 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
         });
     }
 
-    private boolean large(Basket basket) {
+    /** Whether sheets are to be set in large print. */
+    boolean large(Basket basket) {
         return large || basket.largePrint();
     }
 

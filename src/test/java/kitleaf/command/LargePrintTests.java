@@ -125,6 +125,16 @@ class LargePrintTests {
         assertTrue(ran.err().contains("basket.yaml:1:14: \"a bit\" is neither yes nor no; write yes or no"), ran.err());
     }
 
+    /** The cloth plan is not ready for it: it is what it is without, and she is told. */
+    @Test
+    void a_sheet_that_is_not_set_large_yet_stays_whole_and_says_so() throws IOException {
+        byte[] usual = print(HARBOUR, "cloth-plan");
+        Ran ran = Ran.kitleaf("print", HARBOUR, "--out", folder.resolve("out"), "--only", "cloth-plan", "--large");
+        assertEquals(0, ran.code());
+        assertEquals("warning: cloth-plan.pdf: this sheet is not set in large print yet; its words have their ordinary sizes\n", ran.err());
+        assertArrayEquals(usual, Files.readAllBytes(folder.resolve("out/cloth-plan.pdf")));
+    }
+
     /** The scale of the look: 22 title, 13 section, 9.5 text, 8 table, 6.5 fine print, and the sizes between them; fractions apart. */
     @Test
     void ordinary_sheets_keep_their_sizes() throws IOException {
