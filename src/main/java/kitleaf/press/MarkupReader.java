@@ -49,7 +49,7 @@ final class MarkupReader {
         while (true) {
             Place reached = Place.of(xml.getLocation());
             boolean afterText = xml.getEventType() == XMLStreamConstants.CHARACTERS;
-            int event = xml.next();
+            int event = advance();
             // The JDK's reader has already taken the "<" when it hands over the text before it.
             place = afterText && event != XMLStreamConstants.CHARACTERS ? reached.before() : reached;
             switch (event) {
@@ -74,6 +74,15 @@ final class MarkupReader {
                 default:
                     break;
             }
+        }
+    }
+
+    private int advance() throws XMLStreamException, MarkupException {
+        try {
+            return xml.next();
+        } catch (RuntimeException e) {
+            // The JDK's reader trips over its own messages for some odd document types.
+            throw new MarkupException("this is not well-formed XML", Place.of(xml.getLocation()));
         }
     }
 

@@ -8,16 +8,22 @@ import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
 
 /**
- * The markup as it is read: remembers what its reader threw, and sums up all characters in a digest.
+ * The markup as it is read: remembers what its reader threw, sees that no page goes on for ever, and sums up all characters in
+ * a digest.
  * The digest tells documents apart and guards nothing, so two check sums and the length, which cost
  * next to no time, stand in for a cryptographic one.
  */
 final class MarkupSource extends Reader {
 
+    /** The most markup taken for one page; the fullest sheet of small labels has a tenth of it. */
+    static final int MOST_A_PAGE = 5_000_000;
+
     private final Reader reader;
     private final CRC32 first = new CRC32();
     private final CRC32C second = new CRC32C();
     private long characters;
+    private long mostCharacters = MOST_A_PAGE;
+    private boolean tooLong;
     private byte[] bytes = new byte[0];
     private IOException failure;
 
@@ -46,6 +52,10 @@ final class MarkupSource extends Reader {
             first.update(bytes, 0, 2 * count);
             second.update(bytes, 0, 2 * count);
             characters += count;
+            if (characters > mostCharacters) {
+                tooLong = true;
+                throw new IOException("a page without end");
+            }
         }
         return count;
     }
@@ -53,6 +63,16 @@ final class MarkupSource extends Reader {
     /** The markup's reader belongs to the caller. */
     @Override
     public void close() {
+    }
+
+    /** A page begins. */
+    void startPage() {
+        mostCharacters = characters + MOST_A_PAGE;
+    }
+
+    /** Whether reading ended because a page, or what stands before the first one, is too long. */
+    boolean tooLong() {
+        return tooLong;
     }
 
     Optional<IOException> failure() {

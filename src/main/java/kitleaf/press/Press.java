@@ -16,12 +16,14 @@ public final class Press {
     private static final int MOST_LEVELS = 3;
 
     private final PressSettings settings;
+    private final MarkupSource source;
     private final PdfSink sink;
     private final Warnings warnings = new Warnings();
     private Binder binder;
     private PageArtist artist;
 
-    private Press(PdfSink sink, PressSettings settings) {
+    private Press(MarkupSource source, PdfSink sink, PressSettings settings) {
+        this.source = source;
         this.sink = sink;
         this.settings = settings;
     }
@@ -43,8 +45,12 @@ public final class Press {
         MarkupSource source = new MarkupSource(markup);
         PdfSink sink = new PdfSink(pdf);
         try {
-            return new Press(sink, settings).run(source);
+            return new Press(source, sink, settings).run();
         } catch (XMLStreamException e) {
+            if (source.tooLong()) {
+                throw new MarkupException("one page has more than " + MarkupSource.MOST_A_PAGE / 1_000_000
+                        + " million characters of markup; look for a loop without end in its template", Place.of(e.getLocation()));
+            }
             if (source.failure().isPresent()) {
                 throw source.failure().get();
             }
@@ -57,7 +63,7 @@ public final class Press {
         }
     }
 
-    private PressReport run(MarkupSource source) throws XMLStreamException, MarkupException, IOException {
+    private PressReport run() throws XMLStreamException, MarkupException, IOException {
         MarkupReader reader = new MarkupReader(source);
         Element root = null;
         for (MarkupReader.Event event = reader.next(); event != MarkupReader.Event.DONE; event = reader.next()) {
@@ -87,6 +93,7 @@ public final class Press {
     }
 
     private void startPage(Element root, Element element) throws MarkupException {
+        source.startPage();
         Plate plate = new Plate(side(element, "width"), side(element, "height"),
                 settings.acrossFactor(), settings.downFactor());
         if (binder == null) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.io.Reader;
 import java.io.Writer;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
@@ -22,6 +23,10 @@ final class MarkupStream extends Reader {
 
     private static final int CHUNK = 16_384;
     private static final int CHUNKS = 8;
+
+    /** How long a writer may write nothing: a page takes milliseconds, so this is a loop without end. */
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
     private static final char[] END = new char[0];
 
     private final BlockingQueue<char[]> queue = new ArrayBlockingQueue<>(CHUNKS);
@@ -30,13 +35,24 @@ final class MarkupStream extends Reader {
     private char[] chunk = new char[0];
     private int next;
 
-    private MarkupStream() { }
+    private final Duration patience;
+    private final Thread writer;
+
+    private MarkupStream(Source source, Duration patience) {
+        this.patience = patience;
+        this.writer = new Thread(() -> fill(source), "templates");
+        // What cannot be stopped ends with the program.
+        writer.setDaemon(true);
+    }
 
     static MarkupStream of(Source source) {
-        MarkupStream stream = new MarkupStream();
-        Thread writer = new Thread(() -> stream.fill(source), "templates");
-        writer.setDaemon(true);
-        writer.start();
+        return of(source, PATIENCE);
+    }
+
+    /** A stream that gives up on a writer from which nothing has come for so long. */
+    static MarkupStream of(Source source, Duration patience) {
+        MarkupStream stream = new MarkupStream(source, patience);
+        stream.writer.start();
         return stream;
     }
 
@@ -77,7 +93,13 @@ final class MarkupStream extends Reader {
                 return -1;
             }
             try {
-                chunk = queue.take();
+                char[] full = queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
+                if (full == null) {
+                    close();
+                    throw new TemplateFault("nothing has come from the templates for " + patience.toSeconds()
+                            + " seconds; look for a loop without end in them");
+                }
+                chunk = full;
                 next = 0;
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
@@ -109,6 +131,7 @@ final class MarkupStream extends Reader {
     public void close() {
         closed = true;
         queue.clear();
+        writer.interrupt();
     }
 
     private final class ChunkWriter extends Writer {

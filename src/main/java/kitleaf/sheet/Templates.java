@@ -1,11 +1,11 @@
 package kitleaf.sheet;
 
 import freemarker.cache.ClassTemplateLoader;
-import freemarker.cache.FileTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.TemplateLoader;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapperBuilder;
 import freemarker.template.Template;
@@ -35,6 +35,7 @@ public final class Templates {
 
     private final Configuration configuration;
     private final Words words;
+    private final boolean hasOwn;
 
     /**
      * Opens the templates.
@@ -43,13 +44,15 @@ public final class Templates {
      * @throws IOException when that folder cannot be read
      */
     public Templates(Optional<Path> own, Locale language) throws IOException {
+        hasOwn = own.isPresent();
         configuration = new Configuration(Configuration.VERSION_2_3_34);
         TemplateLoader builtIn = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
         configuration.setTemplateLoader(own.isEmpty() ? builtIn
-                : new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(own.get().toFile()), builtIn}));
+                : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), builtIn}));
         configuration.setDefaultEncoding("UTF-8");
         DefaultObjectWrapperBuilder wrapper = new DefaultObjectWrapperBuilder(Configuration.VERSION_2_3_34);
         wrapper.setIterableSupport(true);
+        wrapper.setMemberAccessPolicy(new ViewsOnly());
         configuration.setObjectWrapper(wrapper.build());
         configuration.setLocale(Locale.ROOT);
         configuration.setLocalizedLookup(false);
@@ -78,8 +81,9 @@ public final class Templates {
      */
     public Optional<String> locate(Sheet sheet, long offset) {
         LocatingWriter writer = new LocatingWriter(offset);
-        try {
-            run(sheet, writer);
+        // Nothing comes out of this stream; it is there for its patience with a template that loops this time.
+        try (Reader nothing = MarkupStream.of(out -> run(sheet, writer))) {
+            nothing.read(new char[1]);
         } catch (LocatingWriter.Found found) {
             return Optional.of(found.place());
         } catch (IOException e) {
@@ -95,13 +99,25 @@ public final class Templates {
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
             Template template = configuration.getTemplate(name);
             boolean large = model.get("type") instanceof TypeScale type && type.large();
+            // Lets a loop that writes nothing be stopped.
+            _CoreAPI.addThreadInterruptedChecks(template);
             template.process(model, large ? FullFractions.into(out) : out);
+        } catch (StackOverflowError e) {
+            throw new TemplateFault(name + ": this template calls itself without end, or nests too deep; look at what it calls and includes");
+        } catch (OutOfMemoryError e) {
+            if (!hasOwn) {
+                throw e;
+            }
+            throw new TemplateFault(name + ": this template takes more memory than Java may use; look for a text or list that grows without end");
         } catch (ParseException e) {
             throw fault(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage());
         } catch (TemplateNotFoundException e) {
             throw new TemplateFault(e.getTemplateName() + ": no such template; a templates folder may hold only replacements for "
                     + "the files Kitleaf has, and what those include");
         } catch (TemplateException e) {
+            if (e.getCause() instanceof TemplateFault inner) {
+                throw inner;
+            }
             Integer line = e.getLineNumber();
             Integer column = e.getColumnNumber();
             throw fault(e.getTemplateSourceName() == null ? name : e.getTemplateSourceName(), line == null ? 1 : line,
@@ -120,7 +136,9 @@ public final class Templates {
 
     private static TemplateFault fault(String name, int line, int column, String message) {
         // FreeMarker ends its messages with long advice for programmers; the first paragraph says what is wrong.
-        String first = message == null ? "the template failed" : message.strip().split("\\n\\s*(\\n|----)")[0].replaceAll("\\s+", " ");
+        String first = message == null ? "the template failed" : message.strip().split("\\n\\s*(\\n|----)")[0].replaceAll("\\s+", " ")
+                // Where it looked is the machine's business.
+                .replaceFirst(" The name was interpreted by this TemplateLoader.*", "");
         return new TemplateFault(name + ":" + line + ":" + column + ": " + first);
     }
 }

@@ -1,0 +1,86 @@
+package kitleaf.sheet;
+
+import freemarker.cache.TemplateLoader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
+/**
+ * Templates in the user's own folder. Whatever name a template asks for, nothing outside that folder is opened, by
+ * no path and no link.
+ */
+final class OwnTemplates implements TemplateLoader {
+
+    /** The largest template taken, 1 MB; the longest built-in one has a fiftieth of that. */
+    private static final int MOST_BYTES = 1_000_000;
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    private final Path folder;
+
+    OwnTemplates(Path folder) throws IOException {
+        this.folder = folder.toRealPath();
+    }
+
+    /** A template's file; {@code real} is what was checked, so it is what is read. */
+    private record Found(String name, Path real) { }
+
+    @Override
+    public Object findTemplateSource(String name) throws IOException {
+        try {
+            Path named = folder.resolve(name).normalize();
+            if (!named.startsWith(folder) || !Files.exists(named)) {
+                return null;
+            }
+            Path real = named.toRealPath();
+            if (!real.startsWith(folder)) {
+                throw new TemplateFault(name + ": this is a link that leads out of the templates folder; put the file itself inside it");
+            }
+            // A pipe or a device could be read for ever.
+            if (!Files.isRegularFile(real)) {
+                throw new TemplateFault(name + ": this is not a file with text in it; put a template in its place");
+            }
+            return new Found(name, real);
+        } catch (InvalidPathException e) {
+            return null;
+        }
+    }
+
+    @Override
+    public long getLastModified(Object source) {
+        // A run is short: what was read once stays.
+        return 0;
+    }
+
+    @Override
+    public Reader getReader(Object source, String encoding) throws IOException {
+        Found found = (Found) source;
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(found.real())) {
+            bytes = in.readNBytes(MOST_BYTES + 1);
+        } catch (IOException e) {
+            throw new TemplateFault(found.name() + ": this cannot be read; allow yourself to read it, or take it away");
+        }
+        if (bytes.length > MOST_BYTES) {
+            throw new TemplateFault(found.name() + ": this file is larger than 1 MB; split it with include");
+        }
+        try {
+            String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
+            return new StringReader(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+        } catch (CharacterCodingException e) {
+            throw new TemplateFault(found.name() + ": this is not in UTF-8; save the file as UTF-8");
+        }
+    }
+
+    @Override
+    public void closeTemplateSource(Object source) { }
+}

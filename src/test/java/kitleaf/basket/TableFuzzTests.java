@@ -1,0 +1,21 @@
+package kitleaf.basket;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Any bytes whatever, taken for a table of threads, end in threads or in problems that can be told. */
+class TableFuzzTests {
+
+    @FuzzTest(maxDuration = "5m")
+    void readOrTold(byte[] data) {
+        Problems problems = new Problems();
+        List<CalledThread> threads = SourceReader.decode(data, Path.of("t.csv"), problems)
+                .map(source -> new ThreadReader(Settings.USUAL, problems).read(new ThreadTable(source, problems).read()))
+                .orElseGet(List::of);
+        problems.all().forEach(problem -> assertTrue(ProblemText.render(problem).startsWith("t.csv"), problem.toString()));
+        threads.forEach(thread -> assertTrue(!thread.code().isBlank() && thread.code().codePoints().noneMatch(Quote::hidden), thread.code()));
+    }
+}
