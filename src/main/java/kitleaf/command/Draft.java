@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 
 /** A file being written beside the one it will replace. */
 final class Draft implements Closeable {
@@ -17,7 +18,9 @@ final class Draft implements Closeable {
     Draft(Path file, Path target) throws IOException {
         this.file = file;
         this.target = target;
-        this.stream = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
+        this.stream = new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), 1 << 16);
+        // For a run that is interrupted; one that is killed is cleaned up after by the next.
+        file.toFile().deleteOnExit();
     }
 
     Path file() {

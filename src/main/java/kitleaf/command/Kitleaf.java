@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,6 +53,7 @@ public final class Kitleaf {
     static int run(String[] arguments, Terminal terminal, PrintStream out, PrintStream err) {
         CommandLine line = new CommandLine(new Kitleaf(terminal));
         line.addSubcommand(new CommandLine.HelpCommand());
+        line.registerConverter(Path.class, new PathOption());
         line.setUsageHelpWidth(HELP_WIDTH);
         // YAML and paths are UTF-8 wherever they come from; so is what is said about them.
         line.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
@@ -70,6 +72,10 @@ public final class Kitleaf {
         }
         int code = execute(line, arguments);
         line.getOut().flush();
+        if (code == Exit.DONE && out.checkError()) {
+            line.getErr().println("what was to be said here could not be written; if it goes to a file, its disk may be full");
+            code = Exit.COULD_NOT_WRITE;
+        }
         line.getErr().flush();
         return code;
     }
@@ -80,6 +86,9 @@ public final class Kitleaf {
         } catch (OutOfMemoryError e) {
             line.getErr().println("the basket is too large for the memory Java may use; print fewer pieces with --piece, "
                     + "or give Java more with java -Xmx1g -jar");
+            return CommandLine.ExitCode.SOFTWARE;
+        } catch (StackOverflowError e) {
+            line.getErr().println("Kitleaf itself has failed, and we are sorry. Please report this with your basket: it nests too deep");
             return CommandLine.ExitCode.SOFTWARE;
         }
     }

@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -19,16 +20,21 @@ import java.util.List;
 final class OutFolder implements Closeable {
 
     private final Path folder;
+    private final RunMark mark;
     private final List<Draft> drafts = new ArrayList<>();
     private final List<Path> stale = new ArrayList<>();
 
-    private OutFolder(Path folder) {
+    private OutFolder(Path folder, RunMark mark) {
         this.folder = folder;
+        this.mark = mark;
     }
 
     static OutFolder open(Path folder) throws IOException {
-        Files.createDirectories(folder);
-        return new OutFolder(folder);
+        // A link to a folder is a folder too, but not one that can be made.
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder);
+        }
+        return new OutFolder(folder, RunMark.in(folder));
     }
 
     Path path(String name) {
@@ -37,7 +43,7 @@ final class OutFolder implements Closeable {
 
     /** A draft of the file of this name. */
     Draft draft(String name) throws IOException {
-        Draft draft = new Draft(Files.createTempFile(folder, ".kitleaf-", ".part"), path(name));
+        Draft draft = new Draft(mark.draft(name), path(name));
         drafts.add(draft);
         return draft;
     }
@@ -54,8 +60,16 @@ final class OutFolder implements Closeable {
                 throw new FileSystemException(draft.target().toString(), null, "a folder stands where the sheet should go");
             }
         }
+        List<String> replaced = new ArrayList<>();
         for (Draft draft : drafts) {
-            Files.move(draft.file(), draft.target(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            String name = draft.target().getFileName().toString();
+            try {
+                Files.move(draft.file(), draft.target(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (IOException e) {
+                throw new FileSystemException(draft.target().toString(), null, name + " could not be replaced; close it where it is open, "
+                        + "or choose another folder with --out" + (replaced.isEmpty() ? "" : "; new already: " + String.join(", ", replaced)));
+            }
+            replaced.add(name);
         }
         for (Path old : stale) {
             if (drafts.stream().noneMatch(draft -> draft.target().equals(old))) {
@@ -71,6 +85,7 @@ final class OutFolder implements Closeable {
         for (Draft draft : drafts) {
             Files.deleteIfExists(draft.file());
         }
+        mark.close();
     }
 
     /** What to tell her when writing failed. */
@@ -83,6 +98,7 @@ final class OutFolder implements Closeable {
         String why = e instanceof AccessDeniedException ? "you may not write there" + advice
                 : e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException
                         ? "there is a file in the way" + advice
+                : e instanceof NoSuchFileException ? "there is no such place" + advice
                 : e instanceof FileSystemException f && f.getReason() != null ? f.getReason()
                 : e.getMessage() == null ? "the disk gave no reason" : e.getMessage();
         return new Failure(Exit.COULD_NOT_WRITE, "could not write to " + path + ": " + why);

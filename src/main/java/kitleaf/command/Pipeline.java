@@ -36,7 +36,9 @@ final class Pipeline {
             Templates templates = job.openTemplates();
             for (SheetKind kind : job.kinds(basket)) {
                 job.progress().step("laying out " + kind.id());
+                job.limits().checkLabels(kind, basket);
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
+                job.limits().checkPages(sheet);
                 job.clock().mark("lay out");
                 if (sheet.pages() > 0) {
                     printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning, job.large(basket))));
@@ -49,7 +51,7 @@ final class Pipeline {
             }
             out.replaceAll();
             job.reckoned().accept(reckoning);
-        } catch (TemplateFault e) {
+        } catch (TemplateFault | Limits.PagesWithoutEnd e) {
             throw new Failure(Exit.BASKET_HAS_PROBLEMS, e.getMessage());
         } catch (IOException e) {
             throw OutFolder.couldNotWrite(job.out(), e);

@@ -3,7 +3,7 @@ package kitleaf.command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads {@code --skip}. */
+/** Reads a number of labels or pages. */
 final class PlacesOption implements ITypeConverter<Integer> {
 
     @Override
@@ -11,7 +11,7 @@ final class PlacesOption implements ITypeConverter<Integer> {
         try {
             return Integer.valueOf(value);
         } catch (NumberFormatException e) {
-            throw new TypeConversionException("'" + value + "' is not a number of labels; write a whole number such as 12");
+            throw new TypeConversionException("'" + value + "' is not a whole number; write a whole number such as 12");
         }
     }
 }

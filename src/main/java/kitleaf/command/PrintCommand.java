@@ -69,6 +69,9 @@ class PrintCommand implements Callable<Integer> {
     @Option(names = "--open", description = "Open what was printed: the PDF if it is one, else their folder.")
     private boolean open;
 
+    @Mixin
+    private Limits limits;
+
     @Option(names = "--timings", hidden = true, description = "Say where the time went.")
     private boolean timings;
 
@@ -108,7 +111,7 @@ class PrintCommand implements Callable<Integer> {
         List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
         try {
             return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, large, pictures, skip, Optional.ofNullable(asOf), planTime,
-                    Optional.ofNullable(templates), progress, reckoned, clock)).run();
+                    Optional.ofNullable(templates), progress, reckoned, limits, clock)).run();
         } finally {
             progress.clear();
         }

@@ -37,11 +37,12 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param templates her own templates folder
  * @param progress told of each step and each page of a sheet
  * @param reckoned told of the figures the sheets show
+ * @param limits how much is printed without asking
  * @param clock where the time goes
  */
 record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf,
                 Stopwatch planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
-                Clock clock) {
+                Limits limits, Clock clock) {
 
     /** Sheets speak one language so far. */
     private static final Locale LANGUAGE = Locale.ENGLISH;
@@ -112,6 +113,6 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     PressSettings pressSettings(Basket basket, Sheet sheet) {
         return new PressSettings(basket.printer().acrossFactor(), basket.printer().downFactor(), basket.latest(),
-                progress.of(sheet.kind().id(), sheet.pages()));
+                limits.guard(sheet, progress.of(sheet.kind().id(), sheet.pages())));
     }
 }

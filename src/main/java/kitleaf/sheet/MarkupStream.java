@@ -35,23 +35,30 @@ final class MarkupStream extends Reader {
     private char[] chunk = new char[0];
     private int next;
 
+    private final String name;
     private final Duration patience;
     private final Thread writer;
 
-    private MarkupStream(Source source, Duration patience) {
+    private MarkupStream(String name, Source source, Duration patience) {
+        this.name = name;
         this.patience = patience;
         this.writer = new Thread(() -> fill(source), "templates");
         // What cannot be stopped ends with the program.
         writer.setDaemon(true);
     }
 
-    static MarkupStream of(Source source) {
-        return of(source, PATIENCE);
+    /**
+     * A stream of what is written.
+     *
+     * @param name of the template that writes, for its user
+     */
+    static MarkupStream of(String name, Source source) {
+        return of(name, source, PATIENCE);
     }
 
     /** A stream that gives up on a writer from which nothing has come for so long. */
-    static MarkupStream of(Source source, Duration patience) {
-        MarkupStream stream = new MarkupStream(source, patience);
+    static MarkupStream of(String name, Source source, Duration patience) {
+        MarkupStream stream = new MarkupStream(name, source, patience);
         stream.writer.start();
         return stream;
     }
@@ -96,8 +103,8 @@ final class MarkupStream extends Reader {
                 char[] full = queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
                 if (full == null) {
                     close();
-                    throw new TemplateFault("nothing has come from the templates for " + patience.toSeconds()
-                            + " seconds; look for a loop without end in them");
+                    throw new TemplateFault(name + ": nothing has come from this template for " + patience.toSeconds()
+                            + " seconds; look for a loop without end in it");
                 }
                 chunk = full;
                 next = 0;

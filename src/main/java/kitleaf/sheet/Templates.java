@@ -59,6 +59,8 @@ public final class Templates {
         configuration.setNumberFormat("c");
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
+        // What a template tries and recovers from is its own affair.
+        configuration.setAttemptExceptionReporter((failure, environment) -> { });
         configuration.setWrapUncheckedExceptions(true);
         // A template describes a page; it has no business with classes.
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
@@ -71,7 +73,7 @@ public final class Templates {
      * where the template fails; closing the reader ends the template.
      */
     public Reader open(Sheet sheet) {
-        return MarkupStream.of(out -> run(sheet, out));
+        return MarkupStream.of(fileName(sheet), out -> run(sheet, out));
     }
 
     /**
@@ -82,7 +84,7 @@ public final class Templates {
     public Optional<String> locate(Sheet sheet, long offset) {
         LocatingWriter writer = new LocatingWriter(offset);
         // Nothing comes out of this stream; it is there for its patience with a template that loops this time.
-        try (Reader nothing = MarkupStream.of(out -> run(sheet, writer))) {
+        try (Reader nothing = MarkupStream.of(fileName(sheet), out -> run(sheet, writer))) {
             nothing.read(new char[1]);
         } catch (LocatingWriter.Found found) {
             return Optional.of(found.place());
@@ -93,7 +95,7 @@ public final class Templates {
     }
 
     private void run(Sheet sheet, Writer out) throws IOException {
-        String name = sheet.kind().id() + SUFFIX;
+        String name = fileName(sheet);
         try {
             Map<String, Object> model = new HashMap<>(sheet.model());
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
@@ -123,6 +125,10 @@ public final class Templates {
             throw fault(e.getTemplateSourceName() == null ? name : e.getTemplateSourceName(), line == null ? 1 : line,
                     column == null ? 1 : column, e.getMessageWithoutStackTop());
         }
+    }
+
+    private static String fileName(Sheet sheet) {
+        return sheet.kind().id() + SUFFIX;
     }
 
     private Object say(List<?> arguments) throws TemplateModelException {

@@ -54,7 +54,7 @@ class BasketFuzzTests {
     private static void canBeTold(Problem problem) {
         String told = ProblemText.render(problem);
         assertTrue(told.codePoints().noneMatch(c -> c != '\n' && c != '\r' && c != '\t' && Quote.hidden(c)), told);
-        assertTrue(!told.contains("Exception") && !told.contains("snakeyaml"), told);
+        assertTrue(told.startsWith("basket.yaml") || told.startsWith("pieces/p.yaml"), told);
     }
 
     private static Basket basket(Settings settings, List<Piece> pieces) {

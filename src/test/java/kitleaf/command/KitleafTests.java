@@ -81,7 +81,7 @@ class KitleafTests {
         "print x --paper A9|'A9' is no paper Kitleaf knows; write A5, A4",
         "print x --units inches|'inches' is not a unit; write in or cm",
         "print x --only cutsheets|'cutsheets' is not a sheet; write cut-sheets",
-        "print x --skip some|'some' is not a number of labels; write a whole number such as 12",
+        "print x --skip some|'some' is not a whole number; write a whole number such as 12",
         "print x --as-of tomorrow|'tomorrow'",
         "reckon x --as-of 2027-02-30|'2027-02-30'",
         "print x --templates nowhere|there is no templates folder nowhere"})

@@ -3,6 +3,7 @@ package kitleaf.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -24,7 +25,7 @@ class MarkupStreamTests {
     void what_is_written_is_read_whatever_its_length() throws IOException {
         for (int length : new int[] {0, 1, 16_383, 16_384, 16_385, 500_000}) {
             String text = "x".repeat(length);
-            try (Reader reader = MarkupStream.of(out -> out.write(text))) {
+            try (Reader reader = MarkupStream.of("a.ftlx", out -> out.write(text))) {
                 assertEquals(text, all(reader));
             }
         }
@@ -32,7 +33,7 @@ class MarkupStreamTests {
 
     @Test
     void a_failure_of_the_writer_reaches_the_reader_after_what_was_written() throws IOException {
-        try (Reader reader = MarkupStream.of(out -> {
+        try (Reader reader = MarkupStream.of("a.ftlx", out -> {
             out.write("before");
             throw new TemplateFault("the pencil broke");
         })) {
@@ -46,7 +47,7 @@ class MarkupStreamTests {
     @Test
     void closing_the_reader_ends_a_writer_that_waits() throws IOException, InterruptedException {
         CountDownLatch ended = new CountDownLatch(1);
-        Reader reader = MarkupStream.of(out -> {
+        Reader reader = MarkupStream.of("a.ftlx", out -> {
             try {
                 while (true) {
                     out.write("more and more");
@@ -59,5 +60,20 @@ class MarkupStreamTests {
         reader.close();
         assertTimeoutPreemptively(Duration.ofSeconds(20), () -> ended.await(30, TimeUnit.SECONDS));
         assertEquals(0, ended.getCount());
+    }
+
+    @Test
+    void a_writer_that_falls_silent_is_given_up_and_stopped() throws IOException, InterruptedException {
+        CountDownLatch stopped = new CountDownLatch(1);
+        Reader reader = MarkupStream.of("a.ftlx", out -> {
+            try {
+                Thread.sleep(60_000);
+            } catch (InterruptedException e) {
+                stopped.countDown();
+            }
+        }, Duration.ofSeconds(1));
+        assertEquals("a.ftlx: nothing has come from this template for 1 seconds; look for a loop without end in it",
+                assertThrows(TemplateFault.class, reader::read).getMessage());
+        assertTrue(stopped.await(30, TimeUnit.SECONDS));
     }
 }

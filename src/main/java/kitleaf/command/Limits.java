@@ -1,0 +1,72 @@
+package kitleaf.command;
+
+import java.util.function.IntConsumer;
+import kitleaf.basket.Basket;
+import kitleaf.sheet.Sheet;
+import kitleaf.sheet.SheetKind;
+import kitleaf.sizing.thread.ThreadReckoning;
+import picocli.CommandLine.Option;
+
+/** How much one run prints before it asks whether that is meant. */
+final class Limits {
+
+    /** A template may make this many pages for each it was given: more is a loop without end. */
+    private static final int PAGES_FOR_ONE = 100;
+
+    @Option(names = "--most-pages", paramLabel = "N", converter = PlacesOption.class, defaultValue = "20000",
+            description = "The most pages one sheet may have. Default: 20000.")
+    private int pages;
+
+    @Option(names = "--most-labels", paramLabel = "N", converter = PlacesOption.class, defaultValue = "500000",
+            description = "The most bobbin labels. Default: 500000.")
+    private int labels;
+
+    /** Refuses labels past the limit, before any is laid out. */
+    void checkLabels(SheetKind kind, Basket basket) throws Failure {
+        if (kind != SheetKind.BOBBIN_LABELS || calledFor(basket) <= labels) {
+            return;
+        }
+        long number = ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty())
+                .mapToLong(piece -> piece.threads().size()).sum();
+        if (number > labels) {
+            throw new Failure(Exit.BASKET_HAS_PROBLEMS, "this basket asks for " + number + " bobbin labels, more than " + labels
+                    + "; choose pieces with --piece, or allow them with --most-labels " + number);
+        }
+    }
+
+    /** Refuses a sheet of more pages than the limit. */
+    void checkPages(Sheet sheet) throws Failure {
+        if (sheet.pages() > pages) {
+            throw new Failure(Exit.BASKET_HAS_PROBLEMS, sheet.kind().id() + " would have " + sheet.pages() + " pages, more than " + pages
+                    + "; choose pieces with --piece, or allow them with --most-pages " + sheet.pages());
+        }
+    }
+
+    /** Passes each page on until there are far more than the sheet was laid out with. */
+    IntConsumer guard(Sheet sheet, IntConsumer next) {
+        long most = PAGES_FOR_ONE + (long) PAGES_FOR_ONE * sheet.pages();
+        return page -> {
+            if (page > most) {
+                throw new PagesWithoutEnd(sheet.kind().id() + ": the template makes more than " + most + " pages where "
+                        + sheet.pages() + (sheet.pages() == 1 ? " was" : " were") + " laid out; look for a loop without end in it");
+            }
+            next.accept(page);
+        };
+    }
+
+    /** Threads counted by entry, never fewer than labels; cheap. */
+    private static long calledFor(Basket basket) {
+        return basket.pieces().stream().mapToLong(piece -> piece.threads().size()
+                + piece.parts().stream().mapToLong(part -> part.threads().size()).sum()).sum();
+    }
+
+    /** Ends the pressing of a sheet. */
+    static final class PagesWithoutEnd extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        private PagesWithoutEnd(String message) {
+            super(message, null, false, false);
+        }
+    }
+}
