@@ -17,6 +17,9 @@ final class BasketFiles {
     static final String PIECES = "pieces";
     static final String ENDING = ".yaml";
 
+    /** The most piece files taken: a piece a day for a quarter of a century. */
+    static final int MOST_FILES = 10_000;
+
     private BasketFiles() {
     }
 
@@ -43,6 +46,22 @@ final class BasketFiles {
         return Optional.of(given.getParent() == null ? Path.of("") : given.getParent());
     }
 
+    /**
+     * Whether a file lies in a basket, whatever links lead to it; if not, that is told. Where neither can be followed,
+     * reading it will tell more.
+     */
+    static boolean inside(Path basket, Path file, Problems problems) {
+        try {
+            if (file.toRealPath().startsWith(basket.toRealPath())) {
+                return true;
+            }
+            problems.add(shown(file), "this is a link that leads out of the basket", "put the file itself inside it");
+            return false;
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
     /** The ID of a document: its file's name without the ending, numbered from the second document on. */
     static String id(Path pieceFile, int document) {
         String name = pieceFile.getFileName().toString();
@@ -67,6 +86,10 @@ final class BasketFiles {
             problems.add(SourceReader.unreadable(shown(folder), e));
         }
         entries.sort(null);
+        if (entries.size() > MOST_FILES) {
+            problems.add(shown(folder), "there are more than " + MOST_FILES + " files in here", "part them into several baskets");
+            return files;
+        }
         for (Path entry : entries) {
             String name = entry.getFileName().toString();
             String low = name.toLowerCase(Locale.ROOT);
@@ -74,7 +97,11 @@ final class BasketFiles {
             if (name.startsWith(".")) {
                 continue;
             }
-            if (name.endsWith(ENDING)) {
+            if (name.codePoints().anyMatch(Quote::hidden)) {
+                if (low.endsWith(ENDING)) {
+                    problems.add(shown(entry), "this file's name holds a sign that does not show", "rename it");
+                }
+            } else if (name.endsWith(ENDING)) {
                 files.add(entry);
             } else if (low.endsWith(ENDING) || low.endsWith(".yml")) {
                 misnamed(entry, problems);

@@ -73,7 +73,11 @@ public final class BasketReader {
         naming.all().forEach(problems::add);
         allPieces = naming.none();
         for (Path file : files) {
-            pieces(file, basket, settings);
+            if (BasketFiles.inside(basket, file, problems)) {
+                pieces(file, basket, settings);
+            } else {
+                allPieces = false;
+            }
         }
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), "there are no pieces in this basket",
@@ -97,7 +101,8 @@ public final class BasketReader {
         if (!Files.exists(file)) {
             return Settings.USUAL;
         }
-        Optional<Source> source = SourceReader.read(file, BasketFiles.shown(file), problems);
+        Optional<Source> source = BasketFiles.inside(basket, file, problems)
+                ? SourceReader.read(file, BasketFiles.shown(file), problems) : Optional.empty();
         if (source.isEmpty()) {
             return Settings.UNREAD;
         }

@@ -38,6 +38,9 @@ final class CsvTable {
 
     private static final String DECIMAL_COMMA = "(\\s*[0-9]*),([0-9]+[^0-9.,]*)";
 
+    /** The most rows taken below the header; nobody's stash has a tenth of them. */
+    static final int MOST_ROWS = 5000;
+
     private final Source source;
     private final Shape shape;
     private final Problems problems;
@@ -104,17 +107,32 @@ final class CsvTable {
         try (CsvReader<CsvRecord> reader = CsvReader.builder().fieldSeparator(separator.sign()).ignoreDifferentFieldCount(true)
                 .acceptCharsAfterQuotes(false).ofCsvRecord(source.text())) {
             for (CsvRecord row : reader) {
+                if (rows.size() > MOST_ROWS) {
+                    problems.add(new Place(source, (int) row.getStartingLineNumber(), 1, 1), "this table has more than " + MOST_ROWS + " rows",
+                            "keep at most " + MOST_ROWS);
+                    return List.of();
+                }
                 rows.add(row);
                 next = (int) row.getStartingLineNumber() + 1;
             }
             return rows;
         } catch (CsvParseException e) {
-            problems.add(new Place(source, Math.min(next, source.lineCount()), 1, 1), "a quote goes wrong in this row",
+            int line = Math.min(next, source.lineCount());
+            // The reader of CSV gives up on some tens of thousands of cells by itself.
+            if (source.line(line).orElse("").chars().filter(c -> c == separator.sign()).count() >= MOST_COLUMNS) {
+                tooWide(line);
+                return List.of();
+            }
+            problems.add(new Place(source, line, 1, 1), "a quote goes wrong in this row",
                     "put a whole cell in \" or none of it, and write \"\" for a \" inside");
         } catch (IOException e) {
             throw new IllegalStateException("a text in memory could not be read", e);
         }
         return List.of();
+    }
+
+    private void tooWide(int line) {
+        problems.add(new Place(source, line, 1, 1), "this row has more than " + MOST_COLUMNS + " cells", "take out columns that are not needed");
     }
 
     /** The column of each cell, or nothing if a table cannot be made of them. */

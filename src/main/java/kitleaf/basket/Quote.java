@@ -31,9 +31,11 @@ final class Quote {
         return shown.toString();
     }
 
-    /** Whether a character steers a screen, a line or the direction of writing rather than being seen. */
+    /** Whether a character steers a screen, a line or the direction of writing, or is none at all, rather than being seen. */
     static boolean hidden(int character) {
-        return Character.getType(character) == Character.CONTROL
+        int type = Character.getType(character);
+        return type == Character.CONTROL || type == Character.SURROGATE
+                || (character & 0xFFFE) == 0xFFFE
                 || character == 0x2028 || character == 0x2029
                 || (character >= 0x202A && character <= 0x202E)
                 || (character >= 0x2066 && character <= 0x2069);

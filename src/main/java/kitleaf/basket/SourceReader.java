@@ -118,7 +118,7 @@ final class SourceReader {
         for (int number = 1; number <= source.lineCount(); number++) {
             int[] line = source.line(number).orElseThrow().codePoints().toArray();
             for (int i = 0; i < line.length; i++) {
-                if ((line[i] != '\t' && Quote.hidden(line[i])) || line[i] == BYTE_ORDER_MARK || (line[i] & 0xFFFE) == 0xFFFE) {
+                if ((line[i] != '\t' && Quote.hidden(line[i])) || line[i] == BYTE_ORDER_MARK) {
                     problems.add(new Place(source, number, i + 1, 1), "a sign that does not show stands here", "take it out");
                     return false;
                 }

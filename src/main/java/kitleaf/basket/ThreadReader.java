@@ -17,6 +17,9 @@ final class ThreadReader {
             "share", "used", "over", "lot");
     private static final int USUAL_STRANDS = 2;
 
+    /** The most threads taken in one list: ten charts of every colour there is. */
+    static final int MOST = 5000;
+
     private static final Form<Integer> STRANDS = new WholeText(1, CalledThread.MOST_STRANDS, "2");
     private static final Form<Double> SKEINS_USED =
             new NumberText(0, true, 1000, "is not a number of skeins used", "write more than 0, up to 1000", "1.5");
@@ -32,6 +35,10 @@ final class ThreadReader {
     /** The threads that could be read, in their order. */
     List<CalledThread> read(List<Node> nodes) {
         List<CalledThread> threads = new ArrayList<>();
+        if (nodes.size() > MOST) {
+            problems.add(nodes.get(MOST).place(), "this list has more than " + MOST + " threads", "keep at most " + MOST + " in one list");
+            return threads;
+        }
         Set<String> codes = new HashSet<>();
         for (Node node : nodes) {
             Fields.of(node, "this thread", EXAMPLE, KEYS, problems).ifPresent(fields -> {

@@ -6,6 +6,9 @@ import java.util.List;
 /** Reads SVG's presentation attributes into a style. */
 final class Presentation {
 
+    /** A dot at 600 dpi is 0.042 mm; finer dashes would round to nothing and hang viewers. */
+    private static final double LEAST_DASH_MM = 0.05;
+
     private Presentation() {
     }
 
@@ -89,6 +92,9 @@ final class Presentation {
         }
         if (dash.isEmpty()) {
             throw new BadValue("\"" + word + "\" is not a list of dash lengths; write none or numbers");
+        }
+        if (sum > 0 && sum < LEAST_DASH_MM) {
+            throw new BadValue("\"" + word + "\" is finer than a printer's dot; write dashes and gaps of " + LEAST_DASH_MM + " mm or more in all");
         }
         return sum == 0 ? List.of() : dash;
     }
