@@ -174,10 +174,15 @@ public final class BasketReader {
         }
         List<Piece> read = pieces.stream().flatMap(piece -> piece.piece().stream())
                 .sorted(Comparator.comparing(Piece::id)).toList();
-        return Optional.of(new Basket(settings.title().or(() -> usualTitle).orElse("Basket"), settings.paper(), settings.units(),
+        return Optional.of(basket(settings, settings.title().or(() -> usualTitle).orElse("Basket"), read));
+    }
+
+    /** The basket of these settings and pieces. */
+    static Basket basket(Settings settings, String title, List<Piece> pieces) {
+        return new Basket(title, settings.paper(), settings.units(),
                 settings.largePrint(), settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
                 settings.stash(), settings.prices(), settings.labelStock(), settings.tags(), settings.clothSupply(),
-                settings.pace(), settings.timeOff(), settings.goals().goals(), read));
+                settings.pace(), settings.timeOff(), settings.goals().goals(), pieces);
     }
 
     /**

@@ -42,7 +42,7 @@ class BasketFuzzTests {
         settings.goals().check(pieces.stream().map(Piece::id).toList(), problems);
         problems.all().forEach(BasketFuzzTests::canBeTold);
         if (problems.none() && !pieces.isEmpty()) {
-            canBeReckoned(basket(settings, pieces));
+            canBeReckoned(BasketReader.basket(settings, "t", pieces));
         }
     }
 
@@ -55,12 +55,6 @@ class BasketFuzzTests {
         String told = ProblemText.render(problem);
         assertTrue(told.codePoints().noneMatch(c -> c != '\n' && c != '\r' && c != '\t' && Quote.hidden(c)), told);
         assertTrue(told.startsWith("basket.yaml") || told.startsWith("pieces/p.yaml"), told);
-    }
-
-    private static Basket basket(Settings settings, List<Piece> pieces) {
-        return new Basket("t", settings.paper(), settings.units(), settings.printer(), settings.cutStepMm(),
-                List.copyOf(settings.putUps().values()), settings.stash(), settings.prices(), settings.labelStock(), settings.tags(),
-                settings.pace(), settings.timeOff(), settings.goals().goals(), pieces);
     }
 
     private static void canBeReckoned(Basket basket) {

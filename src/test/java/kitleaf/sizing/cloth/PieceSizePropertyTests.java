@@ -15,6 +15,8 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 
 /** What holds of every piece. Lengths are compared to a millionth of a millimetre, well above double arithmetic's own error. */
 class PieceSizePropertyTests {
@@ -84,6 +86,25 @@ class PieceSizePropertyTests {
         assertEquals(it.size().down().finishedMm(), turned.across().finishedMm(), SAME);
         assertEquals(it.size().down().cutMm(), turned.across().cutMm(), SAME);
         assertEquals(it.size().cutDiagonalMm(), turned.cutDiagonalMm(), SAME);
+    }
+
+    /** Whatever the reader lets through, to its limits. */
+    @Property
+    void no_size_is_negative_or_no_number(@ForAll @IntRange(min = 1, max = ChartSize.MOST) int wide, @ForAll @IntRange(min = 1, max = ChartSize.MOST) int high,
+            @ForAll @DoubleRange(min = Count.LEAST, max = Count.MOST) double warp, @ForAll @DoubleRange(min = Count.LEAST, max = Count.MOST) double weft,
+            @ForAll @DoubleRange(max = Shrink.MOST) double shrink, @ForAll @IntRange(min = 1, max = Cloth.MOST_OVER) int over,
+            @ForAll @DoubleRange(max = 1000) double marginMm, @ForAll Cloth.Counted counted, @ForAll Cloth.WarpRun run) {
+        Cloth cloth = Pieces.cloth(new Count(warp, weft), over, new Shrink(shrink, shrink / 2), counted, run);
+        PieceSize size = PieceSize.of(new ChartSize(wide, high), cloth, new Margins(marginMm, 0, marginMm / 3, marginMm), 6.35);
+        for (Extent extent : new Extent[] {size.across(), size.down()}) {
+            for (double mm : new double[] {extent.cellMm(), extent.finishedMm(), extent.tablePitchMm(), extent.designAtTableMm(), extent.exactCutMm(),
+                extent.cutMm(), size.cutDiagonalMm()}) {
+                assertTrue(mm > 0 && Double.isFinite(mm), extent + ": " + mm);
+            }
+            assertTrue(extent.nearEdgeToDesignMm() >= -SAME && extent.farEdgeToDesignMm() >= -SAME, extent.toString());
+            assertTrue(extent.nearThreads() >= 0 && extent.farThreads() >= 0 && extent.designThreads() > 0 && extent.centreThreads() > 0
+                    && extent.centreStitch() > 0, extent.toString());
+        }
     }
 
     @Property
