@@ -175,7 +175,7 @@ class OutFolderTests {
             }
         }, true, StandardCharsets.UTF_8);
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Kitleaf.run(new String[] {"reckon", HARBOUR.toString(), "--json"}, full, new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = Kitleaf.run(new String[] {"reckon", HARBOUR.toString(), "--json"}, Terminal.NONE, full, new PrintStream(err, true, StandardCharsets.UTF_8));
         assertEquals(Exit.COULD_NOT_WRITE, code);
         assertEquals("what was to be said here could not be written; if it goes to a file, its disk may be full",
                 err.toString(StandardCharsets.UTF_8).strip());
