@@ -6,10 +6,11 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
+import java.util.Arrays;
 
 /**
- * What templates may ask of an object: Kitleaf's own methods without arguments, which are how view records tell what
- * they hold. Nothing of Java's own, so that no template reaches classes, files or threads through what it is shown.
+ * What templates may ask of an object: Kitleaf's own methods that take nothing but numbers and words, which are how view records tell
+ * what they hold. Nothing of Java's own, so that no template reaches classes, files or threads through what it is shown.
  */
 final class ViewsOnly implements MemberAccessPolicy {
 
@@ -20,7 +21,7 @@ final class ViewsOnly implements MemberAccessPolicy {
         return new ClassMemberAccessPolicy() {
             @Override
             public boolean isMethodExposed(Method method) {
-                return method.getDeclaringClass().getName().startsWith(OURS) && method.getParameterCount() == 0
+                return method.getDeclaringClass().getName().startsWith(OURS) && Arrays.stream(method.getParameterTypes()).allMatch(type -> type.isPrimitive() || type == String.class)
                         && !Modifier.isStatic(method.getModifiers()) && method.getReturnType() != void.class;
             }
 

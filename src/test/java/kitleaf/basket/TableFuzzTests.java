@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Any bytes whatever, taken for a table of threads, end in threads or in problems that can be told. */
 class TableFuzzTests {
@@ -13,7 +14,8 @@ class TableFuzzTests {
     void readOrTold(byte[] data) {
         Problems problems = new Problems();
         List<CalledThread> threads = SourceReader.decode(data, Path.of("t.csv"), problems)
-                .map(source -> new ThreadReader(Settings.USUAL, problems).read(new ThreadTable(source, problems).read()))
+                .map(source -> new ThreadReader(Settings.USUAL, problems).read(new ThreadTable(source, problems)
+                        .read(new TableRows.Owner("piece", Optional.empty()), new TableRows())))
                 .orElseGet(List::of);
         problems.all().forEach(problem -> assertTrue(ProblemText.render(problem).startsWith("t.csv"), problem.toString()));
         threads.forEach(thread -> assertTrue(!thread.code().isBlank() && thread.code().codePoints().noneMatch(Quote::hidden), thread.code()));
