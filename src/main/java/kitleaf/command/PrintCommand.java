@@ -83,7 +83,7 @@ class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Failure {
-        Clock clock = Clock.sinceStart();
+        Clock clock = timings ? Clock.sinceStart() : Clock.unread();
         List<Printed> printed = print(clock, reckoning -> { });
         for (Printed sheet : printed) {
             spec.commandLine().getOut().println(sheet.file() + sheet.last().map(last -> " to " + last.getFileName()).orElse("")

@@ -49,7 +49,7 @@ final class Binder {
         writer.getExtraCatalog().put(PdfName.LANG, new PdfString(root.text("lang").orElse("en")));
         root.text("title").ifPresent(document::addTitle);
         root.text("subject").ifPresent(document::addSubject);
-        document.addCreator("Kitleaf " + version());
+        document.addCreator("Kitleaf " + ProgramVersion.text());
         PdfDate date = date(settings.date().orElse(UNDATED));
         writer.getInfo().put(PdfName.CREATIONDATE, date);
         writer.getInfo().put(PdfName.MODDATE, date);
@@ -102,10 +102,5 @@ final class Binder {
         Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone(ZoneOffset.UTC), Locale.ROOT);
         calendar.setTimeInMillis(date.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
         return new PdfDate(calendar);
-    }
-
-    private static String version() {
-        String version = Binder.class.getPackage().getImplementationVersion();
-        return version == null ? "development" : version;
     }
 }

@@ -7,7 +7,6 @@ import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
-import freemarker.template.DefaultObjectWrapperBuilder;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -50,10 +49,7 @@ public final class Templates {
         configuration.setTemplateLoader(own.isEmpty() ? builtIn
                 : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), builtIn}));
         configuration.setDefaultEncoding("UTF-8");
-        DefaultObjectWrapperBuilder wrapper = new DefaultObjectWrapperBuilder(Configuration.VERSION_2_3_34);
-        wrapper.setIterableSupport(true);
-        wrapper.setMemberAccessPolicy(new ViewsOnly());
-        configuration.setObjectWrapper(wrapper.build());
+        configuration.setObjectWrapper(new ViewWrapper());
         configuration.setLocale(Locale.ROOT);
         configuration.setLocalizedLookup(false);
         configuration.setNumberFormat("c");
