@@ -15,6 +15,9 @@ import java.util.function.Function;
 /** Reads baskets. */
 public final class BasketReader {
 
+    /** From so many files on it is worth reading them side by side. */
+    private static final int MANY = 50;
+
     private final Problems problems = new Problems();
     private final List<PieceReader.ReadPiece> pieces = new ArrayList<>();
     private final TableRows rows = new TableRows();
@@ -43,7 +46,7 @@ public final class BasketReader {
         Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
         Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
         SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
-                .ifPresent(source -> reader.pieces(where.file(), source, where.basket().orElse(own), settings));
+                .ifPresent(source -> reader.gather(pieces(where.file(), source, where.basket().orElse(own), settings)));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(settings, Optional.empty());
         return reader.problems.none() ? new Reading(basket, List.of()) : new Reading(Optional.empty(), reader.problems.all());
@@ -72,13 +75,9 @@ public final class BasketReader {
         List<Path> files = BasketFiles.pieces(basket, naming);
         naming.all().forEach(problems::add);
         allPieces = naming.none();
-        for (Path file : files) {
-            if (BasketFiles.inside(basket, file, problems)) {
-                pieces(file, basket, settings);
-            } else {
-                allPieces = false;
-            }
-        }
+        // Side by side where that pays; gathered in order, so that what is told does not depend on it.
+        (files.size() < MANY ? files.stream() : files.parallelStream()).map(file -> inside(file, basket, settings)).toList()
+                .forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), "there are no pieces in this basket",
                     "write each in a file of its own in its pieces folder, ending in .yaml");
@@ -91,7 +90,7 @@ public final class BasketReader {
         Optional<Path> basket = BasketFiles.basketOf(file);
         Settings settings = basket.map(this::settings).orElse(Settings.USUAL);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
-        pieces(file, basket.orElse(own), settings);
+        gather(pieces(file, basket.orElse(own), settings));
         allPieces = false;
         return finish(settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
     }
@@ -120,34 +119,57 @@ public final class BasketReader {
         return new SettingsReader(new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
     }
 
-    private void pieces(Path file, Path top, Settings settings) {
-        Path name = BasketFiles.shown(file);
-        Optional<Source> source = SourceReader.read(file, name, problems);
-        if (source.isEmpty()) {
-            allPieces = false;
-            return;
-        }
-        pieces(file, source.get(), top, settings);
+    /**
+     * What came of one file.
+     *
+     * @param rows what became of the rows of tables
+     * @param whole whether no piece in it was lost
+     */
+    private record ReadFile(List<PieceReader.ReadPiece> pieces, TableRows rows, Problems problems, boolean whole) { }
+
+    private void gather(ReadFile file) {
+        pieces.addAll(file.pieces());
+        rows.add(file.rows());
+        file.problems().all().forEach(problems::add);
+        allPieces &= file.whole();
     }
 
-    private void pieces(Path file, Source source, Path top, Settings settings) {
+    /** Reads one file of a folder, unless it leads out of it. */
+    private static ReadFile inside(Path file, Path basket, Settings settings) {
+        Problems problems = new Problems();
+        return BasketFiles.inside(basket, file, problems) ? pieces(file, basket, settings)
+                : new ReadFile(List.of(), new TableRows(), problems, false);
+    }
+
+    /** Reads one file; touches nothing that other files touch. */
+    private static ReadFile pieces(Path file, Path top, Settings settings) {
+        Problems problems = new Problems();
+        return SourceReader.read(file, BasketFiles.shown(file), problems).map(source -> pieces(file, source, top, settings))
+                .orElseGet(() -> new ReadFile(List.of(), new TableRows(), problems, false));
+    }
+
+    private static ReadFile pieces(Path file, Source source, Path top, Settings settings) {
+        Problems problems = new Problems();
+        List<PieceReader.ReadPiece> pieces = new ArrayList<>();
+        TableRows rows = new TableRows();
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
         PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), rows, problems);
         YamlTree.Documents read = YamlTree.read(source, problems);
         if (read.documents().isEmpty() && read.whole()) {
             problems.add(source.name(), "this file is empty", "write a piece in it, or take it out");
         }
-        allPieces &= read.whole() && !read.documents().isEmpty();
+        boolean whole = read.whole() && !read.documents().isEmpty();
         int number = 0;
         for (Node document : read.documents()) {
             number++;
             if (document instanceof Node.Scalar scalar && scalar.missing()) {
                 problems.add(opening(document.place()), "this document is empty", "write a piece in it, or take out this ---");
-                allPieces = false;
+                whole = false;
                 continue;
             }
             pieces.add(reader.read(document, BasketFiles.id(file, number)));
         }
+        return new ReadFile(pieces, rows, problems, whole);
     }
 
     /** The {@code ---} that opens an empty document, which itself is nowhere. */

@@ -42,7 +42,8 @@ final class PieceReader {
         Optional<Fields> fields = Fields.of(document, "this piece", "piece: Fog bell, and so on", KEYS, problems);
         Optional<String> title = fields.flatMap(f -> f.required("piece", new TextForm("Fog bell")));
         Place titlePlace = fields.map(f -> f.placeOf("piece")).orElse(document.place());
-        return new ReadPiece(id, title, titlePlace, fields.flatMap(f -> read(f, id, title)));
+        // Kept until all pieces are read, when a great many texts would lie in memory.
+        return new ReadPiece(id, title, titlePlace.alone(), fields.flatMap(f -> read(f, id, title)));
     }
 
     private Optional<Piece> read(Fields fields, String id, Optional<String> title) {

@@ -16,6 +16,11 @@ record Place(Source source, int line, int column, int length) {
         Objects.requireNonNull(source);
     }
 
+    /** The same place, for keeping: it holds its own line and lets the rest of the file go. */
+    Place alone() {
+        return new Place(source.only(line), line, column, length);
+    }
+
     /** The problem of something being wrong here. */
     Problem problem(String wrong, String write) {
         return new Problem(source.name(), line, column, length, wrong, write, source.line(line));

@@ -1,9 +1,8 @@
 package kitleaf.basket;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The text of one file and the name to call it by. Places in it are counted in characters (Unicode
@@ -13,32 +12,39 @@ final class Source {
 
     private final Path name;
     private final String text;
+    /** Null where every character is one char of the text, as nearly always. */
     private final int[] characters;
-    private final List<String> lines;
+    /** Where each line starts in the text, and where one would start after the last. */
+    private final int[] starts;
+    private final int firstLine;
 
     /** A text whose line breaks are LF, CR LF or CR. */
     Source(Path name, String text) {
-        this.name = name;
-        this.text = text;
-        this.characters = text.codePoints().toArray();
-        this.lines = split(text);
+        this(name, text, 1);
     }
 
-    private static List<String> split(String text) {
-        List<String> lines = new ArrayList<>();
-        int start = 0;
+    private Source(Path name, String text, int firstLine) {
+        this.name = name;
+        this.text = text;
+        this.characters = text.codePointCount(0, text.length()) == text.length() ? null : text.codePoints().toArray();
+        this.starts = starts(text);
+        this.firstLine = firstLine;
+    }
+
+    private static int[] starts(String text) {
+        IntStream.Builder starts = IntStream.builder().add(0);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c == '\n' || c == '\r') {
-                lines.add(text.substring(start, i));
-                if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
-                    i++;
-                }
-                start = i + 1;
+            if (c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n')) {
+                starts.add(i + 1);
             }
         }
-        lines.add(text.substring(start));
-        return List.copyOf(lines);
+        return starts.add(text.length() + 1).build().toArray();
+    }
+
+    /** A source that has only one line of this one, under its own number: what a place needs once the rest has been read. */
+    Source only(int line) {
+        return new Source(name, line(line).orElse(""), line);
     }
 
     Path name() {
@@ -51,21 +57,33 @@ final class Source {
 
     /** The line of that number, from 1; nothing past the end. */
     Optional<String> line(int number) {
-        return number >= 1 && number <= lines.size() ? Optional.of(lines.get(number - 1)) : Optional.empty();
+        int index = number - firstLine;
+        return index >= 0 && index < starts.length - 1 ? Optional.of(line(starts[index], starts[index + 1])) : Optional.empty();
+    }
+
+    private String line(int start, int next) {
+        int end = next > text.length() ? text.length() : next - 1;
+        return text.substring(start, end > start && next <= text.length() && text.charAt(end) == '\n' && text.charAt(end - 1) == '\r' ? end - 1 : end);
     }
 
     int lineCount() {
-        return lines.size();
+        return firstLine + starts.length - 2;
     }
 
     /** The character at an offset from 0, or -1 past the end. */
     int characterAt(int offset) {
+        if (characters == null) {
+            return offset >= 0 && offset < text.length() ? text.charAt(offset) : -1;
+        }
         return offset >= 0 && offset < characters.length ? characters[offset] : -1;
     }
 
     /** The characters from one offset up to another. */
     String slice(int from, int to) {
-        int end = Math.min(to, characters.length);
-        return from >= end ? "" : new String(characters, from, end - from);
+        int end = Math.min(to, characters == null ? text.length() : characters.length);
+        if (from >= end) {
+            return "";
+        }
+        return characters == null ? text.substring(from, end) : new String(characters, from, end - from);
     }
 }

@@ -116,10 +116,14 @@ final class SourceReader {
     /** Refuses characters that steer screens, which YAML and CSV cannot hold either. */
     private static boolean shown(Source source, Problems problems) {
         for (int number = 1; number <= source.lineCount(); number++) {
-            int[] line = source.line(number).orElseThrow().codePoints().toArray();
-            for (int i = 0; i < line.length; i++) {
-                if ((line[i] != '\t' && Quote.hidden(line[i])) || line[i] == BYTE_ORDER_MARK) {
-                    problems.add(new Place(source, number, i + 1, 1), "a sign that does not show stands here", "take it out");
+            String line = source.line(number).orElseThrow();
+            int column = 0;
+            for (int i = 0; i < line.length();) {
+                int sign = line.codePointAt(i);
+                i += Character.charCount(sign);
+                column++;
+                if ((sign != '\t' && Quote.hidden(sign)) || sign == BYTE_ORDER_MARK) {
+                    problems.add(new Place(source, number, column, 1), "a sign that does not show stands here", "take it out");
                     return false;
                 }
             }

@@ -62,6 +62,12 @@ final class TableRows {
         return false;
     }
 
+    /** Adds what was remembered of other files, which come after those remembered here. */
+    void add(TableRows later) {
+        taken.addAll(later.taken);
+        later.left.forEach(left::putIfAbsent);
+    }
+
     private static String text(Node.Entry cell) {
         return ((Node.Scalar) cell.value()).text().strip();
     }
