@@ -7,7 +7,11 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -15,8 +19,7 @@ import picocli.CommandLine.Option;
 /** The program. */
 @Command(name = "kitleaf", header = "From a counted chart to the paper you stitch by.",
         description = "%nReads a basket, a folder of YAML files that describe your pieces, and prints cut sheets with a corner guide at true size.",
-        versionProvider = Kitleaf.Version.class, subcommands = {PrintCommand.class, ReckonCommand.class, CheckCommand.class, NewCommand.class, LogCommand.class, WatchCommand.class,
-            ThreadsCommand.class, SchemaCommand.class, CompletionCommand.class},
+        versionProvider = Kitleaf.Version.class,
         exitCodeListHeading = "%nExit codes:%n", exitCodeList = {
             "0:done",
             "1:the basket or a template has problems; nothing was written",
@@ -29,6 +32,28 @@ import picocli.CommandLine.Option;
 public final class Kitleaf {
 
     private static final int HELP_WIDTH = 80;
+
+    private static final String HELP = "help";
+    private static final String COMPLETION = "completion";
+
+    /** Commands that speak of all the others. */
+    private static final Set<String> ABOUT_ALL = Set.of(HELP, COMPLETION);
+
+    /** The commands by their names, in the order help shows them. */
+    private static final Map<String, Supplier<Object>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("print", PrintCommand::new);
+        COMMANDS.put("reckon", ReckonCommand::new);
+        COMMANDS.put("check", CheckCommand::new);
+        COMMANDS.put("new", NewCommand::new);
+        COMMANDS.put("log", LogCommand::new);
+        COMMANDS.put("watch", WatchCommand::new);
+        COMMANDS.put("threads", ThreadsCommand::new);
+        COMMANDS.put("schema", SchemaCommand::new);
+        COMMANDS.put(COMPLETION, CompletionCommand::new);
+        COMMANDS.put(HELP, CommandLine.HelpCommand::new);
+    }
 
     @Option(names = {"-V", "--version"}, versionHelp = true, description = "Say which version this is.")
     private boolean version;
@@ -52,7 +77,14 @@ public final class Kitleaf {
     /** Runs the program on these streams and gives its exit code. */
     static int run(String[] arguments, Terminal terminal, PrintStream out, PrintStream err) {
         CommandLine line = new CommandLine(new Kitleaf(terminal));
-        line.addSubcommand(new CommandLine.HelpCommand());
+        // To read a command's options takes longer than to read a basket, so only the one that is called is looked at.
+        String called = arguments.length == 0 ? HELP : arguments[0];
+        boolean all = ABOUT_ALL.contains(called) || !COMMANDS.containsKey(called);
+        COMMANDS.forEach((name, command) -> {
+            if (all || name.equals(called)) {
+                line.addSubcommand(name, command.get());
+            }
+        });
         line.registerConverter(Path.class, new PathOption());
         line.setUsageHelpWidth(HELP_WIDTH);
         // YAML and paths are UTF-8 wherever they come from; so is what is said about them.

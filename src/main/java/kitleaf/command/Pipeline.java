@@ -25,6 +25,7 @@ final class Pipeline {
 
     /** Prints the job's sheets; either all of them are replaced or none. */
     List<Printed> run() throws Failure {
+        Ahead ahead = Ahead.of(job);
         job.progress().step("reading " + job.source().basket());
         Basket basket = job.source().read();
         job.clock().mark("read");
@@ -33,7 +34,7 @@ final class Pipeline {
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         try (OutFolder out = OutFolder.open(job.out())) {
-            Templates templates = job.openTemplates();
+            Templates templates = ahead.templates();
             for (SheetKind kind : job.kinds(basket)) {
                 job.progress().step("laying out " + kind.id());
                 job.limits().checkLabels(kind, basket);

@@ -31,6 +31,11 @@ public final class Typefaces {
         return chain(Family.TEXT, Type.NORMAL).face(codePoint).isPresent();
     }
 
+    /** Reads the typefaces that nearly every sheet is set in, so that they are there when they are needed. */
+    public static void read() {
+        List.of(FaceFile.TEXT_400, FaceFile.TEXT_600, FaceFile.SYMBOLS_2).forEach(Typefaces::face);
+    }
+
     static Face face(FaceFile file) {
         return FACES.computeIfAbsent(file, Face::load);
     }

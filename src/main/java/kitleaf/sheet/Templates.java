@@ -33,6 +33,7 @@ public final class Templates {
     private static final String SUFFIX = ".ftlx";
 
     private final Configuration configuration;
+    private final boolean builtIn;
     private final Words words;
     private final boolean hasOwn;
 
@@ -45,9 +46,10 @@ public final class Templates {
     public Templates(Optional<Path> own, Locale language) throws IOException {
         hasOwn = own.isPresent();
         configuration = new Configuration(Configuration.VERSION_2_3_34);
-        TemplateLoader builtIn = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
-        configuration.setTemplateLoader(own.isEmpty() ? builtIn
-                : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), builtIn}));
+        builtIn = own.isEmpty();
+        TemplateLoader ours = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
+        configuration.setTemplateLoader(builtIn ? ours
+                : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), ours}));
         configuration.setDefaultEncoding("UTF-8");
         configuration.setObjectWrapper(new ViewWrapper());
         configuration.setLocale(Locale.ROOT);
@@ -62,6 +64,19 @@ public final class Templates {
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
         words = new Words(language);
+    }
+
+    /**
+     * Reads the templates of these sheets and what they share, so that they are there when they are needed. Only the program's
+     * own: of a template that cannot be read, the next who asks is told no more than that.
+     */
+    public void read(List<SheetKind> kinds) throws IOException {
+        if (builtIn) {
+            configuration.getTemplate("parts" + SUFFIX);
+            for (SheetKind kind : kinds) {
+                configuration.getTemplate(kind.id() + SUFFIX);
+            }
+        }
     }
 
     /**
