@@ -63,7 +63,8 @@ final class ThreadReader {
         Optional<Used> used = used(fields);
         Optional<Integer> over = fields.value("over", ClothReader.OVER);
         Optional<String> lot = fields.value("lot", new TextForm("7 B"));
-        return code.map(c -> new CalledThread(c, name, colour, symbol, skein, strands, stitches,
+        // The same threads come again in piece after piece; their words are kept once.
+        return code.map(c -> new CalledThread(c.intern(), name.map(String::intern), colour, symbol.map(String::intern), skein, strands, stitches,
                 share.map(OptionalDouble::of).orElseGet(OptionalDouble::empty), used,
                 over.map(OptionalInt::of).orElseGet(OptionalInt::empty), lot));
     }

@@ -1,12 +1,9 @@
 package kitleaf.press;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 
 /** One start tag of the markup: its name, its attributes as written, and where it begins. */
-record Element(String name, Map<String, String> attributes, Place place) {
+final class Element {
 
     private static final int MOST_DIGITS = 6;
 
@@ -15,9 +12,20 @@ record Element(String name, Map<String, String> attributes, Place place) {
         T read(String text) throws BadValue;
     }
 
-    Element {
-        // In the order written, so that the first fault is always the same one.
-        attributes = Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
+    private final String name;
+    /** Names and values by turns, in the order written, so that the first fault is always the same one; a map costs more than so few are worth. */
+    private final String[] attributes;
+    private final Place place;
+
+    /** Takes the attributes as names and values by turns, and keeps the array. */
+    Element(String name, String[] attributes, Place place) {
+        this.name = name;
+        this.attributes = attributes;
+        this.place = place;
+    }
+
+    String name() {
+        return name;
     }
 
     MarkupException fault(String message) {
@@ -25,15 +33,15 @@ record Element(String name, Map<String, String> attributes, Place place) {
     }
 
     boolean has(String attribute) {
-        return attributes.containsKey(attribute);
+        return find(attribute) != null;
     }
 
     Optional<String> text(String attribute) {
-        return Optional.ofNullable(attributes.get(attribute));
+        return Optional.ofNullable(find(attribute));
     }
 
     String neededText(String attribute) throws MarkupException {
-        String value = attributes.get(attribute);
+        String value = find(attribute);
         if (value == null) {
             throw fault("\"" + name + "\" needs \"" + attribute + "\"");
         }
@@ -53,7 +61,7 @@ record Element(String name, Map<String, String> attributes, Place place) {
 
     /** A whole number from least to most, or the one that holds when none is given. */
     int count(String attribute, int least, int most, int otherwise) throws MarkupException {
-        String text = attributes.get(attribute);
+        String text = find(attribute);
         if (text == null) {
             return otherwise;
         }
@@ -73,7 +81,7 @@ record Element(String name, Map<String, String> attributes, Place place) {
     /** A given attribute's value in its own syntax. */
     <T> T value(String attribute, Syntax<T> syntax) throws MarkupException {
         try {
-            return syntax.read(attributes.get(attribute));
+            return syntax.read(find(attribute));
         } catch (BadValue e) {
             throw fault(message(attribute, e.getMessage()));
         }
@@ -86,13 +94,23 @@ record Element(String name, Map<String, String> attributes, Place place) {
     /** The style handed down, with this element's presentation attributes applied. */
     Style style(Style inherited) throws MarkupException {
         Style style = inherited;
-        for (String attribute : attributes.keySet()) {
+        for (int i = 0; i < attributes.length; i += 2) {
+            String attribute = attributes[i];
             if (Vocabulary.isPresentation(name, attribute)) {
                 Style before = style;
                 style = value(attribute, text -> Presentation.apply(before, attribute, text));
             }
         }
         return style;
+    }
+
+    private String find(String attribute) {
+        for (int i = 0; i < attributes.length; i += 2) {
+            if (attributes[i].equals(attribute)) {
+                return attributes[i + 1];
+            }
+        }
+        return null;
     }
 
     private String message(String attribute, String wrong) {

@@ -10,8 +10,13 @@ final class FaceChain {
 
     private static final int FRACTION_SLASH = 0x2044;
 
+    /** Latin letters with all their accents lie below. */
+    private static final int COMMON = 0x180;
+
     private final List<FaceFile> files;
     private final Map<Integer, Glyph> glyphs = new ConcurrentHashMap<>();
+    /** The same for the letters that most texts are made of, found without a box for the number; a lost write is only made again. */
+    private final Glyph[] common = new Glyph[COMMON];
 
     FaceChain(List<FaceFile> files) {
         this.files = List.copyOf(files);
@@ -30,6 +35,14 @@ final class FaceChain {
 
     /** The glyph of one character standing alone. */
     Glyph glyph(int codePoint) {
+        if (codePoint < COMMON) {
+            Glyph glyph = common[codePoint];
+            if (glyph == null) {
+                glyph = Glyph.of(codePoint, this);
+                common[codePoint] = glyph;
+            }
+            return glyph;
+        }
         Glyph known = glyphs.get(codePoint);
         if (known == null) {
             known = Glyph.of(codePoint, this);

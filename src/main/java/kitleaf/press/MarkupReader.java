@@ -3,8 +3,6 @@ package kitleaf.press;
 import java.io.Reader;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -121,15 +119,16 @@ final class MarkupReader {
         open.push(element);
     }
 
-    private Map<String, String> attributes(String name) throws MarkupException {
-        Map<String, String> attributes = new LinkedHashMap<>();
+    private String[] attributes(String name) throws MarkupException {
+        String[] attributes = new String[2 * xml.getAttributeCount()];
         for (int i = 0; i < xml.getAttributeCount(); i++) {
             String attribute = xml.getAttributeLocalName(i);
             if (!Vocabulary.takes(name, attribute)) {
                 throw new MarkupException("\"" + attribute + "\" is not an attribute of \"" + name + "\""
                         + NearMiss.hint(attribute, Vocabulary.attributes(name)), place);
             }
-            attributes.put(attribute, xml.getAttributeValue(i));
+            attributes[2 * i] = attribute;
+            attributes[2 * i + 1] = xml.getAttributeValue(i);
         }
         return attributes;
     }

@@ -24,7 +24,7 @@ final class MarkupSource extends Reader {
     private long characters;
     private long mostCharacters = MOST_A_PAGE;
     private boolean tooLong;
-    private byte[] bytes = new byte[0];
+    private ByteBuffer bytes = ByteBuffer.allocate(0);
     private IOException failure;
 
     MarkupSource(Reader reader) {
@@ -41,16 +41,12 @@ final class MarkupSource extends Reader {
             throw e;
         }
         if (count > 0) {
-            if (bytes.length < 2 * count) {
-                bytes = new byte[2 * count];
+            if (bytes.capacity() < Character.BYTES * count) {
+                bytes = ByteBuffer.allocate(Character.BYTES * count);
             }
-            for (int i = 0; i < count; i++) {
-                char c = buffer[offset + i];
-                bytes[2 * i] = (byte) (c >> 8);
-                bytes[2 * i + 1] = (byte) c;
-            }
-            first.update(bytes, 0, 2 * count);
-            second.update(bytes, 0, 2 * count);
+            bytes.asCharBuffer().put(buffer, offset, count);
+            first.update(bytes.array(), 0, Character.BYTES * count);
+            second.update(bytes.array(), 0, Character.BYTES * count);
             characters += count;
             if (characters > mostCharacters) {
                 tooLong = true;

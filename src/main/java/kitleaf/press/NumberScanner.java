@@ -9,6 +9,12 @@ final class NumberScanner {
     /** Ten metres: beyond any paper, and far inside what a PDF number can hold. */
     static final double MOST = 10_000;
 
+    /** Whole numbers of so many digits are below 2^53. */
+    private static final int EXACT_DIGITS = 15;
+
+    /** Exact up to 10^22. */
+    private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+
     private final String text;
     private int at;
 
@@ -71,7 +77,9 @@ final class NumberScanner {
     double number() throws BadValue {
         int start = at;
         skipSign();
+        int firstDigit = at;
         int digits = skipDigits();
+        int point = at;
         if (at < text.length() && text.charAt(at) == '.') {
             at++;
             digits += skipDigits();
@@ -87,11 +95,27 @@ final class NumberScanner {
                 at = beforeExponent;
             }
         }
-        double number = Double.parseDouble(text.substring(start, at));
+        double number = at == beforeExponent && digits <= EXACT_DIGITS ? plain(start, firstDigit, point)
+                : Double.parseDouble(text.substring(start, at));
         if (!(Math.abs(number) <= MOST)) {
             throw new BadValue("\"" + text.substring(start, at) + "\" is too large");
         }
         return number;
+    }
+
+    /**
+     * The number of few digits: their whole number and the power of ten are both exact doubles, so that one division rounds
+     * once, as it should be (W. D. Clinger, How to read floating point numbers accurately, 1990).
+     */
+    private double plain(int start, int firstDigit, int point) {
+        long whole = 0;
+        for (int i = firstDigit; i < at; i++) {
+            if (i != point) {
+                whole = whole * 10 + (text.charAt(i) - '0');
+            }
+        }
+        double number = point < at ? whole / TENS[at - point - 1] : whole;
+        return text.charAt(start) == '-' ? -number : number;
     }
 
     private void skipSign() {

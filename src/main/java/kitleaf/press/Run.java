@@ -38,16 +38,16 @@ final class Run {
         return startPt;
     }
 
-    /** Adds characters that start at a place along the line. */
-    void add(String text, double atPt) {
+    /** Adds a piece of this face that starts at a place along the line. */
+    void add(Piece piece, double atPt) {
         double steps = Math.rint((endPt - atPt) / sizePt * PER_EM * STEPS);
         if (steps != 0) {
             close();
             array.add((float) (steps / STEPS));
             endPt -= steps / STEPS / PER_EM * sizePt;
         }
-        pending.append(text);
-        endPt += face.widthEm(text) * sizePt;
+        pending.append(piece.text());
+        endPt += piece.advanceEm() * sizePt;
     }
 
     PdfTextArray array() {

@@ -106,7 +106,7 @@ final class TextArtist {
             runRise = rise;
             runStyle = style;
         }
-        run.add(piece.text(), atPt);
+        run.add(piece, atPt);
     }
 
     private void finishRun() {
