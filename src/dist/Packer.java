@@ -35,7 +35,7 @@ final class Packer {
      * of its own do best, at 100,000 labels too; the room for young objects is fixed, so that memory follows what is kept and
      * not how long the run is.
      */
-    private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+    private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmn16m");
 
     /** What is done most, and what the program is trained on: every kind of sheet of a basket that has something of everything. */
     private static final List<String> PRINT = List.of("print", "examples/harbour", "--out", "target/dist/work/out");

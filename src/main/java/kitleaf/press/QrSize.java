@@ -17,7 +17,7 @@ public final class QrSize {
      */
     public static int modules(String text, char level) {
         try {
-            return QrSymbol.of(text, QrLevel.read(String.valueOf(level))).modules();
+            return QrSymbol.sized(text, QrLevel.read(String.valueOf(level))).modules();
         } catch (BadValue e) {
             throw new IllegalArgumentException(e.getMessage(), e);
         }

@@ -18,6 +18,9 @@ final class QrSymbol {
     /** The assignment number of UTF-8; without it a reader takes bytes for ISO 8859-1, or guesses. */
     private static final int UTF_8 = 26;
 
+    /** What the encoder takes for the best of the eight masks. */
+    private static final int BEST_MASK = -1;
+
     private final QrCode code;
 
     private QrSymbol(QrCode code) {
@@ -32,6 +35,15 @@ final class QrSymbol {
      * @throws BadValue if there is no text, or no version holds it
      */
     static QrSymbol of(String written, QrLevel least) throws BadValue {
+        return of(written, least, BEST_MASK);
+    }
+
+    /** The same, only to know its size: that does not hang on the mask, and to find the best one takes most of the time. */
+    static QrSymbol sized(String written, QrLevel least) throws BadValue {
+        return of(written, least, 0);
+    }
+
+    private static QrSymbol of(String written, QrLevel least, int mask) throws BadValue {
         String text = QrText.of(written);
         if (text.isEmpty()) {
             throw new BadValue("there is no text to encode");
@@ -40,7 +52,7 @@ final class QrSymbol {
             throw tooLong(text, least);
         }
         try {
-            return new QrSymbol(QrCode.encodeSegments(segments(text), least.ecc()));
+            return new QrSymbol(QrCode.encodeSegments(segments(text), least.ecc(), QrCode.MIN_VERSION, QrCode.MAX_VERSION, mask, true));
         } catch (DataTooLongException e) {
             throw tooLong(text, least);
         }

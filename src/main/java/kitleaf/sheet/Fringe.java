@@ -1,6 +1,5 @@
 package kitleaf.sheet;
 
-import java.util.Locale;
 import java.util.Set;
 import kitleaf.basket.ClothSide;
 
@@ -20,25 +19,25 @@ final class Fringe {
      * @param bare sides without one: a selvedge, or where the drawing breaks off
      */
     static String of(Box cloth, Set<ClothSide> bare) {
-        StringBuilder path = new StringBuilder();
+        PathText path = new PathText(3);
         int across = Math.max(2, (int) (cloth.widthMm() / STEP_MM));
         for (int i = 0; i <= across; i++) {
             double x = cloth.xMm() + cloth.widthMm() * i / across;
             if (!bare.contains(ClothSide.TOP)) {
-                stroke(path, x + lean(i), cloth.yMm() - length(i), x, cloth.yMm());
+                path.stroke(x + lean(i), cloth.yMm() - length(i), x, cloth.yMm());
             }
             if (!bare.contains(ClothSide.BOTTOM)) {
-                stroke(path, x, cloth.bottomMm(), x + lean(i + 2), cloth.bottomMm() + length(i + 1));
+                path.stroke(x, cloth.bottomMm(), x + lean(i + 2), cloth.bottomMm() + length(i + 1));
             }
         }
         int down = Math.max(2, (int) (cloth.heightMm() / STEP_MM));
         for (int i = 0; i <= down; i++) {
             double y = cloth.yMm() + cloth.heightMm() * i / down;
             if (!bare.contains(ClothSide.LEFT)) {
-                stroke(path, cloth.xMm() - length(i), y + lean(i), cloth.xMm(), y);
+                path.stroke(cloth.xMm() - length(i), y + lean(i), cloth.xMm(), y);
             }
             if (!bare.contains(ClothSide.RIGHT)) {
-                stroke(path, cloth.rightMm(), y, cloth.rightMm() + length(i + 1), y + lean(i + 2));
+                path.stroke(cloth.rightMm(), y, cloth.rightMm() + length(i + 1), y + lean(i + 2));
             }
         }
         return path.toString();
@@ -62,9 +61,5 @@ final class Fringe {
             case 3 -> -0.55;
             default -> 0.3;
         };
-    }
-
-    private static void stroke(StringBuilder path, double x1, double y1, double x2, double y2) {
-        path.append(String.format(Locale.ROOT, "M%.3f %.3fL%.3f %.3f", x1, y1, x2, y2));
     }
 }

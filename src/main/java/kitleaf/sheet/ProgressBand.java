@@ -2,7 +2,6 @@ package kitleaf.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The progress band of a goal card: twenty cells of 5 % each, to be coloured in by hand, hatched as far as the piece has
@@ -26,7 +25,7 @@ record ProgressBand(List<Box> cells, String hatch) {
     static ProgressBand of(Box box, double done) {
         double pitchMm = box.widthMm() / (CELLS - GAP);
         List<Box> cells = new ArrayList<>();
-        StringBuilder hatch = new StringBuilder();
+        PathText hatch = new PathText(3);
         for (int i = 0; i < CELLS; i++) {
             Box cell = new Box(box.xMm() + i * pitchMm, box.yMm(), pitchMm * (1 - GAP), box.heightMm());
             cells.add(cell);
@@ -40,13 +39,13 @@ record ProgressBand(List<Box> cells, String hatch) {
     }
 
     /** Strokes that rise to the right at half a right angle: along each, x + y is the same. */
-    private static void hatch(StringBuilder path, Box box) {
+    private static void hatch(PathText path, Box box) {
         double first = Math.ceil((box.xMm() + box.yMm()) / STROKE_STEP_MM) * STROKE_STEP_MM;
         for (double sum = first; sum < box.rightMm() + box.bottomMm(); sum += STROKE_STEP_MM) {
             double x1 = Math.max(box.xMm(), sum - box.bottomMm());
             double x2 = Math.min(box.rightMm(), sum - box.yMm());
             if (x2 - x1 > 0.05) {
-                path.append(String.format(Locale.ROOT, "M%.3f %.3fL%.3f %.3f", x1, sum - x1, x2, sum - x2));
+                path.stroke(x1, sum - x1, x2, sum - x2);
             }
         }
     }

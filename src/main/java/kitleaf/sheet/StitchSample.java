@@ -1,7 +1,6 @@
 package kitleaf.sheet;
 
 import java.util.List;
-import java.util.Locale;
 
 /** A few crosses at true size: a small wave, so that the eye can judge the stitches before the needle does. */
 final class StitchSample {
@@ -20,7 +19,7 @@ final class StitchSample {
 
     /** The crosses as path data, the pattern's top left corner at x, y; each cell is so wide and high. */
     static String path(double xMm, double yMm, double cellWidthMm, double cellHeightMm) {
-        StringBuilder path = new StringBuilder();
+        PathText path = new PathText(4);
         for (int row = 0; row < ROWS; row++) {
             for (int column = 0; column < COLUMNS; column++) {
                 if (PATTERN.get(row).charAt(column) == 'x') {
@@ -28,8 +27,8 @@ final class StitchSample {
                     double right = xMm + (column + 1) * cellWidthMm;
                     double top = yMm + row * cellHeightMm;
                     double bottom = yMm + (row + 1) * cellHeightMm;
-                    path.append(String.format(Locale.ROOT, "M%.4f %.4fL%.4f %.4fM%.4f %.4fL%.4f %.4f",
-                            left, bottom, right, top, right, bottom, left, top));
+                    path.stroke(left, bottom, right, top);
+                    path.stroke(right, bottom, left, top);
                 }
             }
         }
