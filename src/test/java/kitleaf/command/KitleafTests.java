@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -120,6 +121,22 @@ class KitleafTests {
                 .map(line -> line.substring(line.indexOf("pieces/"))).map(line -> line.replaceAll(": .*", "")).toList();
         assertEquals(List.of("pieces/a.yaml:2:1", "pieces/a.yaml:3:15", "pieces/b.yaml:3:29", "pieces/b.yaml:4:9"), places, ran.err());
         assertTrue(ran.err().endsWith("4 problems; nothing was written\n"), ran.err());
+    }
+
+    @Test
+    void problems_of_very_many_files_are_told_in_order_too() throws IOException {
+        Files.createDirectories(folder.resolve("pieces"));
+        List<String> expected = new ArrayList<>();
+        for (int i = 100; i < 190; i++) {
+            // Every other file takes longer to read than its neighbours.
+            String remark = "# a remark\n".repeat(i % 2 * 2000);
+            Files.writeString(folder.resolve("pieces/p" + i + ".yaml"), "piece: P" + i + "\nstitches: 10 x 10\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 3\n" + remark);
+            expected.add("pieces/p" + i + ".yaml:4:9");
+        }
+        Ran ran = Ran.kitleaf("check", folder);
+        assertEquals(1, ran.code());
+        assertEquals(expected, ran.err().lines().filter(line -> line.contains(".yaml:"))
+                .map(line -> line.substring(line.indexOf("pieces/"))).map(line -> line.replaceAll(": .*", "")).toList());
     }
 
     @Test
