@@ -75,7 +75,7 @@ final class WatchCommand extends PrintCommand {
 
     private List<Printed> again() throws Failure {
         Reckoning[] reckoned = new Reckoning[1];
-        List<Printed> printed = print(Clock.sinceStart(), reckoning -> reckoned[0] = reckoning);
+        List<Printed> printed = print(Clock.unread(), reckoning -> reckoned[0] = reckoning);
         warn(printed);
         if (last.isEmpty()) {
             openIfAsked(printed);
