@@ -42,7 +42,7 @@ final class Pipeline {
                 job.limits().checkPages(sheet);
                 job.clock().mark("lay out");
                 if (sheet.pages() > 0) {
-                    printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning, job.large(basket))));
+                    printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning)));
                 }
                 out.clear(SheetPictures.lyingIn(job.out(), kind));
                 job.clock().mark("press");

@@ -75,21 +75,40 @@ final class ClothPlanLayout {
     }
 
     private Sheet layOut() {
-        String title = words.say("plan.title");
-        List<PlanRow> overview = overview();
-        List<Draft> drafts = new ArrayList<>(flow(title, overviewSubtitle(), null, widthMm -> overview));
-        plan.cloths().forEach(cloth -> drafts.addAll(pages(cloth)));
         Frames frames = new Frames(basket, settings, words, words.say("plan.name"));
-        List<ClothPlanPage> pages = new ArrayList<>();
-        for (Draft draft : drafts) {
-            pages.add(new ClothPlanPage(frames.of(pages.size() + 1, drafts.size()), draft.bookmark(), draft.title(), draft.subtitle(), draft.drawing(), draft.rows()));
-        }
+        return sheet(settings.type().large() ? large(frames) : ordinary(frames));
+    }
+
+    private Sheet sheet(List<ClothPlanPage> pages) {
         return new Sheet(SheetKind.CLOTH_PLAN, pages.size(), Map.of(
                 "title", basket.title() + ": " + words.say("plan.name"),
                 "subject", words.say("plan.subject"),
                 "language", settings.language().toLanguageTag(),
                 "sizes", PlanType.all(),
                 "pages", pages));
+    }
+
+    private List<ClothPlanPage> large(Frames frames) {
+        LargeClothPlan large = new LargeClothPlan(settings, words, phrases, frames);
+        large.words(words.say("plan.title"), true, overviewSubtitle(), overview());
+        for (PlannedCloth cloth : plan.cloths()) {
+            String title = phrases.title(cloth, plan.cloths());
+            PlanDrawing drawing = large.drawing(title, cloth);
+            large.words(title, false, phrases.subtitle(cloth, false), rows(cloth, drawing, innerMm));
+        }
+        return large.pages();
+    }
+
+    private List<ClothPlanPage> ordinary(Frames frames) {
+        String title = words.say("plan.title");
+        List<PlanRow> overview = overview();
+        List<Draft> drafts = new ArrayList<>(flow(title, overviewSubtitle(), null, widthMm -> overview));
+        plan.cloths().forEach(cloth -> drafts.addAll(pages(cloth)));
+        List<ClothPlanPage> pages = new ArrayList<>();
+        for (Draft draft : drafts) {
+            pages.add(new ClothPlanPage(frames.of(pages.size() + 1, drafts.size()), draft.bookmark(), draft.title(), draft.subtitle(), draft.drawing(), draft.rows(), null, List.of()));
+        }
+        return pages;
     }
 
     /** A place on a page to be filled with rows. */
@@ -188,6 +207,9 @@ final class ClothPlanLayout {
         }
         if (drawing.numbersMissing()) {
             rows.note(words.say("plan.legend-numbers"));
+        }
+        if (drawing.piecesMissing()) {
+            rows.note(words.say("plan.legend-pieces"));
         }
         rows.section(words.say("plan.steps"));
         rows.note(words.say("plan.before", phrases.kerf(cloth, basket.clothSupply().cutting().frayMm())));

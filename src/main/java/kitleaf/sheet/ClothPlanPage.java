@@ -12,12 +12,16 @@ import java.util.Objects;
  * @param subtitle below it
  * @param drawing of the cloth, on its first page; null on others
  * @param rows in their places
+ * @param large the page in large print, or null
+ * @param keys of its drawing in large print
  */
-public record ClothPlanPage(PageFrame frame, String bookmark, String title, String subtitle, PlanDrawing drawing, List<PlanRow> rows) {
+public record ClothPlanPage(PageFrame frame, String bookmark, String title, String subtitle, PlanDrawing drawing, List<PlanRow> rows,
+                            LargePage large, List<PlanKey> keys) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public ClothPlanPage {
         Objects.requireNonNull(frame);
         rows = List.copyOf(rows);
+        keys = List.copyOf(keys);
     }
 }

@@ -2,6 +2,7 @@ package kitleaf.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Sets words as passages of large print: every text wrapped to its width, as many lines high as it takes. */
 final class Passages {
@@ -15,6 +16,7 @@ final class Passages {
     /** Between what stands left and what stands right on one line. */
     private static final double APART_MM = 6;
     private static final double TICK_MM = 7;
+    private static final double MOST_TOGETHER_MM = 90;
     /** A swatch's side in parts of the text size: its symbol, a little over half as high, is then no smaller than large print. */
     private static final double SWATCH = 1.62;
 
@@ -130,6 +132,37 @@ final class Passages {
         stack.pair(words, figure, leftMm + indentMm, bold());
         below.stream().filter(line -> !line.isEmpty()).forEach(line -> stack.add(line, leftMm + indentMm, widthMm - indentMm, quiet()));
         return stack.passage(0).ticked(swatch, swatch == null ? null : new Box(leftMm + TICK_MM, 0.2, side, side)).ruled(GAP_MM);
+    }
+
+    /**
+     * Words with a number or letter before them, a box to tick or both, a figure beside them and quiet words below; in as many
+     * passages as its length wants.
+     */
+    List<Passage> marked(boolean tick, String mark, String words, String figure, String below, Voice voice) {
+        double markMm = leftMm + (tick ? TICK_MM : 0);
+        double xMm = markMm + (mark.isEmpty() ? 0 : ruler.widthMm(mark.length() < 2 ? "00 " : mark + " ", "text", 600, type.body()));
+        double roomMm = leftMm + widthMm - xMm;
+        List<Passage> passages = new ArrayList<>();
+        List<String> parts = parts(words, voice, roomMm);
+        for (int i = 0; i < parts.size(); i++) {
+            Stack stack = new Stack(0);
+            stack.pair(parts.get(i), i == parts.size() - 1 ? figure : "", xMm, voice);
+            if (i == 0 && !mark.isEmpty()) {
+                stack.texts.add(new PlacedText(mark, markMm, stack.texts.get(0).baselineMm(), xMm - markMm, 1, type.body(), TypeScale.LEADING, 600, "text", "accent", "start"));
+            }
+            Passage passage = stack.passage(0);
+            passages.add(i == 0 && tick ? passage.ticked(null, null) : passage);
+        }
+        List<String> quiet = parts(below, quiet(), roomMm);
+        for (String part : quiet) {
+            Stack stack = new Stack(0);
+            stack.add(part, xMm, roomMm, quiet());
+            passages.add(stack.passage(0));
+        }
+        passages.add(passages.remove(passages.size() - 1).ruled(GAP_MM));
+        // What is short enough for any page stays on one.
+        boolean brief = passages.stream().mapToDouble(Passage::heightMm).sum() <= MOST_TOGETHER_MM;
+        return brief ? IntStream.range(0, passages.size()).mapToObj(i -> i < passages.size() - 1 ? passages.get(i).kept() : passages.get(i)).toList() : passages;
     }
 
     /** The parts of a text, none longer than what a page surely holds. */

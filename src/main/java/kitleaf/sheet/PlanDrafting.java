@@ -17,25 +17,18 @@ import kitleaf.sizing.plan.Remnant;
 /** Draws one planned cloth to a round scale, as large as its room on the page lets it be. */
 final class PlanDrafting {
 
-    /** Room left of the cloth for cut numbers and the height's dimension line. */
-    private static final double LEFT_MM = 19;
-    /** Room above it for cut numbers. */
-    private static final double TOP_MM = 7;
-    /** Room right of it for the selvedge's word and the warp arrow. */
-    private static final double RIGHT_MM = 12;
     /** More room there where numbers stand at the ends of lines. */
     private static final double LEADERS_MM = 12;
-    /** Room below it for the width's dimension line. */
-    private static final double BELOW_MM = 10;
-    /** Room below that for a warp arrow that points across. */
-    private static final double ARROW_BELOW_MM = 5;
     /** From the edge to the words of a selvedge, and to cut numbers. */
     private static final double BESIDE_EDGE_MM = 2.2;
     private static final double HATCH_MM = 1.8;
-    private static final double CUT_NUMBER_HIGH_MM = 2.9;
-    private static final double LEAST_CUT_NUMBER_HIGH_MM = 2.2;
+    private static final double FLAW_WORD_HIGH_MM = 2.9;
+    /** A cut's number as wide as one may become. */
+    private static final String WIDEST = "88";
     /** More lines to cut numbers than these nobody can follow. */
     private static final int MOST_LEADERS = 4;
+    /** The same of all lines in large print, where many pieces may have no room for their numbers. */
+    private static final int MOST_LARGE_LEADERS = 6;
     /** Flaws narrower than this on paper have their word beside the cloth. */
     private static final double FLAW_WORD_MM = 3;
     /** Cloth beyond the last cut that is worth breaking off: at least so much, and at least so large a part. */
@@ -46,8 +39,11 @@ final class PlanDrafting {
     private static final double SHOWN_REST_PART = 0.12;
 
     private static final double WORTH_BREAKING = 2;
+    private static final List<List<PlanLabels.Line>> NO_WORDS = List.of(List.of());
 
     private final PlannedCloth planned;
+    private final PlanMarks marks;
+    private final double roomBottomMm;
     private final double rightMm;
     private final Words words;
     private final Figures figures;
@@ -58,16 +54,19 @@ final class PlanDrafting {
     private final boolean brokenRight;
     private final boolean brokenBelow;
     private boolean numbersMissing;
+    private boolean piecesMissing;
 
     private PlanDrafting(PlannedCloth planned, Box room, double rightMm, double atLeast, SheetSettings settings, Words words, PlanWords phrases) {
         this.planned = planned;
+        this.marks = PlanMarks.of(settings.type());
+        this.roomBottomMm = room.bottomMm();
         this.rightMm = rightMm;
         this.words = words;
         this.figures = new Figures(settings.units());
         this.phrases = phrases;
-        this.labels = new PlanLabels(settings.ruler());
-        double roomWidthMm = room.widthMm() - LEFT_MM - rightMm;
-        double roomHeightMm = room.heightMm() - TOP_MM - belowMm(planned);
+        this.labels = new PlanLabels(settings.ruler(), marks);
+        double roomWidthMm = room.widthMm() - marks.leftMm() - rightMm;
+        double roomHeightMm = room.heightMm() - marks.topMm() - belowMm();
         double acrossMm = shown(planned.widthMm(), reach(planned, EdgeCut.Run.DOWN));
         double downMm = shown(planned.heightMm(), reach(planned, EdgeCut.Run.ACROSS));
         PlanScale whole = PlanScale.fitting(planned.widthMm(), planned.heightMm(), roomWidthMm, roomHeightMm, atLeast);
@@ -77,7 +76,7 @@ final class PlanDrafting {
         this.scale = worth ? broken : whole;
         this.brokenRight = worth && acrossMm < planned.widthMm() && scale.onPaper(planned.widthMm()) > roomWidthMm;
         this.brokenBelow = worth && downMm < planned.heightMm() && scale.onPaper(planned.heightMm()) > roomHeightMm;
-        this.cloth = new Box(room.xMm() + LEFT_MM, room.yMm() + TOP_MM, scale.onPaper(brokenRight ? acrossMm : planned.widthMm()),
+        this.cloth = new Box(room.xMm() + marks.leftMm(), room.yMm() + marks.topMm(), scale.onPaper(brokenRight ? acrossMm : planned.widthMm()),
                 scale.onPaper(brokenBelow ? downMm : planned.heightMm()));
     }
 
@@ -88,16 +87,26 @@ final class PlanDrafting {
      * @param atLeast a millimetre of it stands for at least so many of the cloth, 1 or more
      */
     static PlanDrawing of(PlannedCloth planned, Box room, double atLeast, SheetSettings settings, Words words, PlanWords phrases) {
-        PlanDrafting narrow = new PlanDrafting(planned, room, RIGHT_MM, atLeast, settings, words, phrases);
+        PlanDrafting narrow = new PlanDrafting(planned, room, PlanMarks.of(settings.type()).rightMm(), atLeast, settings, words, phrases);
         PlanDrawing drawing = narrow.draw();
         if (!narrow.labels.anyWaiting()) {
             return drawing;
         }
-        return new PlanDrafting(planned, room, RIGHT_MM + LEADERS_MM, atLeast, settings, words, phrases).draw();
+        return new PlanDrafting(planned, room, narrow.marks.rightMm() + narrow.leadersMm(), atLeast, settings, words, phrases).draw();
     }
 
-    private static double belowMm(PlannedCloth planned) {
-        return BELOW_MM + (planned.warp() == Cloth.WarpRun.DOWN ? 0 : ARROW_BELOW_MM);
+    /** What the words at the ends of lines take up. */
+    private double leadersMm() {
+        return marks.words() ? LEADERS_MM : 4 + labels.widthMm(words.say("plan.cut-beside", WIDEST), marks.leaderPt(), 600);
+    }
+
+    /** How many lines to words beside the drawing there can be. */
+    private int mostLeaders() {
+        return marks.words() ? Integer.MAX_VALUE : Math.min(MOST_LARGE_LEADERS, (int) ((roomBottomMm - cloth.yMm()) / marks.leaderStepMm()));
+    }
+
+    private double belowMm() {
+        return marks.belowMm() + (planned.warp() == Cloth.WarpRun.DOWN ? 0 : marks.arrowBelowMm());
     }
 
     /** How far from the left or top edge anything happens. */
@@ -124,24 +133,28 @@ final class PlanDrafting {
         labels.keepFree(new Box(cloth.xMm(), cloth.bottomMm() + 4.4, cloth.widthMm(), 6));
         for (int i = 0; i < pieces.size(); i++) {
             PlannedCut cut = planned.cuts().get(i);
-            labels.inside(pieces.get(i), Integer.toString(cut.number()), PlanType.NUMBERS, phrases.inRectangle(cut), true);
+            labels.inside(pieces.get(i), Integer.toString(cut.number()), marks.numbers(), marks.words() ? phrases.inRectangle(cut) : NO_WORDS, true);
         }
-        selvedgeWord();
-        flaws.forEach(this::flawWord);
+        piecesMissing = labels.keepWaiting(mostLeaders());
+        if (marks.words()) {
+            selvedgeWord();
+            flaws.forEach(this::flawWord);
+        }
         for (int i = 0; i < remnants.size(); i++) {
             Remnant left = planned.remnants().get(i);
             if (remnants.get(i).widthMm() > 0 && remnants.get(i).heightMm() > 0) {
-                labels.inside(remnants.get(i), PlanWords.letter(i), PlanType.LETTERS, phrases.inRemnant(left), left.usable());
+                labels.inside(remnants.get(i), PlanWords.letter(i), marks.letters(), marks.words() ? phrases.inRemnant(left) : NO_WORDS,
+                        left.usable() && labels.waiting() < mostLeaders());
             }
         }
         planned.edgeCuts().forEach(this::cutNumber);
-        double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + RIGHT_MM + 2, cloth.yMm(), cloth.bottomMm()) : cloth.bottomMm();
+        double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + marks.rightMm() + 2, cloth.yMm(), cloth.bottomMm()) : cloth.bottomMm();
         // The words below a narrow cloth may reach farther than all that stands beside it.
         double endMm = Math.max(cloth.rightMm() + rightMm, cloth.xMm() + labels.widthMm(width + "    " + words.say("plan.scale", scale.written()), PlanType.DIMENSION, 600));
-        double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm(planned));
+        double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm());
         return new PlanDrawing(cloth, scale.written(), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(), planned.warp() == Cloth.WarpRun.DOWN,
-                width, height, scale.one(), endMm, bottomMm - cloth.yMm() + TOP_MM, pieces, remnants, flaws, hatch(flaws),
-                planned.edgeCuts().stream().map(this::line).toList(), numbersMissing, labels.leaders(), labels.blanks(), labels.texts());
+                width, height, scale.one(), endMm, bottomMm - cloth.yMm() + marks.topMm(), pieces, remnants, flaws, hatch(flaws),
+                planned.edgeCuts().stream().map(this::line).toList(), numbersMissing, piecesMissing, labels.leaders(), labels.blanks(), labels.texts());
     }
 
     private String both(double mm) {
@@ -217,7 +230,7 @@ final class PlanDrafting {
     private void flawWord(Box flaw) {
         String word = words.say("plan.flaw");
         double wide = labels.widthMm(word, PlanType.MARK, 600) + 1;
-        double high = CUT_NUMBER_HIGH_MM;
+        double high = FLAW_WORD_HIGH_MM;
         boolean down = flaw.heightMm() > flaw.widthMm();
         List<Box> boxes = new ArrayList<>();
         if (down && flaw.widthMm() >= wide || !down && flaw.heightMm() >= FLAW_WORD_MM) {
@@ -243,12 +256,10 @@ final class PlanDrafting {
         String number = Integer.toString(cut.number());
         PlanLine line = line(cut);
         boolean down = cut.run() == EdgeCut.Run.DOWN;
-        for (int attempt = 0; attempt < 3; attempt++) {
-            boolean scissors = attempt == 0;
-            double size = attempt < 2 ? PlanType.LEAST + 0.5 : PlanType.LEAST;
-            double high = attempt < 2 ? CUT_NUMBER_HIGH_MM : LEAST_CUT_NUMBER_HIGH_MM;
-            double wide = labels.widthMm(number, size, 600) + (attempt < 2 ? 0.8 : 0.2);
-            double all = wide + (scissors ? PlanLabels.SCISSORS_MM : 0);
+        for (PlanMarks.Cut attempt : marks.cuts()) {
+            double size = attempt.sizePt();
+            double high = attempt.highMm();
+            double all = labels.widthMm(number, size, 600) + attempt.clearMm() + (attempt.scissors() ? PlanLabels.SCISSORS_MM : 0);
             List<Box> boxes = new ArrayList<>();
             if (down && line.y1Mm() - cloth.yMm() < 0.01) {
                 for (double shift : new double[] {0, -1.5, 1.5, -3, 3}) {
@@ -260,11 +271,11 @@ final class PlanDrafting {
                 }
             }
             boxes.addAll(along(line, down, all, high));
-            if (labels.on(boxes, number, size, scissors, true)) {
+            if (labels.on(boxes, number, size, attempt.scissors(), true)) {
                 return;
             }
         }
-        if (labels.waiting() < MOST_LEADERS) {
+        if (labels.waiting() < Math.min(MOST_LEADERS, mostLeaders())) {
             labels.beside((line.x1Mm() + line.x2Mm()) / 2, (line.y1Mm() + line.y2Mm()) / 2, words.say("plan.cut-beside", number));
         } else {
             numbersMissing = true;

@@ -19,8 +19,6 @@ final class PlanLabels {
     private static final double CLEAR_MM = 0.3;
     /** Between a number and the words beside it. */
     private static final double BESIDE_MM = 2;
-    /** Between lines that end in the same column. */
-    private static final double LEADER_STEP_MM = 3.1;
     /** Shares of its room a number may take: alone, and with words below it. */
     private static final double MOST_ALONE = 0.42;
     private static final double MOST_WIDE_ALONE = 0.6;
@@ -29,6 +27,7 @@ final class PlanLabels {
     private static final double SLACK_MM = 0.05;
 
     private final TextRuler ruler;
+    private final PlanMarks marks;
     private final List<PlanText> texts = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
     private final List<Box> blanks = new ArrayList<>();
@@ -51,15 +50,16 @@ final class PlanLabels {
     /** A number with its words, set around its own top left corner. */
     private record Label(List<PlanText> texts, double widthMm, double heightMm) { }
 
-    PlanLabels(TextRuler ruler) {
+    PlanLabels(TextRuler ruler, PlanMarks marks) {
         this.ruler = ruler;
+        this.marks = marks;
     }
 
     List<PlanText> texts() {
         return texts;
     }
 
-    /** What is to be left white below words that stand on a line or a hatching. */
+    /** What is to be left white, or dark in large print, below words that stand on a line or a hatching. */
     List<Box> blanks() {
         return blanks;
     }
@@ -77,6 +77,19 @@ final class PlanLabels {
     /** How many did not. */
     int waiting() {
         return waiting.size();
+    }
+
+    /**
+     * Lets no more words stand beside the drawing than have room there; the first are kept.
+     *
+     * @return whether some had to go
+     */
+    boolean keepWaiting(int most) {
+        boolean tooMany = waiting.size() > most;
+        if (tooMany) {
+            waiting.subList(most, waiting.size()).clear();
+        }
+        return tooMany;
     }
 
     double widthMm(String words, double sizePt, int weight) {
@@ -231,7 +244,7 @@ final class PlanLabels {
                 if (scissors) {
                     texts.add(new PlanText(xMm, baselineMm + 0.15, "✂", "symbol", sizePt + 1, 400, "ink", scissorsMm, 1, false));
                 }
-                texts.add(new PlanText(xMm + scissorsMm, baselineMm, words, "text", sizePt, 600, "ink", widthMm + SLACK_MM, 1, false));
+                texts.add(new PlanText(xMm + scissorsMm, baselineMm, words, "text", sizePt, 600, marks.words() ? "ink" : "paper", widthMm + SLACK_MM, 1, false));
                 taken.add(box);
                 if (blank) {
                     blanks.add(box);
@@ -260,11 +273,11 @@ final class PlanLabels {
         double yMm = topMm;
         for (int i = 0; i < waiting.size(); i++) {
             Leader leader = waiting.get(i);
-            double last = bottomMm - (waiting.size() - 1 - i) * LEADER_STEP_MM;
+            double last = bottomMm - (waiting.size() - 1 - i) * marks.leaderStepMm();
             yMm = Math.max(yMm, Math.min(leader.yMm(), last));
             leaders.add(new PlanLine(leader.xMm(), leader.yMm(), columnMm - 0.8, yMm));
-            at(columnMm, yMm + ascentMm(PlanType.MARK) / 2, leader.words(), PlanType.MARK, 600, "ink", false);
-            yMm += LEADER_STEP_MM;
+            at(columnMm, yMm + ascentMm(marks.leaderPt()) / 2, leader.words(), marks.leaderPt(), 600, "ink", false);
+            yMm += marks.leaderStepMm();
         }
         return yMm;
     }

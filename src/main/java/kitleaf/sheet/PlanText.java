@@ -9,7 +9,7 @@ package kitleaf.sheet;
  * @param family {@code text} or {@code symbol}
  * @param sizePt in points
  * @param weight 400 or 600
- * @param fill {@code ink}, {@code quiet} or {@code accent}
+ * @param fill {@code ink}, {@code quiet}, {@code accent} or {@code paper}
  * @param widthMm what they are wrapped to
  * @param lines how many lines that takes
  * @param upright whether they are turned by a quarter, to be read from the right; then they begin below and run up

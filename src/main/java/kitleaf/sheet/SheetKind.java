@@ -28,11 +28,6 @@ public enum SheetKind {
         return EnumSet.complementOf(EnumSet.of(DUPLEX_CHECK));
     }
 
-    /** Whether it can be set in large print; a sheet that cannot yet is printed in its ordinary sizes. */
-    public boolean setLarge() {
-        return this != CLOTH_PLAN;
-    }
-
     /** The name on the command line and of the PDF, such as {@code cut-sheets}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

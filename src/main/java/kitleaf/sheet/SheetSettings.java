@@ -20,11 +20,6 @@ import kitleaf.basket.Units;
  */
 public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, Optional<LocalDate> asOf, Locale language, TextRuler ruler) {
 
-    /** The same in the ordinary sizes. */
-    SheetSettings ordinary() {
-        return new SheetSettings(paper, units, TypeScale.ORDINARY, skip, asOf, language, ruler);
-    }
-
     /** Refuses a missing part. */
     public SheetSettings {
         Objects.requireNonNull(paper);

@@ -38,7 +38,7 @@ public final class Sheets {
 
     /** The sheet of one kind for a whole basket, laid out for one paper. */
     public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings asked) {
-        SheetSettings settings = kind.setLarge() ? FullFractions.in(asked) : asked.ordinary();
+        SheetSettings settings = FullFractions.in(asked);
         Sheet sheet = switch (kind) {
             case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
             case CLOTH_PLAN -> ClothPlanLayout.layOut(reckoning, settings);

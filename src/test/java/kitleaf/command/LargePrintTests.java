@@ -32,7 +32,7 @@ class LargePrintTests {
     private static final double LARGE_PT = 16 - 0.001;
     /** 8 mm; crosses at tags' corners end right there, give or take the PDF's decimals. */
     private static final double CLEAR_MM = 8 - 0.001;
-    private static final List<String> SHEETS = List.of("cut-sheets", "bobbin-labels", "kit-lists", "buy-list", "bag-tags", "goal-grid", "duplex-check");
+    private static final List<String> SHEETS = List.of("cut-sheets", "cloth-plan", "bobbin-labels", "kit-lists", "buy-list", "bag-tags", "goal-grid", "duplex-check");
     private static final String SCISSORS = "✂";
 
     @TempDir
@@ -125,14 +125,34 @@ class LargePrintTests {
         assertTrue(ran.err().contains("basket.yaml:1:14: \"a bit\" is neither yes nor no; write yes or no"), ran.err());
     }
 
-    /** The cloth plan is not ready for it: it is what it is without, and she is told. */
+    /**
+     * By hand: A5 has 124 mm between its margins, 14 of them for cut numbers and 3 for the selvedge; 60 in of cloth are 1524 mm,
+     * so the drawing is at 1 : 14.2 at most, 1 : 15 in round figures. A piece of 8 stitches over two of 28, 4/7 in, with 2 in of
+     * margins, up to 2 3/4 in for a round size, is 4.7 mm wide there: two figures of 16 pt want 6 mm across, and turned they
+     * want 4.2 mm with half a millimetre at both sides.
+     */
     @Test
-    void a_sheet_that_is_not_set_large_yet_stays_whole_and_says_so() throws IOException {
-        byte[] usual = print(HARBOUR, "cloth-plan");
-        Ran ran = Ran.kitleaf("print", HARBOUR, "--out", folder.resolve("out"), "--only", "cloth-plan", "--large");
-        assertEquals(0, ran.code());
-        assertEquals("warning: cloth-plan.pdf: this sheet is not set in large print yet; its words have their ordinary sizes\n", ran.err());
-        assertArrayEquals(usual, Files.readAllBytes(folder.resolve("out/cloth-plan.pdf")));
+    void a_crowded_cloth_plan_leaves_out_numbers_and_says_so() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 60 in x 20 in, selvedge: left}]\n",
+                "piece: Begun\nstitches: 20 x 20\ncloth: {name: Sea-mist, kind: linen, count: 28, over: 2}\nprogress: 4\n");
+        for (int i = 0; i < 40; i++) {
+            Files.writeString(basket.resolve("pieces/buoy-" + i + ".yaml"), "piece: Buoy " + i + "\nstitches: 8 x 60\ncloth: {name: Sea-mist, kind: linen, count: 28, over: 2}\nmargin: 1 in\n");
+        }
+        Ran ran = Ran.kitleaf("print", basket, "--out", folder.resolve("out"), "--only", "cloth-plan", "--large", "--paper", "A5", "--plan-seconds", "2");
+        assertEquals(0, ran.code(), ran.err());
+        byte[] pdf = Files.readAllBytes(folder.resolve("out/cloth-plan.pdf"));
+        StringBuilder all = new StringBuilder();
+        for (int page = 1; page <= pages(pdf); page++) {
+            List<Letter> words = ReadBack.letters(pdf, page).stream().filter(it -> !it.text().isBlank()).toList();
+            assertEquals(List.of(), words.stream().filter(it -> it.sizePt() < LARGE_PT).toList(), "page " + page);
+            assertEquals(List.of(), TextBoxes.overlaps(words), "page " + page);
+            assertEquals(List.of(), TextBoxes.nearEdge(words, 148, 210, 8), "page " + page);
+            all.append(ReadBack.text(pdf, page).replaceAll("\\s+", " ")).append(' ');
+        }
+        assertTrue(all.toString().contains("Pieces whose numbers have no room in the drawing are found by the cuts they come off at."));
+        for (int i = 0; i < 40; i++) {
+            assertTrue(all.toString().contains("comes off: Buoy " + i + "."), "Buoy " + i);
+        }
     }
 
     /** The scale of the look: 22 title, 13 section, 9.5 text, 8 table, 6.5 fine print, and the sizes between them; fractions apart. */
