@@ -13,10 +13,12 @@ class TableFuzzTests {
     @FuzzTest(maxDuration = "5m")
     void readOrTold(byte[] data) {
         Problems problems = new Problems();
+        TableRows rows = new TableRows();
+        TableRows.Owner owner = new TableRows.Owner("bell", Optional.empty());
         List<CalledThread> threads = SourceReader.decode(data, Path.of("t.csv"), problems)
-                .map(source -> new ThreadReader(Settings.USUAL, problems).read(new ThreadTable(source, problems)
-                        .read(new TableRows.Owner("piece", Optional.empty()), new TableRows())))
+                .map(source -> new ThreadReader(Settings.USUAL, problems).read(new ThreadTable(source, problems).read(owner, rows)))
                 .orElseGet(List::of);
+        rows.check(List.of("bell"), problems);
         problems.all().forEach(problem -> assertTrue(ProblemText.render(problem).startsWith("t.csv"), problem.toString()));
         threads.forEach(thread -> assertTrue(!thread.code().isBlank() && thread.code().codePoints().noneMatch(Quote::hidden), thread.code()));
     }

@@ -56,6 +56,7 @@ class PressMarkupTests {
             <code size="9"> </code>                    | "code": there is no text to encode
             <code size="9" fill="none">a</code>        | "code" has no fill; write one, as in fill="#000"
             <code size="9"><tspan>a</tspan></code>     | "tspan" cannot stand in "code"
+            <line stroke-dasharray="1e-5 1e-5"/>       | "stroke-dasharray" of "line": "1e-5 1e-5" is finer than a printer's dot; write dashes and gaps of 0.05 mm or more in all
             <bookmark/>                                | "bookmark" needs "title"
             <bookmark title="a" level="4"/>            | "level" of "bookmark": "4" is not a whole number from 1 to 3
             <text lines="0">a</text>                   | "lines" of "text": "0" is not a whole number from 1 to 1000
