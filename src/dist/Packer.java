@@ -8,10 +8,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
@@ -26,9 +24,6 @@ import java.util.stream.Stream;
 final class Packer {
 
     private static final String MAIN = "kitleaf.command.Kitleaf";
-
-    /** The first Java whose machine keeps loaded and linked classes, and not only parsed ones. */
-    private static final int AOT_FROM = 25;
 
     /**
      * How the program is run. A run is short and its work is spread thin, so the quick compiler and the collector without threads
@@ -86,37 +81,24 @@ final class Packer {
     }
 
     private void train() throws IOException, InterruptedException {
-        if (Runtime.version().feature() >= AOT_FROM) {
-            // One run is watched, and its classes kept as they are after it.
-            java(List.of("-XX:AOTCacheOutput=" + aotCache()), PRINT);
-            return;
-        }
         Path list = work.resolve("classes.txt");
-        Set<String> classes = new LinkedHashSet<>();
-        for (List<String> run : List.of(PRINT, List.of("reckon", "examples/harbour", "--json"), List.of("check", "examples/harbour"))) {
-            java(List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + list), run);
-            classes.addAll(Files.readAllLines(list));
-        }
-        Files.write(list, classes);
+        java(List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + list), PRINT);
         // The archive becomes the runtime's own: found without an option, wherever the folder is moved.
         java(List.of("-XX:SharedClassListFile=" + list, "-Xshare:dump"), List.of());
-    }
-
-    private Path aotCache() {
-        return folder.resolve("runtime/lib/kitleaf.aot");
+        // Without this the program would run from an archive it cannot use, only slower, and nobody would know.
+        java(List.of("-Xshare:on"), List.of("--version"));
     }
 
     private void launchers() throws IOException {
         Path bin = Files.createDirectories(folder.resolve("bin"));
-        launcher("kitleaf.sh", bin.resolve("kitleaf"), "-XX:AOTCache=\"$runtime/lib/kitleaf.aot\"");
-        launcher("kitleaf.bat", bin.resolve("kitleaf.bat"), "\"-XX:AOTCache=%runtime%\\lib\\kitleaf.aot\"");
+        launcher("kitleaf.sh", bin.resolve("kitleaf"));
+        launcher("kitleaf.bat", bin.resolve("kitleaf.bat"));
         bin.resolve("kitleaf").toFile().setExecutable(true, false);
     }
 
-    private void launcher(String template, Path to, String aot) throws IOException {
-        String options = String.join(" ", OPTIONS) + (Files.exists(aotCache()) ? " " + aot : "");
+    private void launcher(String template, Path to) throws IOException {
         Files.writeString(to, Files.readString(project.resolve("src/dist").resolve(template))
-                .replace("@options@", options).replace("@main@", MAIN));
+                .replace("@options@", String.join(" ", OPTIONS)).replace("@main@", MAIN));
     }
 
     /** What one reads beside the program: the guide, the example, the licences. */
@@ -164,7 +146,9 @@ final class Packer {
         Path said = work.resolve("said.txt");
         int code = new ProcessBuilder(command).directory(project.toFile()).redirectErrorStream(true).redirectOutput(said.toFile()).start().waitFor();
         if (code != 0) {
-            throw new IllegalStateException(String.join(" ", command) + " ended with " + code + "\n" + Files.readString(said));
+            List<String> lines = Files.readAllLines(said);
+            throw new IllegalStateException(String.join(" ", command) + " ended with " + code + "\n"
+                    + String.join("\n", lines.subList(Math.max(0, lines.size() - 20), lines.size())));
         }
     }
 
