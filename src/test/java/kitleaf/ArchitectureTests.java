@@ -11,18 +11,25 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Keeps the arrows: basket -> sizing -> sheet -> press, with the commands above them all. */
+/** Keeps the arrows: words -> basket -> sizing -> sheet -> press, with the commands above them all. */
 class ArchitectureTests {
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("kitleaf");
 
     @Test
-    void all_five_packages_are_looked_at() {
-        for (String name : List.of("basket", "sizing", "sheet", "press", "command")) {
+    void all_six_packages_are_looked_at() {
+        for (String name : List.of("words", "basket", "sizing", "sheet", "press", "command")) {
             assertTrue(CLASSES.stream().anyMatch(it -> it.getPackageName().startsWith("kitleaf." + name)), name);
         }
         assertTrue(CLASSES.size() > 100, "only " + CLASSES.size() + " classes");
+    }
+
+    @Test
+    void words_know_nothing_of_what_is_talked_about() {
+        classes().that().resideInAPackage("kitleaf.words..")
+                .should().onlyDependOnClassesThat().resideInAnyPackage("kitleaf.words..", "java.lang..", "java.util..")
+                .check(CLASSES);
     }
 
     @Test

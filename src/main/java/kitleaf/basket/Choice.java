@@ -26,7 +26,7 @@ record Choice<T>(String what, Map<String, T> words) implements Form<T> {
     public T read(String text) throws Fault {
         T found = words.get(text.strip());
         if (found == null) {
-            throw new Fault(Quote.of(text) + " is not " + what, NearMiss.advice(text.strip(), words.keySet()));
+            throw new Fault(Quote.of(text) + " is not " + what, Advice.on(text.strip(), words.keySet()));
         }
         return found;
     }

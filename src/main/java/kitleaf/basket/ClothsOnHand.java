@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.List;
 import java.util.Optional;
+import kitleaf.words.NearMiss;
 
 /**
  * The cloths on hand that pieces may name.

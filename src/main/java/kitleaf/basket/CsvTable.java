@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitleaf.words.NearMiss;
 
 /**
  * Reads a table (CSV, RFC 4180, with commas, semicolons or tabs) row by row into mappings, each cell with its place in

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import kitleaf.words.NearMiss;
 
 /**
  * The keys of one mapping, asked for one by one. Keys that may not stand there are told at once; a value that is
@@ -53,7 +54,7 @@ final class Fields {
                         "put a space after " + key.substring(0, colon + 1));
             } else if (!known.contains(key)) {
                 NearMiss.of(key, known).ifPresent(fields.misspelt::add);
-                problems.add(entry.key(), Quote.of(key) + " is not a key of " + what, NearMiss.advice(key, known));
+                problems.add(entry.key(), Quote.of(key) + " is not a key of " + what, Advice.on(key, known));
             }
         });
         return Optional.of(fields);

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitleaf.words.NearMiss;
 
 /**
  * Finds the column a heading means. Capitals, blanks, hyphens and the like do not count, nor does {@code color} for {@code colour}.
@@ -124,7 +125,7 @@ final class Headings {
             problems.add(place, Quote.of(heading) + " " + fault.wrong(), fault.write());
         } else if (!herOwn(heading) && !loose.containsKey(key)) {
             problems.add(place, Quote.of(heading) + " is not a column of " + what, NearMiss.of(heading, columns).isPresent()
-                    ? NearMiss.advice(heading, columns) : NearMiss.advice(heading, columns) + "; or put it in ( ) to have it passed over");
+                    ? Advice.on(heading, columns) : Advice.on(heading, columns) + "; or put it in ( ) to have it passed over");
         }
         return Optional.empty();
     }

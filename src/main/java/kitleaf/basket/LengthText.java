@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitleaf.words.NearMiss;
 
 /**
  * A length with its unit, read as millimetres.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import kitleaf.words.NearMiss;
 
 /** Knows the papers people print on. */
 public final class Papers {
@@ -98,7 +99,7 @@ public final class Papers {
             case "portrait" -> upright;
             case "landscape" -> new Paper(upright.name() + " landscape", upright.heightMm(), upright.widthMm());
             default -> throw new Fault(Quote.of(words[1]) + " is not a way to turn paper",
-                    NearMiss.advice(words[1], List.of("portrait", "landscape")));
+                    Advice.on(words[1], List.of("portrait", "landscape")));
         };
     }
 

@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.Map;
+import kitleaf.words.NearMiss;
 
 /**
  * The name of a put-up of the basket.
@@ -15,7 +16,7 @@ record PutUpName(Map<String, PutUp> putUps, boolean known) implements Form<Strin
         String name = new TextForm(example()).read(text);
         if (known && !putUps.containsKey(name)) {
             throw new Fault(Quote.of(name) + " is not a skein of this basket",
-                    NearMiss.advice(name, putUps.keySet()) + (NearMiss.of(name, putUps.keySet()).isPresent()
+                    Advice.on(name, putUps.keySet()) + (NearMiss.of(name, putUps.keySet()).isPresent()
                             ? "" : ", or add it to skeins in basket.yaml"));
         }
         return name;

@@ -25,7 +25,7 @@ record ReadGoals(Optional<Goals> goals, Map<String, Place> named) {
     void check(Collection<String> ids, Problems problems) {
         named.forEach((id, place) -> {
             if (!ids.contains(id)) {
-                problems.add(place, Quote.of(id) + " is not a piece of this basket", NearMiss.advice(id, ids));
+                problems.add(place, Quote.of(id) + " is not a piece of this basket", Advice.on(id, ids));
             }
         });
     }

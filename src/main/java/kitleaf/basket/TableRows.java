@@ -80,7 +80,7 @@ final class TableRows {
         left.forEach((row, other) -> {
             if (!composed.contains(other.owner().piece())) {
                 problems.add(other.place(), Quote.of(other.owner().piece()) + " is not a piece of this basket",
-                        NearMiss.advice(other.owner().piece(), ids));
+                        Advice.on(other.owner().piece(), ids));
             } else if (problems.none()) {
                 problems.add(other.place(), "nobody takes this row: " + other.owner().told() + " does not name this table, or is not there",
                         "write threads: " + row.table().getFileName() + " in it, or take the row out");

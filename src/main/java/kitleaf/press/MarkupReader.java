@@ -103,7 +103,7 @@ final class MarkupReader {
         String name = xml.getLocalName();
         if (!Vocabulary.isElement(name)) {
             throw new MarkupException("\"" + name + "\" is not an element of the page markup"
-                    + NearMiss.hint(name, Vocabulary.elements()), place);
+                    + Hint.of(name, Vocabulary.elements()), place);
         }
         if (open.isEmpty()) {
             if (!name.equals("document")) {
@@ -125,7 +125,7 @@ final class MarkupReader {
             String attribute = xml.getAttributeLocalName(i);
             if (!Vocabulary.takes(name, attribute)) {
                 throw new MarkupException("\"" + attribute + "\" is not an attribute of \"" + name + "\""
-                        + NearMiss.hint(attribute, Vocabulary.attributes(name)), place);
+                        + Hint.of(attribute, Vocabulary.attributes(name)), place);
             }
             attributes[2 * i] = attribute;
             attributes[2 * i + 1] = xml.getAttributeValue(i);

@@ -29,7 +29,7 @@ final class TransformSyntax {
         }
         String word = name.toString().strip();
         if (!NAMES.contains(word)) {
-            throw new BadValue("\"" + word + "\" is not a transform" + NearMiss.hint(word, NAMES)
+            throw new BadValue("\"" + word + "\" is not a transform" + Hint.of(word, NAMES)
                     + "; write translate, rotate, scale or matrix");
         }
         List<Double> n = numbers(scanner, text);

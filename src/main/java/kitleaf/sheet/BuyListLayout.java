@@ -19,6 +19,7 @@ import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.sizing.thread.ThreadWarning;
+import kitleaf.words.Words;
 
 /** Lays out the buy list across all pieces that are not finished. */
 final class BuyListLayout {
@@ -42,7 +43,7 @@ final class BuyListLayout {
         this.reckoning = reckoning;
         this.threads = reckoning.threads();
         this.titles = reckoning.pieces().stream().collect(Collectors.toMap(it -> it.piece().id(), it -> it.piece().title()));
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.threadWords = new ThreadWords(words, settings.units());
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }

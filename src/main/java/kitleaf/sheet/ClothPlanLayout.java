@@ -20,6 +20,7 @@ import kitleaf.sizing.plan.PlannedCloth;
 import kitleaf.sizing.plan.PlannedCut;
 import kitleaf.sizing.plan.Purchase;
 import kitleaf.sizing.plan.Remnant;
+import kitleaf.words.Words;
 
 /**
  * Lays out the cloth plan: a first page with all that is cut, bought and left out, then for each cloth its drawing, the
@@ -62,7 +63,7 @@ final class ClothPlanLayout {
         this.basket = reckoning.basket();
         this.plan = reckoning.clothPlan();
         this.settings = settings;
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.phrases = new PlanWords(words, settings.units());
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
         this.columns = innerMm >= TWO_COLUMNS_MM ? 2 : 1;

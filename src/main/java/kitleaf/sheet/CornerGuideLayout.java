@@ -8,6 +8,7 @@ import kitleaf.sizing.cloth.CornerGuide;
 import kitleaf.sizing.cloth.CornerGuide.Window;
 import kitleaf.sizing.cloth.Extent;
 import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.words.Words;
 
 /** Places a corner guide's windows on pages at true size. */
 final class CornerGuideLayout {

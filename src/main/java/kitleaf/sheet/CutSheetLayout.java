@@ -7,6 +7,7 @@ import kitleaf.basket.Cloth;
 import kitleaf.basket.Paper;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
+import kitleaf.words.Words;
 
 /**
  * Lays out the cut sheets: for each piece a page of sizes, drawing, steps and the what-if table, going over to
@@ -36,7 +37,7 @@ final class CutSheetLayout {
     private final CutSheetWords phrases;
 
     private CutSheetLayout(SheetSettings settings) {
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.figures = new Figures(settings.units());
         this.settings = settings;
         this.phrases = new CutSheetWords(words, figures);

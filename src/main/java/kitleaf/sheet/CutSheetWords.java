@@ -14,6 +14,7 @@ import kitleaf.sizing.cloth.Extent;
 import kitleaf.sizing.cloth.OtherCloth;
 import kitleaf.sizing.cloth.PartSize;
 import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.words.Words;
 
 /** Puts a reckoned piece into the words and figures of its cut sheet. */
 final class CutSheetWords {

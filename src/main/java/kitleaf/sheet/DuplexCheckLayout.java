@@ -7,6 +7,7 @@ import kitleaf.basket.Paper;
 import kitleaf.basket.Tags;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.tag.TagSheets;
+import kitleaf.words.Words;
 
 /**
  * Lays out the sheet that shows how far a printer puts backs beside their fronts: scales on the front, and behind each of
@@ -22,7 +23,7 @@ final class DuplexCheckLayout {
     private DuplexCheckLayout() { }
 
     static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
-        Words words = new Words(settings.language());
+        Words words = SheetWords.in(settings.language());
         Paper paper = settings.paper();
         Tags asked = reckoning.basket().tags();
         // Folded tags have no backs to shift; the check is then for the usual way of turning a sheet.

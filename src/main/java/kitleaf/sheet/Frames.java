@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Printer;
 import kitleaf.basket.Units;
+import kitleaf.words.Words;
 
 /** Makes the frames of a sheet's pages. */
 final class Frames {

@@ -10,6 +10,7 @@ import kitleaf.basket.Goals;
 import kitleaf.basket.Paper;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.YearReckoning;
+import kitleaf.words.Words;
 
 /**
  * Lays out the year on the wall: the grid of goal cards, whole or in tiles, and behind it the strip of weeks. A basket without
@@ -37,7 +38,7 @@ final class GoalGridLayout {
     private GoalGridLayout(Reckoning reckoning, SheetSettings settings, Goals goals) {
         this.reckoning = reckoning;
         this.settings = settings;
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.goals = goals;
         LocalDate asOf = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.of(goals.year(), 1, 1));
         this.year = reckoning.year(asOf).orElseThrow();

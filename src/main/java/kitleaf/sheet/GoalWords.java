@@ -16,6 +16,7 @@ import kitleaf.sizing.year.PassedOver;
 import kitleaf.sizing.year.PlannedPiece;
 import kitleaf.sizing.year.YearReckoning;
 import kitleaf.sizing.year.YearWarning;
+import kitleaf.words.Words;
 
 /** Puts a reckoned year into the words of its cards and of the sentences below its strip. */
 final class GoalWords {

@@ -3,6 +3,7 @@ package kitleaf.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kitleaf.words.Words;
 
 /** The joins of pages that are laid together: lettered, upright ones first, row by row, then level ones. */
 final class Joins {

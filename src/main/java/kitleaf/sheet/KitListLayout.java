@@ -17,6 +17,7 @@ import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
+import kitleaf.words.Words;
 
 /** Lays out a kit list for each piece that is not finished. */
 final class KitListLayout {
@@ -34,7 +35,7 @@ final class KitListLayout {
 
     private KitListLayout(SheetSettings settings) {
         this.settings = settings;
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.figures = new Figures(settings.units());
         this.threadWords = new ThreadWords(words, settings.units());
         this.clothWords = new CutSheetWords(words, figures);

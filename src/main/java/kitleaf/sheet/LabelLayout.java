@@ -20,6 +20,7 @@ import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
+import kitleaf.words.Words;
 
 /**
  * Lays out a label for each thread of each piece that is not finished. Pages are made one at a time while they are printed,
@@ -34,7 +35,7 @@ final class LabelLayout {
 
     private LabelLayout(SheetSettings settings, LabelStock stock) {
         this.settings = settings;
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.threadWords = new ThreadWords(words, settings.units());
         this.stock = stock;
     }
@@ -52,7 +53,7 @@ final class LabelLayout {
         }
         Paper paper = own.map(LabelStock::paper).orElse(settings.paper());
         boolean wraps = own.isEmpty() || own.get().style() == LabelStock.Style.WRAP;
-        double footMm = paper.heightMm() - frames(basket, settings, new Words(settings.language()), wraps).of(paper.widthMm(), paper.heightMm(), 0, 0).foot().topMm();
+        double footMm = paper.heightMm() - frames(basket, settings, SheetWords.in(settings.language()), wraps).of(paper.widthMm(), paper.heightMm(), 0, 0).foot().topMm();
         return own.isPresent() ? LabelStocks.cutAgain(own.get(), footMm) : LabelStocks.large(paper, footMm);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitleaf.basket.Units;
 import kitleaf.sizing.PieceReckoning;
+import kitleaf.words.Words;
 
 /**
  * The pages of a piece's cut sheet in large print: one column, what she cuts by first, then the drawing, the counts, the steps and

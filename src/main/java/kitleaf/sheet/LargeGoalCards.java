@@ -2,6 +2,7 @@ package kitleaf.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitleaf.words.Words;
 
 /** Places goal cards in large print: as few on a page as their words need, their outlines to one scale over all pages. */
 final class LargeGoalCards {

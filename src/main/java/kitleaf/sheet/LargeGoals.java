@@ -8,6 +8,7 @@ import kitleaf.basket.Goals;
 import kitleaf.basket.Paper;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.YearReckoning;
+import kitleaf.words.Words;
 
 /**
  * Lays out the year in large print, on upright paper: fewer cards a page, or all of them on a wall that is large enough, then

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitleaf.words.Words;
 
 /**
  * The rows of kit and buy lists in large print: no columns, which would leave their words no room, but each figure after the

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import kitleaf.words.Words;
 
 /**
  * Places what is on bag tags in large print: facts and threads in 16 pt, on as many tags as they take, or as near to it as tags of

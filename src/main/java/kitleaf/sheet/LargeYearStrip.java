@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import kitleaf.sizing.year.PlannedPiece;
 import kitleaf.sizing.year.YearReckoning;
+import kitleaf.words.Words;
 
 /** The strip of weeks in large print: each title above its bars, and what is to be said on as many pages as it takes. */
 final class LargeYearStrip {

@@ -23,7 +23,7 @@ public final class PlainFigures {
     public PlainFigures(Units units) {
         this.units = units;
         this.figures = new Figures(units);
-        this.phrases = new CutSheetWords(new Words(Locale.ENGLISH), figures);
+        this.phrases = new CutSheetWords(SheetWords.in(Locale.ENGLISH), figures);
     }
 
     /** One piece. */

@@ -25,7 +25,7 @@ public final class PlainPlan {
 
     private PlainPlan(Units units) {
         this.figures = new Figures(units);
-        this.phrases = new PlanWords(new Words(Locale.ENGLISH), units);
+        this.phrases = new PlanWords(SheetWords.in(Locale.ENGLISH), units);
     }
 
     /** One plan; no lines when there is nothing to cut. */

@@ -13,6 +13,7 @@ import kitleaf.sizing.plan.EdgeCut;
 import kitleaf.sizing.plan.PlannedCloth;
 import kitleaf.sizing.plan.PlannedCut;
 import kitleaf.sizing.plan.Remnant;
+import kitleaf.words.Words;
 
 /** Draws one planned cloth to a round scale, as large as its room on the page lets it be. */
 final class PlanDrafting {

@@ -20,6 +20,7 @@ import kitleaf.sizing.plan.PlannedCut;
 import kitleaf.sizing.plan.Proof;
 import kitleaf.sizing.plan.Purchase;
 import kitleaf.sizing.plan.Remnant;
+import kitleaf.words.Words;
 
 /** Puts a cloth plan into words and figures. */
 final class PlanWords {

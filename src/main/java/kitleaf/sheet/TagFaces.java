@@ -2,6 +2,7 @@ package kitleaf.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitleaf.words.Words;
 
 /** Places what is on the fronts and backs of bag tags of one size. */
 final class TagFaces implements TagSetter {

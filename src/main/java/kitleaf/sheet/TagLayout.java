@@ -19,6 +19,7 @@ import kitleaf.sizing.tag.TagSheets;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.words.Words;
 
 /** Lays out a tag for the bag of each piece that is not finished, and more than one where its threads need it. */
 final class TagLayout {
@@ -32,7 +33,7 @@ final class TagLayout {
 
     private TagLayout(Reckoning reckoning, SheetSettings settings) {
         this.settings = settings;
-        this.words = new Words(settings.language());
+        this.words = SheetWords.in(settings.language());
         this.figures = new Figures(settings.units());
         this.clothWords = new CutSheetWords(words, figures);
         this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm(reckoning.basket(), settings))
@@ -54,7 +55,7 @@ final class TagLayout {
     }
 
     private static double footMm(Basket basket, SheetSettings settings) {
-        PageFrame frame = frames(basket, settings, new Words(settings.language())).of(0, 0);
+        PageFrame frame = frames(basket, settings, SheetWords.in(settings.language())).of(0, 0);
         return frame.heightMm() - frame.foot().topMm();
     }
 

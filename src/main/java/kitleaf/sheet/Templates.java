@@ -23,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
+import kitleaf.words.Words;
 
 /**
  * Runs templates over laid-out sheets and gives their page markup as a stream. Templates come from the
@@ -63,7 +64,7 @@ public final class Templates {
         // A template describes a page; it has no business with classes.
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
-        words = new Words(language);
+        words = SheetWords.in(language);
     }
 
     /**

@@ -12,6 +12,7 @@ import kitleaf.sizing.thread.Estimate;
 import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadTotal;
+import kitleaf.words.Words;
 
 /** Puts threads into the words and figures that labels and lists share. */
 final class ThreadWords {

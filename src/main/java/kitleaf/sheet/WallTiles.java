@@ -3,6 +3,7 @@ package kitleaf.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import kitleaf.words.Words;
 
 /**
  * Parts a large page into tiles that a smaller printer can print. Each tile but the last of a row or column carries a blank lip past

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import kitleaf.sizing.year.PlannedPiece;
 import kitleaf.sizing.year.PlannedWeek;
 import kitleaf.sizing.year.YearReckoning;
+import kitleaf.words.Words;
 
 /** Places the year as a strip of weeks on pages, with what is to be said of it below. */
 final class YearStripLayout {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PlanWordsTests {
 
-    private final PlanWords words = new PlanWords(new Words(Locale.ENGLISH), Units.IN);
+    private final PlanWords words = new PlanWords(SheetWords.in(Locale.ENGLISH), Units.IN);
 
     private String proof(Proof proof) {
         return String.join(" ", words.proof(proof)).replace('\u00a0', ' ');

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
 
 /** The phrases in the bundle against the code and templates that say them. */
@@ -49,7 +50,7 @@ class WordsTests {
 
     @Test
     void every_phrase_that_is_said_is_there() throws IOException {
-        Words words = new Words(Locale.ENGLISH);
+        Words words = SheetWords.in(Locale.ENGLISH);
         Matcher said = Pattern.compile("say\\(" + LITERAL.pattern()).matcher(sources());
         int found = 0;
         while (said.find()) {
@@ -61,7 +62,7 @@ class WordsTests {
 
     @Test
     void slots_are_filled_and_apostrophes_are_nothing_special() {
-        assertEquals("page 3 of 7", new Words(Locale.ENGLISH).say("signature.page", 3, 7));
-        assertTrue(new Words(Locale.ENGLISH).say("caution.iron").contains("maker's"));
+        assertEquals("page 3 of 7", SheetWords.in(Locale.ENGLISH).say("signature.page", 3, 7));
+        assertTrue(SheetWords.in(Locale.ENGLISH).say("caution.iron").contains("maker's"));
     }
 }

@@ -1,11 +1,11 @@
-package kitleaf.basket;
+package kitleaf.words;
 
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class NearMiss {
+public final class NearMiss {
 
     private NearMiss() {
     }
@@ -15,7 +15,7 @@ final class NearMiss {
      * letters, two in longer ones. A slip is a letter added, dropped or changed, or two neighbours swapped
      * (optimal string alignment distance). Of equally near words the first known one is taken.
      */
-    static Optional<String> of(String written, Collection<String> known) {
+    public static Optional<String> of(String written, Collection<String> known) {
         String low = written.toLowerCase(Locale.ROOT);
         String best = null;
         int least = Integer.MAX_VALUE;
@@ -31,13 +31,6 @@ final class NearMiss {
             }
         }
         return Optional.ofNullable(best);
-    }
-
-    /** What to say to a word that is not known: the near one, or all that may stand there. */
-    static String advice(String written, Collection<String> known) {
-        return of(written, known).map(near -> "did you mean " + near + "?")
-                .orElseGet(() -> known.size() == 1 ? "write " + known.iterator().next()
-                        : "write one of: " + String.join(", ", known));
     }
 
     private static int slipsAllowed(int length) {
