@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.Collection;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /** What to say to a word that is not known. */
 final class Advice {
@@ -10,9 +11,14 @@ final class Advice {
     }
 
     /** The near word, or all that may stand there. */
-    static String on(String written, Collection<String> known) {
-        return NearMiss.of(written, known).map(near -> "did you mean " + near + "?")
-                .orElseGet(() -> known.size() == 1 ? "write " + known.iterator().next()
-                        : "write one of: " + String.join(", ", known));
+    static Said on(String written, Collection<String> known) {
+        return NearMiss.of(written, known).map(Advice::meant)
+                .orElseGet(() -> known.size() == 1 ? Said.of("advice.only", known.iterator().next())
+                        : Said.of("advice.among", String.join(", ", known)));
+    }
+
+    /** The word that was probably meant. */
+    static Said meant(String near) {
+        return Said.of("advice.meant", near);
     }
 }

@@ -9,8 +9,7 @@ record AmountText() implements Form<Amount> {
             return new Amount.Share(PercentText.share().read(text));
         }
         if (text.strip().matches("[0-9]*\\.[0-9]{1,2}")) {
-            throw new Fault(Quote.of(text) + " is neither a percentage nor a whole number",
-                    "write a percentage such as 45%, or stitches such as 2310");
+            throw Fault.of("amount.neither", Quote.bare(text));
         }
         return new Amount.Stitches(WholeText.stitches().read(text));
     }

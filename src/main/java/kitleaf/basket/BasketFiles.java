@@ -55,7 +55,7 @@ final class BasketFiles {
             if (file.toRealPath().startsWith(basket.toRealPath())) {
                 return true;
             }
-            problems.add(shown(file), "this is a link that leads out of the basket", "put the file itself inside it");
+            problems.add(shown(file), Fault.of("file.link"));
             return false;
         } catch (IOException e) {
             return true;
@@ -81,13 +81,13 @@ final class BasketFiles {
         try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
             stream.forEach(entries::add);
         } catch (NotDirectoryException e) {
-            problems.add(shown(folder), "this is a file", "make it a folder with one file a piece");
+            problems.add(shown(folder), Fault.of("file.pieces"));
         } catch (IOException e) {
             problems.add(SourceReader.unreadable(shown(folder), e));
         }
         entries.sort(null);
         if (entries.size() > MOST_FILES) {
-            problems.add(shown(folder), "there are more than " + MOST_FILES + " files in here", "part them into several baskets");
+            problems.add(shown(folder), Fault.of("file.most", MOST_FILES));
             return files;
         }
         for (Path entry : entries) {
@@ -99,7 +99,7 @@ final class BasketFiles {
             }
             if (name.codePoints().anyMatch(Quote::hidden)) {
                 if (low.endsWith(ENDING)) {
-                    problems.add(shown(entry), "this file's name holds a sign that does not show", "rename it");
+                    problems.add(shown(entry), Fault.of("file.hidden-name"));
                 }
             } else if (name.endsWith(ENDING)) {
                 files.add(entry);
@@ -114,7 +114,7 @@ final class BasketFiles {
         if (Files.exists(file)) {
             String name = file.getFileName().toString();
             String base = name.substring(0, name.lastIndexOf('.'));
-            problems.add(shown(file), "this file's name does not end in .yaml", "rename it to " + Quote.bare(base + ENDING));
+            problems.add(shown(file), Fault.of("file.ending", Quote.bare(base + ENDING)));
         }
     }
 }

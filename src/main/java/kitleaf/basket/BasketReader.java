@@ -24,6 +24,8 @@ public final class BasketReader {
     /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
     private boolean allPieces = true;
 
+    private Optional<Locale> language = Optional.empty();
+
     private BasketReader() {
     }
 
@@ -37,7 +39,8 @@ public final class BasketReader {
     public static Reading read(Path where) {
         BasketReader reader = new BasketReader();
         Optional<Basket> basket = reader.basket(where);
-        return reader.problems.none() ? new Reading(basket, List.of()) : new Reading(Optional.empty(), reader.problems.all());
+        return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
+                : new Reading(Optional.empty(), reader.problems.all(), reader.language);
     }
 
     /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
@@ -49,7 +52,8 @@ public final class BasketReader {
                 .ifPresent(source -> reader.gather(pieces(where.file(), source, where.basket().orElse(own), settings)));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(settings, Optional.empty());
-        return reader.problems.none() ? new Reading(basket, List.of()) : new Reading(Optional.empty(), reader.problems.all());
+        return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
+                : new Reading(Optional.empty(), reader.problems.all(), reader.language);
     }
 
     private Optional<Basket> basket(Path where) {
@@ -57,9 +61,7 @@ public final class BasketReader {
             return folder(where);
         }
         if (!where.toString().endsWith(BasketFiles.ENDING)) {
-            problems.add(BasketFiles.shown(where), Files.exists(where) ? "this is neither a basket folder nor a .yaml file"
-                    : "there is no such file or folder", Files.exists(where) ? "name a basket folder, or a piece file ending in .yaml"
-                    : "check its name and where you stand");
+            problems.add(BasketFiles.shown(where), Fault.of(Files.exists(where) ? "file.neither" : "file.missing"));
             return Optional.empty();
         }
         return pieceFile(where);
@@ -79,8 +81,7 @@ public final class BasketReader {
         (files.size() < MANY ? files.stream() : files.parallelStream()).map(file -> inside(file, basket, settings)).toList()
                 .forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
-            problems.add(BasketFiles.shown(basket), "there are no pieces in this basket",
-                    "write each in a file of its own in its pieces folder, ending in .yaml");
+            problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
         }
         Path name = basket.toAbsolutePath().normalize().getFileName();
         return finish(settings, Optional.ofNullable(name).map(Path::toString));
@@ -105,6 +106,7 @@ public final class BasketReader {
         if (source.isEmpty()) {
             return Settings.UNREAD;
         }
+        language = LanguageLine.in(source.get());
         YamlTree.Documents read = YamlTree.read(source.get(), problems);
         if (!read.whole()) {
             return Settings.UNREAD;
@@ -114,7 +116,7 @@ public final class BasketReader {
             return Settings.USUAL;
         }
         if (read.documents().size() > 1) {
-            problems.add(read.documents().get(1).place(), "this is a second document in basket.yaml", "keep all settings in one");
+            problems.add(read.documents().get(1).place(), Fault.of("document.second"));
         }
         return new SettingsReader(new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
     }
@@ -156,14 +158,14 @@ public final class BasketReader {
         PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), rows, problems);
         YamlTree.Documents read = YamlTree.read(source, problems);
         if (read.documents().isEmpty() && read.whole()) {
-            problems.add(source.name(), "this file is empty", "write a piece in it, or take it out");
+            problems.add(source.name(), Fault.of("file.empty"));
         }
         boolean whole = read.whole() && !read.documents().isEmpty();
         int number = 0;
         for (Node document : read.documents()) {
             number++;
             if (document instanceof Node.Scalar scalar && scalar.missing()) {
-                problems.add(opening(document.place()), "this document is empty", "write a piece in it, or take out this ---");
+                problems.add(opening(document.place()), Fault.of("document.empty"));
                 whole = false;
                 continue;
             }
@@ -183,9 +185,9 @@ public final class BasketReader {
     }
 
     private Optional<Basket> finish(Settings settings, Optional<String> usualTitle) {
-        told("ID", PieceReader.ReadPiece::id, PieceReader.ReadPiece::id, "rename one of the files");
+        told("piece.same-id", PieceReader.ReadPiece::id, PieceReader.ReadPiece::id);
         Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
-        told("title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)), "give each piece a title of its own");
+        told("piece.same-title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)));
         if (allPieces && !pieces.isEmpty()) {
             List<String> ids = pieces.stream().map(PieceReader.ReadPiece::id).sorted().toList();
             settings.goals().check(ids, problems);
@@ -213,15 +215,14 @@ public final class BasketReader {
      * @param own what a piece has, as it is told
      * @param same what is compared; nothing is told of empty texts
      */
-    private void told(String what, Function<PieceReader.ReadPiece, String> own, Function<PieceReader.ReadPiece, String> same,
-                      String write) {
+    private void told(String fault, Function<PieceReader.ReadPiece, String> own, Function<PieceReader.ReadPiece, String> same) {
         Map<String, Place> seen = new HashMap<>();
         for (PieceReader.ReadPiece piece : pieces) {
             String text = own.apply(piece);
             Place first = text.isEmpty() ? null : seen.putIfAbsent(same.apply(piece), piece.titlePlace());
             if (first != null) {
-                problems.add(piece.titlePlace(), "the " + what + " " + Quote.of(text) + " is also that of the piece in "
-                        + Quote.visible(first.source().name().toString()) + ", line " + first.line(), write);
+                problems.add(piece.titlePlace(), Fault.of(fault, Quote.bare(text),
+                        Quote.visible(first.source().name().toString()), first.line()));
             }
         }
     }

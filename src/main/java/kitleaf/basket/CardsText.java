@@ -9,7 +9,7 @@ record CardsText() implements Form<CardGrid> {
     public CardGrid read(String text) throws Fault {
         String[] sides = text.strip().split("\\s*[xX×]\\s*", -1);
         if (sides.length != 2) {
-            throw new Fault(Quote.of(text) + " is not a grid of cards", "write columns x rows, such as " + example());
+            throw Fault.of("goals.cards", Quote.bare(text), example());
         }
         return new CardGrid(SIDE.read(sides[0]), SIDE.read(sides[1]));
     }

@@ -13,7 +13,7 @@ record ChartText() implements Form<ChartSize> {
     public ChartSize read(String text) throws Fault {
         Matcher size = SIZE.matcher(text.strip());
         if (text.length() > 100 || !size.matches()) {
-            throw new Fault(Quote.of(text) + " is not a size in stitches", "write stitches wide x high, such as " + example());
+            throw Fault.of("chart.size", Quote.bare(text), example());
         }
         return new ChartSize(SIDE.read(size.group(1)), SIDE.read(size.group(2)));
     }

@@ -3,30 +3,31 @@ package kitleaf.basket;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import kitleaf.words.Said;
 
 /**
  * One of a few words.
  *
  * @param <T> what the words stand for
- * @param what what the word would be, with its article: {@code a finish}
+ * @param wrong the phrase that says what another word is not: {@code choice.finish}
  * @param words what they stand for, in the order to list them
  */
-record Choice<T>(String what, Map<String, T> words) implements Form<T> {
+record Choice<T>(String wrong, Map<String, T> words) implements Form<T> {
 
     /** The constants of an enum, named in kebab-case. */
-    static <E extends Enum<E>> Choice<E> of(String what, Class<E> type) {
+    static <E extends Enum<E>> Choice<E> of(String wrong, Class<E> type) {
         Map<String, E> words = new LinkedHashMap<>();
         for (E constant : type.getEnumConstants()) {
             words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
         }
-        return new Choice<>(what, words);
+        return new Choice<>(wrong, words);
     }
 
     @Override
     public T read(String text) throws Fault {
         T found = words.get(text.strip());
         if (found == null) {
-            throw new Fault(Quote.of(text) + " is not " + what, Advice.on(text.strip(), words.keySet()));
+            throw Fault.of(Said.of(wrong, Quote.bare(text)), Advice.on(text.strip(), words.keySet()));
         }
         return found;
     }

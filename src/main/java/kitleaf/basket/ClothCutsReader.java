@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.SizeText.Size;
+import kitleaf.words.Said;
 
 /** Reads the sizes cloth is sold in. */
 final class ClothCutsReader {
 
     private static final String EXAMPLE = "- {name: fat quarter, size: 27 in x 18 in, price: 14.00 GBP}";
     private static final List<String> KEYS = List.of("name", "size", "price", "kind", "count", "cloth", "warp", "turning");
-    private static final Form<Price> PRICE = new PriceText("cut of cloth", "14.00 GBP");
+    private static final Form<Price> PRICE = new PriceText("price.too-much.cut", "14.00 GBP");
 
     private final Map<String, Price> skeinPrices;
     private final Problems problems;
@@ -38,7 +39,7 @@ final class ClothCutsReader {
         return basket.node("cloth-cuts", EXAMPLE).map(node -> {
             List<ReadCut> cuts = new ArrayList<>();
             for (Node item : basket.items(node, "cloth-cuts", EXAMPLE)) {
-                Fields.of(item, "this cut", EXAMPLE, KEYS, problems).ifPresent(fields -> cuts.add(cut(fields)));
+                Fields.of(item, Said.of("thing.cut"), EXAMPLE, KEYS, problems).ifPresent(fields -> cuts.add(cut(fields)));
             }
             tellNames(cuts);
             tellPrices(cuts);
@@ -67,8 +68,7 @@ final class ClothCutsReader {
         for (ReadCut read : cuts) {
             read.cut().ifPresent(cut -> {
                 if (before.stream().anyMatch(other -> Cloth.sameName(other.name(), cut.name()) && oneClothIsSoldIn(other, cut))) {
-                    read.fields().wrong("name", Quote.of(cut.name()) + " is also the name of another cut of the same cloth",
-                            "give each a name of its own");
+                    read.fields().wrong("name", Fault.of("cut.same-name", Quote.bare(cut.name())));
                 }
                 before.add(cut);
             });
@@ -88,13 +88,12 @@ final class ClothCutsReader {
                 .map(entry -> new Named(Quote.bare(entry.getKey()), entry.getValue())).findFirst();
         for (ReadCut read : cuts) {
             if (priced && !read.priced()) {
-                read.fields().wrong("name", "this cut has no price, and others have", "write price: " + PRICE.example()
-                        + " beside it, or take all prices out of cloth-cuts");
+                read.fields().wrong("name", Fault.of("cut.no-price", PRICE.example()));
             }
             Optional<Named> own = read.cut().flatMap(cut -> cut.price().map(price -> new Named(Quote.bare(cut.name()), price)));
             if (own.isPresent() && first.isPresent() && !own.get().price().currency().equals(first.get().price().currency())) {
-                read.fields().wrong("price", "this price is in " + own.get().price().currency() + ", and that of " + first.get().name()
-                        + " in " + first.get().price().currency(), "give all prices in one currency");
+                read.fields().wrong("price", Fault.of("price.currencies", own.get().price().currency(), first.get().name(),
+                        first.get().price().currency()));
             }
             first = first.or(() -> own);
         }

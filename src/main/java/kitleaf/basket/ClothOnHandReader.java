@@ -5,20 +5,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kitleaf.basket.SizeText.Size;
+import kitleaf.words.Said;
 
 /** Reads the cloth she has already. */
 final class ClothOnHandReader {
 
     private static final String EXAMPLE = "- {name: Sea-mist, kind: linen, count: 36, size: 70 cm x 90 cm}";
     private static final List<String> KEYS = List.of("name", "kind", "count", "size", "warp", "selvedge", "turning", "flaws");
-    private static final Form<ClothSide> SELVEDGE = Choice.of("a side of a cloth", ClothSide.class);
+    private static final Form<ClothSide> SELVEDGE = Choice.of("choice.cloth-side", ClothSide.class);
 
     private static final String FLAW_EXAMPLE = "- {from-left: 22 cm, wide: 1 cm}";
     private static final List<String> FLAW_KEYS = List.of("from-left", "from-top", "wide");
-    private static final Form<Double> FROM = new LengthText(0, ClothOnHand.MOST_MM, "is further than any cloth reaches",
-            "write 0 mm to 20 m", "22 cm");
-    private static final Form<Double> WIDE = new LengthText(Double.MIN_VALUE, ClothOnHand.MOST_MM, "is not how wide a flaw is",
-            "write more than 0 mm, up to 20 m", "1 cm");
+    private static final Form<Double> FROM = new LengthText(0, ClothOnHand.MOST_MM, "flaw.from", "22 cm");
+    private static final Form<Double> WIDE = new LengthText(Double.MIN_VALUE, ClothOnHand.MOST_MM, "flaw.wide", "1 cm");
 
     private final Problems problems;
 
@@ -28,9 +27,8 @@ final class ClothOnHandReader {
 
     /** How the size of a cloth is written, the width first. */
     static Form<Size> size(String example) {
-        LengthText side = new LengthText(ClothOnHand.LEAST_MM, ClothOnHand.MOST_MM, "is not the side of a cloth",
-                "write 1 cm to 20 m", "70 cm");
-        return new SizeText(side, false, "write width x height, such as " + example, example);
+        LengthText side = new LengthText(ClothOnHand.LEAST_MM, ClothOnHand.MOST_MM, "cloth.side", "70 cm");
+        return new SizeText(side, false, "size.two", example);
     }
 
     /**
@@ -50,7 +48,7 @@ final class ClothOnHandReader {
         List<ClothOnHand> cloths = new ArrayList<>();
         boolean whole = node.filter(Node.Sequence.class::isInstance).isPresent();
         for (Node item : node.map(list -> basket.items(list, "cloth-on-hand", EXAMPLE)).orElseGet(List::of)) {
-            Optional<ClothOnHand> cloth = Fields.of(item, "this cloth on hand", EXAMPLE, KEYS, problems).flatMap(this::cloth);
+            Optional<ClothOnHand> cloth = Fields.of(item, Said.of("thing.cloth-on-hand"), EXAMPLE, KEYS, problems).flatMap(this::cloth);
             cloth.ifPresent(cloths::add);
             whole &= cloth.isPresent();
         }
@@ -77,17 +75,9 @@ final class ClothOnHandReader {
         Optional<Cloth.WarpRun> warp = fields.value("warp", ClothReader.WARP);
         Cloth.WarpRun along = selvedge.map(ClothSide::warp).orElse(Cloth.WarpRun.DOWN);
         if (warp.isPresent() && selvedge.isPresent() && warp.get() != along) {
-            fields.wrong("warp", "the warp runs along the selvedge, and this one is " + where(selvedge.get()),
-                    "write warp: " + word(along) + ", or leave it out");
+            fields.wrong("warp", Fault.of("on-hand.warp", Said.of("side." + word(selvedge.get())), word(along)));
         }
         return warp.orElse(along);
-    }
-
-    private static String where(ClothSide side) {
-        return switch (side) {
-            case LEFT, RIGHT -> "on the " + word(side);
-            case TOP, BOTTOM -> "at the " + word(side);
-        };
     }
 
     private static String word(Enum<?> constant) {
@@ -97,7 +87,7 @@ final class ClothOnHandReader {
     private List<Flaw> flaws(Fields cloth, Optional<Size> size) {
         List<Flaw> flaws = new ArrayList<>();
         for (Node node : cloth.list("flaws", FLAW_EXAMPLE)) {
-            Fields.of(node, "this flaw", FLAW_EXAMPLE, FLAW_KEYS, problems).flatMap(fields -> flaw(fields, size)).ifPresent(flaws::add);
+            Fields.of(node, Said.of("thing.flaw"), FLAW_EXAMPLE, FLAW_KEYS, problems).flatMap(fields -> flaw(fields, size)).ifPresent(flaws::add);
         }
         return flaws;
     }
@@ -107,20 +97,20 @@ final class ClothOnHandReader {
         Optional<Double> top = fields.value("from-top", FROM);
         Optional<Double> wide = fields.required("wide", WIDE);
         if (fields.has("from-left") && fields.has("from-top")) {
-            fields.wrong("from-top", "a flaw runs either down the cloth or across it", "keep one of from-left and from-top");
+            fields.wrong("from-top", Fault.of("flaw.both"));
             return Optional.empty();
         }
         if (!fields.meant("from-left") && !fields.meant("from-top")) {
-            fields.wrong("from-left", "this flaw has neither from-left nor from-top",
-                    "write from-left: 22 cm if it runs down the cloth, from-top: 22 cm if it runs across");
+            fields.wrong("from-left", Fault.of("flaw.neither"));
         }
         Flaw.Run run = fields.has("from-left") ? Flaw.Run.DOWN : Flaw.Run.ACROSS;
         Optional<Flaw> flaw = left.or(() -> top).flatMap(from -> wide.map(mm -> new Flaw(run, from, mm)));
         Optional<Double> clothMm = size.map(s -> run == Flaw.Run.DOWN ? s.acrossMm() : s.downMm());
         if (flaw.isPresent() && clothMm.isPresent() && !flaw.get().within(clothMm.get())) {
             Millimetres.Pair told = Millimetres.apart(flaw.get().toMm(), clothMm.get());
-            fields.wrong(run == Flaw.Run.DOWN ? "from-left" : "from-top", "this flaw ends at " + told.first() + ", and the cloth is "
-                    + told.second() + (run == Flaw.Run.DOWN ? " wide" : " high"), "write where it lies on the cloth, or mend the size");
+            boolean down = run == Flaw.Run.DOWN;
+            fields.wrong(down ? "from-left" : "from-top",
+                    Fault.of(down ? "flaw.outside.wide" : "flaw.outside.high", told.first(), told.second()));
             return Optional.empty();
         }
         return flaw;

@@ -12,10 +12,10 @@ final class ClothReader {
             List.of("name", "kind", "count", "over", "shrink", "counted", "warp", "over-dyed", "cut");
 
     static final Form<Integer> OVER = new WholeText(1, Cloth.MOST_OVER, "2");
-    private static final Form<Double> SHRINK = new PercentText(Shrink.MOST, "is more than any cloth shrinks", "2%");
+    private static final Form<Double> SHRINK = new PercentText(Shrink.MOST, "cloth.shrink", "2%");
 
-    static final Form<Cloth.Kind> KIND = Choice.of("a kind of cloth", Cloth.Kind.class);
-    static final Form<Cloth.WarpRun> WARP = Choice.of("a way the warp runs", Cloth.WarpRun.class);
+    static final Form<Cloth.Kind> KIND = Choice.of("choice.cloth-kind", Cloth.Kind.class);
+    static final Form<Cloth.WarpRun> WARP = Choice.of("choice.warp", Cloth.WarpRun.class);
     static final String COUNT_EXAMPLE = "36";
 
     private final ClothsOnHand onHand;
@@ -27,7 +27,7 @@ final class ClothReader {
     }
 
     Optional<Cloth> read(Node node) {
-        return Fields.of(node, "cloth", EXAMPLE, KEYS, problems).flatMap(this::read);
+        return Fields.of(node, Fields.key("cloth"), EXAMPLE, KEYS, problems).flatMap(this::read);
     }
 
     private Optional<Cloth> read(Fields fields) {
@@ -36,7 +36,7 @@ final class ClothReader {
         Optional<Integer> over = over(fields, taken.kind());
         Shrink shrink = fields.oneOrTwo("shrink", SHRINK, "warp", "weft", x -> new Shrink(x, x), Shrink::new)
                 .orElse(Shrink.NONE);
-        Cloth.Counted counted = fields.value("counted", Choice.of("a time of counting", Cloth.Counted.class))
+        Cloth.Counted counted = fields.value("counted", Choice.of("choice.counted", Cloth.Counted.class))
                 .orElse(Cloth.Counted.AFTER);
         Cloth.WarpRun warp = fields.value("warp", WARP).orElse(Cloth.WarpRun.DOWN);
         boolean overDyed = fields.value("over-dyed", new YesNo()).orElse(false);
@@ -56,7 +56,7 @@ final class ClothReader {
         }
         Optional<Integer> over = fields.value("over", OVER);
         if (kind.isPresent() && over.isPresent() && over.get() != 1) {
-            fields.wrong("over", "block cloth is not worked over " + over.get(), "write over: 1, or leave it out");
+            fields.wrong("over", Fault.of("cloth.block-over", over.get()));
             return Optional.empty();
         }
         return fields.has("over") ? over : Optional.of(1);

@@ -9,9 +9,8 @@ final class ClothSupplyReader {
 
     private static final String CUTTING_EXAMPLE = "{fray: 3 mm, usable: 10 cm}";
     private static final List<String> CUTTING_KEYS = List.of("fray", "usable");
-    private static final Form<Double> FRAY = new LengthText(0, Cutting.MOST_FRAY_MM, "is not what a cut frays", "write 0 mm to 30 mm", "3 mm");
-    private static final Form<Double> USABLE = new LengthText(0, Cutting.MOST_USABLE_MM, "is not the side of a remnant to keep",
-            "write 0 mm to 1 m", "10 cm");
+    private static final Form<Double> FRAY = new LengthText(0, Cutting.MOST_FRAY_MM, "cutting.fray", "3 mm");
+    private static final Form<Double> USABLE = new LengthText(0, Cutting.MOST_USABLE_MM, "cutting.usable", "10 cm");
 
     private final Problems problems;
 

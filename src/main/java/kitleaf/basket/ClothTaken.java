@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import kitleaf.words.Said;
 
 /**
  * The kind and count of a piece's cloth: those written there, or else those of the cloth on hand that it names.
@@ -52,13 +53,13 @@ record ClothTaken(Optional<Cloth.Kind> kind, Optional<Count> count) {
 
     private static void tell(Fields cloth, String name, ClothsOnHand onHand, List<String> missing, List<ClothOnHand> alike,
                              boolean oneKind, boolean oneCount) {
-        String writeMissing = "write its " + String.join(" and ", missing);
+        Said writeMissing = Said.of("taken", both(missing));
         if (onHand.cloths().stream().noneMatch(other -> other.isCalled(name))) {
-            cloth.wrong("name", "there is no cloth on hand named " + Quote.of(name), onHand.near(name)
-                    .map(near -> "did you mean " + near + "? If not, " + writeMissing).orElse(writeMissing));
+            cloth.wrong("name", Fault.of(Said.of("taken.no-cloth", Quote.bare(name)), onHand.near(name)
+                    .map(near -> Said.of("taken.near", near, writeMissing)).orElse(writeMissing)));
         } else if (alike.isEmpty()) {
             String written = missing.contains("kind") ? "count" : "kind";
-            cloth.wrong("name", "no cloth on hand named " + Quote.of(name) + " has the " + written + " written here", writeMissing);
+            cloth.wrong("name", Fault.of(Said.of("taken.other", Quote.bare(name), written), writeMissing));
         } else {
             List<String> apart = new ArrayList<>();
             if (!oneKind) {
@@ -68,9 +69,13 @@ record ClothTaken(Optional<Cloth.Kind> kind, Optional<Count> count) {
                 apart.add("count");
             }
             if (!apart.isEmpty()) {
-                String told = String.join(" and ", apart);
-                cloth.wrong("name", "the cloths on hand named " + Quote.of(name) + " differ in " + told, "write its " + told);
+                cloth.wrong("name", Fault.of(Said.of("taken.differ", Quote.bare(name), both(apart)), Said.of("taken", both(apart))));
             }
         }
+    }
+
+    /** One key or two, as they stand in a sentence. */
+    private static Object both(List<String> keys) {
+        return keys.size() == 1 ? keys.get(0) : Said.of("taken.both", keys.get(0), keys.get(1));
     }
 }

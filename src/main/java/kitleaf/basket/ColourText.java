@@ -14,7 +14,7 @@ record ColourText() implements Form<Colour> {
         if (low.matches("#[0-9a-f]{3}")) {
             return new Colour(low.replaceAll("[0-9a-f]", "$0$0"));
         }
-        throw new Fault(Quote.of(text) + " is not a colour", "write # and six digits or letters a to f, such as " + example());
+        throw Fault.of("colour", Quote.bare(text), example());
     }
 
     @Override

@@ -22,15 +22,14 @@ record CountText() implements Form<Double> {
                 ? NumberText.plain(measured.group(1), "71") / (LengthText.plain(measured.group(2)) / 25.4)
                 : number(stripped);
         if (!(perInch >= Count.LEAST - ROUNDING && perInch <= Count.MOST + ROUNDING)) {
-            throw new Fault(Quote.bare(stripped) + " is not a count any cloth has", "write threads to the inch, 3 to 120");
+            throw Fault.of("count.range", Quote.bare(stripped));
         }
         return Math.max(Count.LEAST, Math.min(Count.MOST, perInch));
     }
 
     private static double number(String text) throws Fault {
         if (!text.matches("[-0-9.,]+")) {
-            throw new Fault(Quote.of(text) + " is not a count",
-                    "write threads to the inch, such as 36, or as measured, such as 71 in 2 in");
+            throw Fault.of("count.none", Quote.bare(text));
         }
         return NumberText.plain(text, "36");
     }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /**
  * Reads a table (CSV, RFC 4180, with commas, semicolons or tabs) row by row into mappings, each cell with its place in
@@ -55,7 +56,7 @@ final class CsvTable {
     /** The filled cells of each row below the header, by column, in the order of the columns. */
     List<Node.Mapping> read() {
         if (source.text().isBlank()) {
-            problems.add(source.name(), "this table is empty", "write a first line of column names, such as " + shape.example());
+            problems.add(source.name(), Fault.of("table.empty", shape.example()));
             return List.of();
         }
         int first = 1;
@@ -68,8 +69,7 @@ final class CsvTable {
             List<Separator.Span> cells = separator.spans(upToLastHeading(line, separator));
             if (cells.size() > MOST_COLUMNS) {
                 // Told before the rows are read, whose reader stops at a number of its own.
-                problems.add(new Place(source, first, cells.get(MOST_COLUMNS).from() + 1, 1), "this is column " + (MOST_COLUMNS + 1) + " of this table",
-                        "keep at most " + MOST_COLUMNS);
+                problems.add(new Place(source, first, cells.get(MOST_COLUMNS).from() + 1, 1), Fault.of("table.most-columns", MOST_COLUMNS + 1, MOST_COLUMNS));
                 return List.of();
             }
             return read(separator);
@@ -109,8 +109,7 @@ final class CsvTable {
                 .acceptCharsAfterQuotes(false).ofCsvRecord(source.text())) {
             for (CsvRecord row : reader) {
                 if (rows.size() > MOST_ROWS) {
-                    problems.add(new Place(source, (int) row.getStartingLineNumber(), 1, 1), "this table has more than " + MOST_ROWS + " rows",
-                            "keep at most " + MOST_ROWS);
+                    problems.add(new Place(source, (int) row.getStartingLineNumber(), 1, 1), Fault.of("table.most-rows", MOST_ROWS));
                     return List.of();
                 }
                 rows.add(row);
@@ -124,8 +123,7 @@ final class CsvTable {
                 tooWide(line);
                 return List.of();
             }
-            problems.add(new Place(source, line, 1, 1), "a quote goes wrong in this row",
-                    "put a whole cell in \" or none of it, and write \"\" for a \" inside");
+            problems.add(new Place(source, line, 1, 1), Fault.of("table.quote"));
         } catch (IOException e) {
             throw new IllegalStateException("a text in memory could not be read", e);
         }
@@ -133,7 +131,7 @@ final class CsvTable {
     }
 
     private void tooWide(int line) {
-        problems.add(new Place(source, line, 1, 1), "this row has more than " + MOST_COLUMNS + " cells", "take out columns that are not needed");
+        problems.add(new Place(source, line, 1, 1), Fault.of("table.wide-row", MOST_COLUMNS));
     }
 
     /** The column of each cell, or nothing if a table cannot be made of them. */
@@ -150,8 +148,7 @@ final class CsvTable {
             boolean meant = headings.stream().anyMatch(heading -> NearMiss.of(heading, shape.headings().columns()).equals(Optional.of(needed))
                     || shape.headings().mayMean(heading, needed));
             if (!columns.contains(Optional.of(needed)) && !meant) {
-                problems.add(places.get(0), "this table has no column " + needed,
-                        "write column names in the first line, " + needed + " among them");
+                problems.add(places.get(0), Fault.of("table.missing", needed));
             }
         }
         // Without one of these every row would be told to have none.
@@ -165,7 +162,7 @@ final class CsvTable {
         List<Place> places = places(separator, row);
         for (int i = 0; i < row.getFieldCount(); i++) {
             if (row.getField(i).matches("(?s).*[\\r\\n].*")) {
-                problems.add(places.get(i), "this cell does not end on its line", "close its \" before the end of the line");
+                problems.add(places.get(i), Fault.of("table.open-cell"));
                 return Optional.empty();
             }
         }
@@ -174,8 +171,7 @@ final class CsvTable {
             cells--;
         }
         if (cells != columns.size()) {
-            problems.add(places.get(0), "this row has " + cells + " cells under " + columns.size() + " columns",
-                    "give each row as many cells as the first, in quotes where a cell holds " + separator.told());
+            problems.add(places.get(0), Fault.of("table.cells", cells, columns.size(), separator.told()));
             return Optional.empty();
         }
         Map<String, Node.Entry> filled = new LinkedHashMap<>();

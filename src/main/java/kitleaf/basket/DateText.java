@@ -18,21 +18,21 @@ record DateText() implements Form<LocalDate> {
         String stripped = text.strip();
         Matcher day = DAY.matcher(stripped);
         if (!day.matches()) {
-            throw new Fault(Quote.of(stripped) + " is not a date in the form year-month-day", "write it like 2026-02-14");
+            throw Fault.of("date.form", Quote.bare(stripped));
         }
         int year = Integer.parseInt(day.group(1));
         int month = Integer.parseInt(day.group(2));
         int dayOfMonth = Integer.parseInt(day.group(3));
         if (year < FIRST_YEAR || year > LAST_YEAR) {
-            throw new Fault(Quote.of(stripped) + " is in the year " + year, "write a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+            throw Fault.of("date.year", Quote.bare(stripped), year, FIRST_YEAR, LAST_YEAR);
         }
         if (month < 1 || month > 12) {
-            throw new Fault(Quote.of(stripped) + " has no month of the year in its middle", "write 01 to 12 there");
+            throw Fault.of("date.month", Quote.bare(stripped));
         }
         int last = YearMonth.of(year, month).lengthOfMonth();
         if (dayOfMonth < 1 || dayOfMonth > last) {
-            throw new Fault(Quote.of(stripped) + " is a day the calendar does not have",
-                    String.format(Locale.ROOT, "write %d-%02d-01 to %d-%02d-%d", year, month, year, month, last));
+            throw Fault.of("date.day", Quote.bare(stripped), String.format(Locale.ROOT, "%d-%02d-01", year, month),
+                    String.format(Locale.ROOT, "%d-%02d-%d", year, month, last));
         }
         return LocalDate.of(year, month, dayOfMonth);
     }

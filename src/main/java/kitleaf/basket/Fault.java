@@ -1,23 +1,37 @@
 package kitleaf.basket;
 
+import kitleaf.words.Said;
+
 /** What is wrong with one value and what to write instead; whoever knows the value's place makes it a problem. */
 final class Fault extends Exception {
 
     private static final long serialVersionUID = 1;
 
-    private final String write;
+    private final transient Said wrong;
+    private final transient Said write;
 
-    Fault(String wrong, String write) {
+    private Fault(Said wrong, Said write) {
         // Faults are answers, not failures: no stack trace is kept.
-        super(wrong, null, false, false);
+        super(wrong.key(), null, false, false);
+        this.wrong = wrong;
         this.write = write;
     }
 
-    String wrong() {
-        return getMessage();
+    /** A fault by its name: its phrases are {@code name.wrong} and {@code name.write}, and share their slots. */
+    static Fault of(String name, Object... slots) {
+        return new Fault(Said.of(name + ".wrong", slots), Said.of(name + ".write", slots));
     }
 
-    String write() {
+    /** A fault whose advice depends on what was met. */
+    static Fault of(Said wrong, Said write) {
+        return new Fault(wrong, write);
+    }
+
+    Said wrong() {
+        return wrong;
+    }
+
+    Said write() {
         return write;
     }
 }

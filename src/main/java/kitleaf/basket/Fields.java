@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /**
  * The keys of one mapping, asked for one by one. Keys that may not stand there are told at once; a value that is
@@ -18,12 +19,12 @@ final class Fields {
     private static final int LONGEST_VALUE = 1000;
 
     private final Node.Mapping mapping;
-    private final String what;
+    private final Said what;
     private final Problems problems;
     /** Known keys that were probably meant by unknown ones: telling that they are missing too would be noise. */
     private final Set<String> misspelt = new HashSet<>();
 
-    private Fields(Node.Mapping mapping, String what, Problems problems) {
+    private Fields(Node.Mapping mapping, Said what, Problems problems) {
         this.mapping = mapping;
         this.what = what;
         this.problems = problems;
@@ -32,16 +33,16 @@ final class Fields {
     /**
      * The keys of a node, or nothing and a problem if it has none.
      *
-     * @param what whose keys they are, in a word
+     * @param what whose keys they are: {@link #key} or another phrase that begins with {@code thing}
      * @param example such a mapping, to show her
      * @param known the keys that may stand there
      */
-    static Optional<Fields> of(Node node, String what, String example, List<String> known, Problems problems) {
+    static Optional<Fields> of(Node node, Said what, String example, List<String> known, Problems problems) {
         if (node instanceof Node.Refused) {
             return Optional.empty();
         }
         if (!(node instanceof Node.Mapping mapping)) {
-            problems.add(node.place(), what + " needs keys with values", "write it like " + example);
+            problems.add(node.place(), Fault.of("fields.no-keys", what, example));
             return Optional.empty();
         }
         problems.witness().keys(mapping, what, known);
@@ -50,14 +51,18 @@ final class Fields {
             int colon = key.indexOf(':');
             if (colon > 0 && known.contains(key.substring(0, colon))) {
                 fields.misspelt.add(key.substring(0, colon));
-                problems.add(entry.key(), "there is no space after the colon in " + Quote.of(key),
-                        "put a space after " + key.substring(0, colon + 1));
+                problems.add(entry.key(), Fault.of("fields.no-space", Quote.bare(key), key.substring(0, colon + 1)));
             } else if (!known.contains(key)) {
                 NearMiss.of(key, known).ifPresent(fields.misspelt::add);
-                problems.add(entry.key(), Quote.of(key) + " is not a key of " + what, Advice.on(key, known));
+                problems.add(entry.key(), Fault.of(Said.of("fields.unknown", Quote.bare(key), what), Advice.on(key, known)));
             }
         });
         return Optional.of(fields);
+    }
+
+    /** What stands under a key, as it is told. */
+    static Said key(String key) {
+        return Said.of("thing.key", key);
     }
 
     Place place() {
@@ -99,7 +104,7 @@ final class Fields {
 
     /** The value under a key, if it is there. */
     <T> Optional<T> value(String key, Form<T> form) {
-        return node(key, form.example()).flatMap(node -> scalar(node, key, form));
+        return node(key, form.example()).flatMap(node -> scalar(node, key(key), form));
     }
 
     /** The value under a key that must be there. */
@@ -109,23 +114,22 @@ final class Fields {
     }
 
     /** One value, read from a node. */
-    <T> Optional<T> scalar(Node node, String key, Form<T> form) {
-        return scalar(node, key, form, problems);
+    <T> Optional<T> scalar(Node node, Said what, Form<T> form) {
+        return scalar(node, what, form, problems);
     }
 
-    static <T> Optional<T> scalar(Node node, String key, Form<T> form, Problems problems) {
+    static <T> Optional<T> scalar(Node node, Said what, Form<T> form, Problems problems) {
         if (node instanceof Node.Refused) {
             return Optional.empty();
         }
         if (!(node instanceof Node.Scalar scalar) || scalar.missing()) {
-            problems.add(node.place(), key + " needs one value", "write it like " + form.example());
+            problems.add(node.place(), Fault.of("fields.no-scalar", what, form.example()));
             return Optional.empty();
         }
         problems.witness().form(scalar.place(), form);
         try {
             if (scalar.text().length() > LONGEST_VALUE) {
-                throw new Fault(Quote.of(scalar.text()) + " has " + scalar.text().length() + " characters",
-                        "write at most " + TextForm.LONGEST);
+                throw Fault.of("text.long", Quote.bare(scalar.text()), scalar.text().length(), TextForm.LONGEST);
             }
             return Optional.of(form.read(scalar.text()));
         } catch (Fault fault) {
@@ -138,10 +142,10 @@ final class Fields {
     <T, P> Optional<P> oneOrTwo(String key, Form<T> form, String first, String second, Function<T, P> one, Pairing<T, P> two) {
         Optional<Node> node = node(key, form.example());
         if (node.isEmpty() || !(node.get() instanceof Node.Mapping)) {
-            return node.flatMap(n -> scalar(n, key, form)).map(one);
+            return node.flatMap(n -> scalar(n, key(key), form)).map(one);
         }
         String example = "{" + first + ": " + form.example() + ", " + second + ": " + form.example() + "}";
-        return of(node.get(), key, example, List.of(first, second), problems).flatMap(pair -> {
+        return of(node.get(), key(key), example, List.of(first, second), problems).flatMap(pair -> {
             Optional<T> a = pair.required(first, form);
             Optional<T> b = pair.required(second, form);
             return a.flatMap(x -> b.map(y -> two.of(x, y)));
@@ -155,7 +159,7 @@ final class Fields {
 
     /** The keys of the mapping under a key, if it is there. */
     Optional<Fields> group(String key, String example, List<String> known) {
-        return node(key, example).flatMap(node -> of(node, key, example, known, problems));
+        return node(key, example).flatMap(node -> of(node, key(key), example, known, problems));
     }
 
     /** The entries of the list under a key; none if there is no such key. */
@@ -165,10 +169,19 @@ final class Fields {
 
     /** The entries of a list; none and a problem if it is no list. */
     List<Node> items(Node node, String key, String example) {
+        return items(node, Fault.of("fields.no-list", key, example));
+    }
+
+    /** The entries of a list, or of what may stand in a table of its own; none and a problem if it is neither. */
+    List<Node> itemsOrTable(Node node, String key, String example) {
+        return items(node, Fault.of("fields.no-list-or-table", key, example));
+    }
+
+    private List<Node> items(Node node, Fault fault) {
         if (node instanceof Node.Sequence sequence) {
             return sequence.items();
         }
-        problems.add(node.place(), key + " needs a list", "write it like " + example);
+        problems.add(node.place(), fault);
         return List.of();
     }
 
@@ -177,15 +190,15 @@ final class Fields {
         return mapping.entries();
     }
 
-    void wrong(String key, String wrong, String write) {
-        problems.add(placeOf(key), wrong, write);
+    void wrong(String key, Fault fault) {
+        problems.add(placeOf(key), fault);
     }
 
     /** Tells that a key is missing, if it is. */
     void require(String key, String example) {
         problems.witness().needed(mapping, key);
         if (!meant(key)) {
-            problems.add(place(), what + " has no " + key, "write " + key + ": " + example);
+            problems.add(place(), Fault.of("fields.missing", what, key, example));
         }
     }
 
@@ -197,9 +210,9 @@ final class Fields {
         if (remark.startsWith("#") && !remark.startsWith("# ") && remark.length() <= 30) {
             int column = at.column() + rest.length() - rest.stripLeading().length();
             problems.add(new Place(at.source(), at.line(), column, remark.length()),
-                    key + " has no value, because # outside quotes starts a remark", "write " + key + ": \"" + remark + "\"");
+                    Fault.of("fields.remark", key, remark));
         } else {
-            problems.add(entry.key(), key + " has no value", "write one, such as " + key + ": " + example);
+            problems.add(entry.key(), Fault.of("fields.no-value", key, example));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import kitleaf.words.Said;
 
 /** Reads what she wants of a year. */
 final class GoalsReader {
@@ -16,7 +17,7 @@ final class GoalsReader {
     private static final Form<Integer> YEAR = new WholeText(1900, 2199, "2027");
     private static final Form<Integer> CHOOSE = new WholeText(1, CardGrid.MOST, "9");
     private static final Form<String> ID = new TextForm("fog-bell");
-    private static final Form<Goals.By> BY = Choice.of("what to choose by", Goals.By.class);
+    private static final Form<Goals.By> BY = Choice.of("choice.goals-by", Goals.By.class);
     private static final Form<Integer> SEED = new WholeText(0, WholeText.MOST, "7");
 
     private final Problems problems;
@@ -35,7 +36,7 @@ final class GoalsReader {
         Optional<Integer> choose = fields.value("choose", CHOOSE);
         Map<String, Place> named = named(fields);
         if (fields.has("choose") && fields.has("pieces")) {
-            fields.wrong("pieces", "choose leaves the choice open, and pieces makes it", "keep one of the two");
+            fields.wrong("pieces", Fault.of("goals.choose-and-pieces"));
             return new ReadGoals(Optional.empty(), named);
         }
         Goals.By by = fields.value("by", BY).orElse(Goals.By.NUMBER);
@@ -55,13 +56,12 @@ final class GoalsReader {
         }
         List<Node> items = fields.items(list.get(), "pieces", PIECES_EXAMPLE);
         if (list.get() instanceof Node.Sequence && (items.isEmpty() || items.size() > CardGrid.MOST)) {
-            fields.wrong("pieces", "pieces names " + (items.isEmpty() ? "none" : items.size() + " pieces"), items.isEmpty()
-                    ? "name one or more, or leave it out to get as many as fit" : "name at most " + CardGrid.MOST);
+            fields.wrong("pieces", Fault.of(items.isEmpty() ? "goals.no-pieces" : "goals.many-pieces", items.size(), CardGrid.MOST));
         }
         for (Node item : items) {
-            fields.scalar(item, "each entry of pieces", ID).ifPresent(id -> {
+            fields.scalar(item, Said.of("thing.entry-of-pieces"), ID).ifPresent(id -> {
                 if (named.putIfAbsent(id, item.place()) != null) {
-                    problems.add(item.place(), Quote.of(id) + " stands twice in pieces", "name each piece once");
+                    problems.add(item.place(), Fault.of("goals.twice", Quote.bare(id)));
                 }
             });
         }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /**
  * Finds the column a heading means. Capitals, blanks, hyphens and the like do not count, nor does {@code color} for {@code colour}.
@@ -24,7 +25,7 @@ final class Headings {
     private final List<String> columns;
     private final Map<String, String> meant = new HashMap<>();
     private final Map<String, String> loose = new HashMap<>();
-    private final Map<String, Fault> unclear = new HashMap<>();
+    private final Map<String, String> unclear = new HashMap<>();
 
     /**
      * Headings of a table.
@@ -55,9 +56,9 @@ final class Headings {
     }
 
     /** Words that are near enough to be written and too unclear to be taken. */
-    Headings unclear(String wrong, String write, String... words) {
+    Headings unclear(String fault, String... words) {
         for (String word : words) {
-            unclear.put(key(word), new Fault(wrong, write));
+            unclear.put(key(word), fault);
         }
         return this;
     }
@@ -88,8 +89,8 @@ final class Headings {
         for (int i = 0; i < headings.size(); i++) {
             Optional<String> column = sure(headings.get(i), places.get(i), problems);
             if (column.isPresent() && !seen.add(column.get())) {
-                problems.add(places.get(i), headings.get(i).equals(column.get()) ? Quote.of(column.get()) + " stands twice here"
-                        : Quote.of(headings.get(i)) + " is the column " + column.get() + ", which stands here already", "keep one of the two");
+                problems.add(places.get(i), headings.get(i).equals(column.get()) ? Fault.of("fields.twice", Quote.bare(column.get()))
+                        : Fault.of("table.column-twice", Quote.bare(headings.get(i)), column.get()));
                 column = Optional.empty();
             }
             read.add(column);
@@ -100,8 +101,7 @@ final class Headings {
             if (column.isPresent() && alone(column.get(), headings, seen)) {
                 read.set(i, column);
             } else if (column.isPresent()) {
-                problems.add(places.get(i), Quote.of(headings.get(i)) + " may mean more than one thing here",
-                        "write " + column.get() + " if that is what it holds, or put it in ( ) to have it passed over");
+                problems.add(places.get(i), Fault.of("table.column-loose", Quote.bare(headings.get(i)), column.get()));
             }
         }
         return read;
@@ -119,13 +119,12 @@ final class Headings {
             return Optional.of(meant.get(key));
         }
         if (heading.isEmpty()) {
-            problems.add(place, "this column has no name", "name it, or take it out");
+            problems.add(place, Fault.of("table.nameless"));
         } else if (unclear.containsKey(key)) {
-            Fault fault = unclear.get(key);
-            problems.add(place, Quote.of(heading) + " " + fault.wrong(), fault.write());
+            problems.add(place, Fault.of(unclear.get(key), Quote.bare(heading)));
         } else if (!herOwn(heading) && !loose.containsKey(key)) {
-            problems.add(place, Quote.of(heading) + " is not a column of " + what, NearMiss.of(heading, columns).isPresent()
-                    ? Advice.on(heading, columns) : Advice.on(heading, columns) + "; or put it in ( ) to have it passed over");
+            problems.add(place, Fault.of(Said.of("table.column", Quote.bare(heading), what),
+                    NearMiss.of(heading, columns).map(Advice::meant).orElseGet(() -> Said.of("table.pass-over", Advice.on(heading, columns)))));
         }
         return Optional.empty();
     }

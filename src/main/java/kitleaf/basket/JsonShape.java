@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import kitleaf.words.Said;
 
 /**
  * How a form's values look to JSON Schema (draft 2020-12), after YAML 1.2 has typed them: {@code 36} is a number
@@ -88,8 +90,9 @@ record JsonShape(List<Map<String, Object>> alternatives, String note) {
         return words.stream().map(JsonShape::anyCase).collect(Collectors.joining("|", "(", ")"));
     }
 
-    /** An advice such as {@code write 1 to 5} as a sentence of its own. */
-    static String sentence(String advice) {
+    /** An advice such as {@code write 1 to 5} as a sentence of its own, in English. */
+    static String sentence(Said said) {
+        String advice = BasketWords.in(Locale.ENGLISH).say(said);
         return Character.toUpperCase(advice.charAt(0)) + advice.substring(1) + ".";
     }
 }

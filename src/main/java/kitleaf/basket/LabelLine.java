@@ -5,36 +5,34 @@ package kitleaf.basket;
  *
  * @param key what their number is called
  * @param along {@code across} or {@code down}
- * @param way {@code wide} or {@code high}
  * @param number 1 or more
  * @param labelMm the side of a label
  * @param firstMm from the sheet's edge to the first one
  * @param pitchMm from the start of one to the start of the next
  * @param sheetMm the side of the sheet
  */
-record LabelLine(String key, String along, String way, int number, double labelMm, double firstMm, double pitchMm, double sheetMm) {
+record LabelLine(String key, String along, int number, double labelMm, double firstMm, double pitchMm, double sheetMm) {
 
     static LabelLine across(int columns, SizeText.Size label, SizeText.Size first, SizeText.Size pitch, Paper paper) {
-        return new LabelLine("columns", "across", "wide", columns, label.acrossMm(), first.acrossMm(), pitch.acrossMm(), paper.widthMm());
+        return new LabelLine("columns", "across", columns, label.acrossMm(), first.acrossMm(), pitch.acrossMm(), paper.widthMm());
     }
 
     static LabelLine down(int rows, SizeText.Size label, SizeText.Size first, SizeText.Size pitch, Paper paper) {
-        return new LabelLine("rows", "down", "high", rows, label.downMm(), first.downMm(), pitch.downMm(), paper.heightMm());
+        return new LabelLine("rows", "down", rows, label.downMm(), first.downMm(), pitch.downMm(), paper.heightMm());
     }
 
     /** Whether they stand clear of each other and on the sheet; where they do not, that is told, with the lengths. */
     boolean fits(Fields fields, Paper paper) {
         if (number > 1 && pitchMm < labelMm - LabelStock.SLACK_MM) {
             Millimetres.Pair told = Millimetres.apart(labelMm, pitchMm);
-            fields.wrong("pitch", "labels " + told.first() + " " + way + " that start "
-                    + told.second() + " apart overlap", "check label and pitch");
+            fields.wrong("pitch", Fault.of("label.overlap." + along, told.first(), told.second()));
             return false;
         }
         double endMm = LabelStock.rightMm(number, labelMm, firstMm, pitchMm);
         if (endMm > sheetMm + LabelStock.SLACK_MM) {
             Millimetres.Pair told = Millimetres.apart(endMm, sheetMm);
-            fields.wrong(key, number + (number == 1 ? " label " + along + " reaches " : " labels " + along + " reach ") + told.first()
-                    + ", and " + Quote.bare(paper.name()) + " is " + told.second() + " " + way, "check " + key + ", label, first and pitch");
+            fields.wrong(key, Fault.of("label.reach." + along + (number == 1 ? ".one" : ".many"), number, told.first(),
+                    Quote.bare(paper.name()), told.second()));
             return false;
         }
         return true;

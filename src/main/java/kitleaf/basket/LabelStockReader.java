@@ -14,23 +14,19 @@ final class LabelStockReader {
             List.of("paper", "columns", "rows", "label", "first", "pitch", "shape", "style", CUT);
 
     private static final double LEAST_MM = 5;
-    private static final String TWO = "write width x height, such as ";
-    private static final LengthText SIDE = new LengthText(LEAST_MM, Paper.MOST_MM, "is not the side of a label",
-            "write 5 mm to 1200 mm", "40 mm");
+    private static final LengthText SIDE = new LengthText(LEAST_MM, Paper.MOST_MM, "label.side", "40 mm");
     private static final Form<Size> LABEL = new SizeText(SIDE, false,
-            TWO + "2 5/8 in x 1 in, or one length with shape: round", "2 5/8 in x 1 in");
-    private static final Form<Size> ROUND_LABEL = new SizeText(SIDE, true, "write its diameter, such as 40 mm", "40 mm");
-    private static final Form<Size> CUT_LABEL = new SizeText(SIDE, false, TWO + "60 mm x 24 mm", "60 mm x 24 mm");
-    private static final Form<Size> FIRST = new SizeText(new LengthText(0, Paper.MOST_MM, "is not the way to a first label",
-            "write 0 mm to 1200 mm", "5 mm"), false,
-            "write how far the first label is from the left edge x from the top, such as 3/16 in x 1/2 in", "3/16 in x 1/2 in");
-    private static final Form<Size> PITCH = new SizeText(new LengthText(LEAST_MM, Paper.MOST_MM, "is not the way from label to label",
-            "write 5 mm to 1200 mm", "70 mm"), false,
-            "write from one label's left edge to the next one's x from top to top, such as 2 3/4 in x 1 in", "2 3/4 in x 1 in");
+            "size.label", "2 5/8 in x 1 in");
+    private static final Form<Size> ROUND_LABEL = new SizeText(SIDE, true, "size.diameter", "40 mm");
+    private static final Form<Size> CUT_LABEL = new SizeText(SIDE, false, "size.two", "60 mm x 24 mm");
+    private static final Form<Size> FIRST = new SizeText(new LengthText(0, Paper.MOST_MM, "label.first", "5 mm"), false,
+            "size.first", "3/16 in x 1/2 in");
+    private static final Form<Size> PITCH = new SizeText(new LengthText(LEAST_MM, Paper.MOST_MM, "label.pitch", "70 mm"), false,
+            "size.pitch", "2 3/4 in x 1 in");
     private static final Form<Integer> COLUMNS = new WholeText(1, 100, "3");
     private static final Form<Integer> ROWS = new WholeText(1, 100, "10");
-    private static final Form<LabelStock.Shape> SHAPE = Choice.of("a shape of label", LabelStock.Shape.class);
-    private static final Form<LabelStock.Style> STYLE = Choice.of("a style of label", LabelStock.Style.class);
+    private static final Form<LabelStock.Shape> SHAPE = Choice.of("choice.label-shape", LabelStock.Shape.class);
+    private static final Form<LabelStock.Style> STYLE = Choice.of("choice.label-style", LabelStock.Style.class);
 
     private final Optional<Paper> usualPaper;
     private final Problems problems;
@@ -52,7 +48,7 @@ final class LabelStockReader {
     private Optional<LabelStock> cut(Fields fields, Optional<Paper> paper) {
         for (String key : GEOMETRY) {
             if (fields.has(key)) {
-                fields.wrong(key, key + " describes printed labels, and cut plain paper", "keep one of the two");
+                fields.wrong(key, Fault.of("label.cut-and-printed", key));
             }
         }
         Optional<Size> label = fields.value(CUT, CUT_LABEL);
@@ -60,18 +56,17 @@ final class LabelStockReader {
         return label.filter(size -> roomy(fields, CUT, size, LabelStock.Shape.RECTANGLE, style)).flatMap(size -> paper.flatMap(sheet -> {
             Optional<LabelStock> stock = LabelStocks.cut(sheet, size.acrossMm(), size.downMm(), style);
             if (stock.isEmpty()) {
-                tooLarge(fields, "wide", size.acrossMm(), sheet, LabelStocks.roomAcrossMm(sheet));
-                tooLarge(fields, "high", size.downMm(), sheet, LabelStocks.roomDownMm(sheet));
+                tooLarge(fields, "label.too-wide", size.acrossMm(), sheet, LabelStocks.roomAcrossMm(sheet));
+                tooLarge(fields, "label.too-high", size.downMm(), sheet, LabelStocks.roomDownMm(sheet));
             }
             return stock;
         }));
     }
 
-    private static void tooLarge(Fields fields, String way, double labelMm, Paper paper, double roomMm) {
+    private static void tooLarge(Fields fields, String fault, double labelMm, Paper paper, double roomMm) {
         if (labelMm > roomMm + LabelStock.SLACK_MM) {
             Millimetres.Pair told = Millimetres.apart(labelMm, roomMm);
-            fields.wrong(CUT, "a label " + told.first() + " " + way + " does not fit " + Quote.bare(paper.name()) + ", which is "
-                    + told.second() + " " + way + " inside its margins", "write a smaller label, or name larger paper");
+            fields.wrong(CUT, Fault.of(fault, told.first(), Quote.bare(paper.name()), told.second()));
         }
     }
 
@@ -104,9 +99,8 @@ final class LabelStockReader {
         if (LabelStock.roomy(size.acrossMm(), size.downMm(), shape, style)) {
             return true;
         }
-        fields.wrong(key, "a label this small cannot carry a code that reads at arm's length",
-                shape == LabelStock.Shape.ROUND ? "write at least 26 mm across"
-                        : style == LabelStock.Style.FACE ? "write at least 20 mm x 12 mm" : "write at least 40 mm x 12 mm, or 20 mm x 24 mm, to fold it");
+        fields.wrong(key, Fault.of(shape == LabelStock.Shape.ROUND ? "label.small.round"
+                : style == LabelStock.Style.FACE ? "label.small.face" : "label.small.wrap"));
         return false;
     }
 
@@ -121,8 +115,7 @@ final class LabelStockReader {
         }
         if (Math.abs(size.acrossMm() - size.downMm()) > LabelStock.SLACK_MM) {
             Millimetres.Pair told = Millimetres.apart(size.acrossMm(), size.downMm());
-            fields.wrong("label", "a label " + told.first() + " wide and " + told.second() + " high is not round",
-                    "write its diameter, such as 40 mm, or shape: rectangle");
+            fields.wrong("label", Fault.of("label.not-round", told.first(), told.second()));
             return Optional.empty();
         }
         return Optional.of(new Size(size.acrossMm(), size.acrossMm()));
@@ -130,7 +123,7 @@ final class LabelStockReader {
 
     private static boolean styled(Fields fields, Optional<LabelStock.Shape> shape, Optional<LabelStock.Style> style) {
         if (shape.equals(Optional.of(LabelStock.Shape.ROUND)) && style.equals(Optional.of(LabelStock.Style.WRAP))) {
-            fields.wrong("style", "a round label cannot be folded round a bobbin", "write style: face, or leave it out");
+            fields.wrong("style", Fault.of("label.round-wrap"));
             return false;
         }
         return true;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /**
  * A length with its unit, read as millimetres.
@@ -23,11 +24,10 @@ import kitleaf.words.NearMiss;
  *
  * @param leastMm the least length taken
  * @param mostMm the greatest length taken
- * @param outside what is wrong with others, after the value
- * @param range what to write instead
+ * @param outside the name of the fault of others
  * @param example one to show her
  */
-record LengthText(double leastMm, double mostMm, String outside, String range, String example) implements Form<Double> {
+record LengthText(double leastMm, double mostMm, String outside, String example) implements Form<Double> {
 
     private static final Map<String, Double> UNITS = units();
     /** What near misses are offered from: the marks cannot be misspelt. */
@@ -37,7 +37,6 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
     private static final Pattern PARTS = Pattern.compile("([0-9." + VULGAR + "][0-9.,/⁄" + VULGAR + " ]*)(.*)", Pattern.DOTALL);
     private static final Pattern DECIMAL = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
     private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+) +)?([0-9]+) ?/ ?([0-9]+)");
-    private static final String EXAMPLES = "3 in or 7.5 cm";
 
     /** The same for an editor (ECMA-262); it cannot know the range. */
     static final String PATTERN = "([0-9]+(\\.[0-9]+)?|\\.[0-9]+|([0-9]+\\s+)?[0-9]+\\s?[/⁄]\\s?[0-9]+|([0-9]+\\s*)?[" + VULGAR + "])\\s*"
@@ -61,7 +60,7 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
     public Double read(String text) throws Fault {
         double mm = plain(text);
         if (!(mm >= leastMm && mm <= mostMm)) {
-            throw new Fault(Quote.of(text) + " " + outside, range);
+            throw Fault.of(outside, Quote.bare(text));
         }
         return mm;
     }
@@ -70,14 +69,14 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
     static double plain(String text) throws Fault {
         String stripped = text.strip().replaceAll("[\\s\u00a0\u2009\u202f]+", " ");
         if (stripped.matches("[-−–] ?[0-9." + VULGAR + "].*")) {
-            throw new Fault(Quote.of(text) + " is less than nothing", "write a length of 0 or more, such as " + EXAMPLES);
+            throw Fault.of("length.negative", Quote.bare(text));
         }
         if (stripped.matches("(?i)[-−+]? ?\\.?(∞|inf|nan)\\b.*|∞.*|(?i)[-−+]? ?infinity.*")) {
-            throw new Fault(Quote.of(text) + " is not a length a tape can show", "write one such as " + EXAMPLES);
+            throw Fault.of("length.endless", Quote.bare(text));
         }
         Matcher parts = PARTS.matcher(stripped);
         if (!parts.matches()) {
-            throw new Fault(Quote.of(text) + " is not a length", "write a number and its unit, such as " + EXAMPLES);
+            throw Fault.of("length.none", Quote.bare(text));
         }
         String number = parts.group(1).strip();
         String unit = parts.group(2).strip();
@@ -92,7 +91,7 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
         if (DECIMAL.matcher(number).matches()) {
             double value = Double.parseDouble(number);
             if (Double.isInfinite(value)) {
-                throw new Fault(Quote.of(text) + " is not a length a tape can show", "write one such as " + EXAMPLES);
+                throw Fault.of("length.endless", Quote.bare(text));
             }
             return value;
         }
@@ -101,36 +100,34 @@ record LengthText(double leastMm, double mostMm, String outside, String range, S
                 .replace('⁄', '/').replaceAll(" +", " ").strip();
         Matcher fraction = FRACTION.matcher(spread);
         if (!fraction.matches()) {
-            throw new Fault(Quote.of(text) + " does not start with a number Kitleaf can read",
-                    "write it like 3 in, 2.5 in or 2 1/2 in");
+            throw Fault.of("length.number", Quote.bare(text));
         }
         double below = Double.parseDouble(fraction.group(3));
         if (below == 0) {
-            throw new Fault(Quote.of(text) + " divides by 0", "write a fraction such as 1/2 in");
+            throw Fault.of("length.by-nought", Quote.bare(text));
         }
         double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
         double value = whole + Double.parseDouble(fraction.group(2)) / below;
         if (!Double.isFinite(value)) {
-            throw new Fault(Quote.of(text) + " is not a length a tape can show", "write one such as " + EXAMPLES);
+            throw Fault.of("length.endless", Quote.bare(text));
         }
         return value;
     }
 
     private static double unit(String unit, String text) throws Fault {
         if (unit.isEmpty()) {
-            throw new Fault(Quote.of(text) + " is a bare number", "write it with its unit, such as " + EXAMPLES);
+            throw Fault.of("length.bare", Quote.bare(text));
         }
         Double mm = UNITS.get(unit.toLowerCase(Locale.ROOT));
         if (mm == null) {
-            String advice = NearMiss.of(unit, UNIT_WORDS).map(near -> "did you mean " + near + "?")
-                    .orElse("write in, cm, mm, m or yd");
-            throw new Fault(Quote.of(text) + " has the unit " + Quote.of(unit) + ", which is not known here", advice);
+            Said advice = NearMiss.of(unit, UNIT_WORDS).map(Advice::meant).orElse(Said.of("length.units"));
+            throw Fault.of(Said.of("length.unit", Quote.bare(text), Quote.bare(unit)), advice);
         }
         return mm;
     }
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern(PATTERN, JsonShape.sentence(range));
+        return JsonShape.pattern(PATTERN, JsonShape.sentence(Said.of(outside + ".write")));
     }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -47,9 +48,9 @@ public sealed interface LogEdit {
     /**
      * The entry cannot belong to this piece.
      *
-     * @param why in words
+     * @param started when the piece was started, which is later
      */
-    record Refused(String why) implements LogEdit { }
+    record Refused(LocalDate started) implements LogEdit { }
 
     /**
      * No place was found where the entry could stand without touching what is written.
@@ -80,10 +81,9 @@ public sealed interface LogEdit {
         if (piece.isEmpty()) {
             return new ByHand(LogPlace.written(entry));
         }
-        Optional<String> early = piece.get().progress().started().filter(entry.on()::isBefore)
-                .map(started -> entry.on() + " is before the piece was started on " + started + "; give a later day with --on, or mend started");
-        if (early.isPresent()) {
-            return new Refused(early.get());
+        Optional<LocalDate> later = piece.get().progress().started().filter(entry.on()::isBefore);
+        if (later.isPresent()) {
+            return new Refused(later.get());
         }
         byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
         return LogCheck.only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))

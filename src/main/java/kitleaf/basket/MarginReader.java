@@ -11,7 +11,7 @@ final class MarginReader {
 
     private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
     private static final Form<Double> MARGIN = new LengthText(0, Margins.MOST_MM,
-            "is wider than any margin", "write 0 in to 1 m", "3 in");
+            "margin.wide", "3 in");
 
     private final Problems problems;
 
@@ -31,10 +31,10 @@ final class MarginReader {
         Margins usual = finish.map(Finish::usualMargins).orElse(USUAL);
         Optional<Node> node = piece.node("margin", MARGIN.example());
         if (node.isPresent() && node.get() instanceof Node.Mapping) {
-            return Fields.of(node.get(), "margin", "{top: 3 in, bottom: 4 in}", SIDES, problems)
+            return Fields.of(node.get(), Fields.key("margin"), "{top: 3 in, bottom: 4 in}", SIDES, problems)
                     .map(sides -> sides(sides, usual)).orElse(new Around(usual, false));
         }
-        return node.flatMap(n -> piece.scalar(n, "margin", MARGIN))
+        return node.flatMap(n -> piece.scalar(n, Fields.key("margin"), MARGIN))
                 .map(mm -> new Around(Margins.all(mm), true)).orElse(new Around(usual, false));
     }
 

@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.regex.Pattern;
+import kitleaf.words.Said;
 
 /**
  * A number with or without decimals, after a decimal point whatever the reader's country.
@@ -8,11 +9,10 @@ import java.util.regex.Pattern;
  * @param least the least taken, itself included unless {@code above}
  * @param above whether the number must be above {@code least}
  * @param most the most taken, itself included
- * @param outside what is wrong with others, after the number: {@code is not...}
- * @param range what to write instead
+ * @param outside the name of the fault of others
  * @param example one to show her
  */
-record NumberText(double least, boolean above, double most, String outside, String range, String example)
+record NumberText(double least, boolean above, double most, String outside, String example)
         implements Form<Double> {
 
     private static final Pattern PLAIN = Pattern.compile("-?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)");
@@ -22,7 +22,7 @@ record NumberText(double least, boolean above, double most, String outside, Stri
     public Double read(String text) throws Fault {
         double number = plain(text.strip(), example);
         if (!(number >= least && number <= most) || (above && number == least)) {
-            throw new Fault(Quote.bare(text) + " " + outside, range);
+            throw Fault.of(outside, Quote.bare(text));
         }
         return number;
     }
@@ -33,7 +33,7 @@ record NumberText(double least, boolean above, double most, String outside, Stri
             throw decimalComma(text);
         }
         if (!PLAIN.matcher(text).matches()) {
-            throw new Fault(Quote.of(text) + " is not a number", "write digits, such as " + example);
+            throw Fault.of("number.none", Quote.bare(text), example);
         }
         return Double.parseDouble(text);
     }
@@ -41,14 +41,13 @@ record NumberText(double least, boolean above, double most, String outside, Stri
     /** The fault of {@code 7,5}; three digits after the comma may be thousands, so no number is proposed then. */
     static Fault decimalComma(String text) {
         if (text.matches(".*,[0-9]{3}(?![0-9]).*") || text.indexOf(',') != text.lastIndexOf(',')) {
-            return new Fault(Quote.of(text) + " has a comma in a number",
-                    "write it without, and with a point before decimals");
+            return Fault.of("number.comma", Quote.bare(text));
         }
-        return new Fault(Quote.of(text) + " has a decimal comma", "write a point, as in " + Quote.bare(text.replace(',', '.')));
+        return Fault.of("number.decimal-comma", Quote.bare(text), Quote.bare(text.replace(',', '.')));
     }
 
     @Override
     public JsonShape shape() {
-        return JsonShape.number(least, above, most, JsonShape.sentence(range));
+        return JsonShape.number(least, above, most, JsonShape.sentence(Said.of(outside + ".write")));
     }
 }

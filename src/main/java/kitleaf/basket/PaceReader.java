@@ -10,9 +10,9 @@ final class PaceReader {
     private static final List<String> KEYS = List.of("stitches-per-hour", "hours-per-week");
     private static final String EXAMPLE = "{stitches-per-hour: 110, hours-per-week: 9}";
     private static final Form<Double> STITCHES =
-            new NumberText(0, true, 2000, "stitches an hour is no pace at the hoop", "write more than 0, up to 2000", "110");
+            new NumberText(0, true, 2000, "pace.stitches", "110");
     private static final Form<Double> HOURS =
-            new NumberText(0, true, Pace.MOST_HOURS, "hours is no time at the hoop in one week", "write more than 0, up to 168", "9");
+            new NumberText(0, true, Pace.MOST_HOURS, "pace.hours", "9");
 
     private PaceReader() {
     }

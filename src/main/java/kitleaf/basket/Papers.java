@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /** Knows the papers people print on. */
 public final class Papers {
@@ -87,10 +88,9 @@ public final class Papers {
             }
         }
         if (upright == null) {
-            throw new Fault(Quote.of(stripped) + " is not a paper known here", NearMiss.of(words[0], UPRIGHT.keySet())
-                    .filter(near -> words[0].length() > 2)
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("write one of: " + String.join(", ", UPRIGHT.keySet()) + ", or its size, such as 210 mm x 320 mm"));
+            throw Fault.of(Said.of("paper.unknown", Quote.bare(stripped)), NearMiss.of(words[0], UPRIGHT.keySet())
+                    .filter(near -> words[0].length() > 2).map(Advice::meant)
+                    .orElseGet(() -> Said.of("paper.all", String.join(", ", UPRIGHT.keySet()))));
         }
         if (words.length == 1) {
             return upright;
@@ -98,7 +98,7 @@ public final class Papers {
         return switch (words[1].toLowerCase(Locale.ROOT)) {
             case "portrait" -> upright;
             case "landscape" -> new Paper(upright.name() + " landscape", upright.heightMm(), upright.widthMm());
-            default -> throw new Fault(Quote.of(words[1]) + " is not a way to turn paper",
+            default -> throw Fault.of(Said.of("paper.turn", Quote.bare(words[1])),
                     Advice.on(words[1], List.of("portrait", "landscape")));
         };
     }
@@ -106,13 +106,12 @@ public final class Papers {
     private static Paper ownSize(String text) throws Fault {
         String[] sides = text.split("\\s*[xX×]\\s*", -1);
         if (sides.length != 2) {
-            throw new Fault(Quote.of(text) + " is not a paper size", "write width x height, such as 210 mm x 320 mm");
+            throw Fault.of("paper.size", Quote.bare(text));
         }
         double widthMm = LengthText.plain(sides[0]);
         double heightMm = LengthText.plain(sides[1]);
         if (!Paper.fits(widthMm, heightMm)) {
-            throw new Fault(Quote.of(text) + " is too small or too large a paper",
-                    "write at least A5, which is 148 mm x 210 mm, and sides of at most 1200 mm");
+            throw Fault.of("paper.range", Quote.bare(text));
         }
         return new Paper(text, widthMm, heightMm);
     }

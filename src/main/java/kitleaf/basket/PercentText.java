@@ -3,28 +3,23 @@ package kitleaf.basket;
 import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitleaf.words.Said;
 
 /**
  * A percentage with its sign, read as a fraction.
  *
  * @param most the greatest fraction taken
- * @param tooMuch what is wrong with more than that, after the value
- * @param range what to write instead of what is out of range
+ * @param tooMuch the name of the fault of more than that
  * @param example one to show her
  */
-record PercentText(double most, String tooMuch, String range, String example) implements Form<Double> {
+record PercentText(double most, String tooMuch, String example) implements Form<Double> {
 
     private static final Pattern PERCENT = Pattern.compile("(-?[0-9.,]+)\\s*[%٪％]");
     private static final Pattern BARE = Pattern.compile("([0-9]{1,9}(\\.[0-9]{0,9})?|\\.[0-9]{1,9})");
 
-    /** A percentage from 0. */
-    PercentText(double most, String tooMuch, String example) {
-        this(most, tooMuch, "write 0% to " + BigDecimal.valueOf(most).movePointRight(2).stripTrailingZeros().toPlainString() + "%", example);
-    }
-
     /** A share of a whole, up to all of it. */
     static PercentText share() {
-        return new PercentText(1, "is more than the whole", "12%");
+        return new PercentText(1, "percent.whole", "12%");
     }
 
     /** Whether a text means to be a percentage. */
@@ -42,17 +37,21 @@ record PercentText(double most, String tooMuch, String range, String example) im
             double fraction = Double.isInfinite(number) ? number
                     : new BigDecimal(percent.group(1)).movePointLeft(2).doubleValue();
             if (number < 0) {
-                throw new Fault(Quote.of(stripped) + " is less than nothing", range);
+                throw Fault.of(Said.of("percent.negative", Quote.bare(stripped)), outside(stripped).write());
             }
             if (fraction > most) {
-                throw new Fault(Quote.of(stripped) + " " + tooMuch, range);
+                throw outside(stripped);
             }
             return fraction;
         }
         if (BARE.matcher(stripped).matches()) {
-            throw new Fault(Quote.of(stripped) + " has no % sign", "write " + proposal(new BigDecimal(stripped)));
+            throw Fault.of("percent.sign", Quote.bare(stripped), proposal(new BigDecimal(stripped)));
         }
-        throw new Fault(Quote.of(stripped) + " is not a percentage", "write one, such as " + example);
+        throw Fault.of("percent.none", Quote.bare(stripped), example);
+    }
+
+    private Fault outside(String text) {
+        return Fault.of(tooMuch, Quote.bare(text), BigDecimal.valueOf(most).movePointRight(2).stripTrailingZeros().toPlainString() + "%");
     }
 
     private static String checked(String number, String whole) throws Fault {
@@ -69,6 +68,6 @@ record PercentText(double most, String tooMuch, String range, String example) im
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)\\s*[%٪％]", JsonShape.sentence(range));
+        return JsonShape.pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)\\s*[%٪％]", JsonShape.sentence(outside("").write()));
     }
 }

@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /** Reads one piece from one document. */
 final class PieceReader {
@@ -39,7 +40,7 @@ final class PieceReader {
     }
 
     ReadPiece read(Node document, String id) {
-        Optional<Fields> fields = Fields.of(document, "this piece", "piece: Fog bell, and so on", KEYS, problems);
+        Optional<Fields> fields = Fields.of(document, Said.of("thing.piece"), "piece: Fog bell, and so on", KEYS, problems);
         Optional<String> title = fields.flatMap(f -> f.required("piece", new TextForm("Fog bell")));
         Place titlePlace = fields.map(f -> f.placeOf("piece")).orElse(document.place());
         // Kept until all pieces are read, when a great many texts would lie in memory.
@@ -50,7 +51,7 @@ final class PieceReader {
         Optional<String> designer = fields.value("designer", new TextForm("Ottoline Marsh"));
         Optional<ChartSize> stitches = fields.required("stitches", new ChartText());
         Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read);
-        Optional<Finish> finish = fields.value("finish", Choice.of("a finish", Finish.class));
+        Optional<Finish> finish = fields.value("finish", Choice.of("choice.finish", Finish.class));
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
         List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()));
         List<Part> parts = parts(fields, id);
@@ -70,14 +71,14 @@ final class PieceReader {
             return tables.find(table.get(), "threads", "fog-bell.csv")
                     .map(source -> reader.read(new ThreadTable(source, problems).read(owner, rows))).orElseGet(List::of);
         }
-        return node.map(list -> reader.read(fields.items(list, "threads", ThreadReader.EXAMPLE + ", or name a .csv file")))
+        return node.map(list -> reader.read(fields.itemsOrTable(list, "threads", ThreadReader.EXAMPLE)))
                 .orElseGet(List::of);
     }
 
     private List<Part> parts(Fields piece, String id) {
         List<Part> parts = new ArrayList<>();
         for (Node node : piece.list("parts", PART_EXAMPLE)) {
-            Fields.of(node, "this part", PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id)).ifPresent(parts::add);
+            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id)).ifPresent(parts::add);
         }
         return parts;
     }

@@ -22,7 +22,7 @@ record Place(Source source, int line, int column, int length) {
     }
 
     /** The problem of something being wrong here. */
-    Problem problem(String wrong, String write) {
-        return new Problem(source.name(), line, column, length, wrong, write, source.line(line));
+    Problem problem(Fault fault) {
+        return new Problem(source.name(), line, column, length, fault.wrong(), fault.write(), source.line(line));
     }
 }

@@ -4,12 +4,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /** Reads what a skein of each put-up costs. */
 final class PriceReader {
 
     private static final String EXAMPLE = "{cotton: 1.20 GBP}";
-    private static final Form<Price> PRICE = new PriceText("skein", "1.20 GBP");
+    private static final Form<Price> PRICE = new PriceText("price.too-much.skein", "1.20 GBP");
 
     private final Form<String> putUpName;
     private final Problems problems;
@@ -25,21 +26,21 @@ final class PriceReader {
         basket.node("prices", EXAMPLE).ifPresent(node -> {
             // Which names may stand there, their form says.
             List<String> names = node instanceof Node.Mapping mapping ? List.copyOf(mapping.entries().keySet()) : List.of();
-            Fields.of(node, "prices", EXAMPLE, names, problems).ifPresent(fields -> names.forEach(name -> price(fields, name, prices)));
+            Fields.of(node, Fields.key("prices"), EXAMPLE, names, problems).ifPresent(fields -> names.forEach(name -> price(fields, name, prices)));
         });
         return prices;
     }
 
     private void price(Fields fields, String key, Map<String, Price> prices) {
         Node.Entry entry = fields.entries().get(key);
-        Optional<String> putUp = fields.scalar(new Node.Scalar(entry.key(), key, true), "skein", putUpName);
+        Optional<String> putUp = fields.scalar(new Node.Scalar(entry.key(), key, true), Fields.key("skein"), putUpName);
         // A key that is no name may hold anything, so it is not set into a sentence.
-        Optional<Price> price = putUp.isPresent() ? fields.value(key, PRICE) : fields.scalar(entry.value(), "this price", PRICE);
+        Optional<Price> price = putUp.isPresent() ? fields.value(key, PRICE) : fields.scalar(entry.value(), Said.of("thing.price"), PRICE);
         Optional<Map.Entry<String, Price>> other = price.flatMap(read -> prices.entrySet().stream()
                 .filter(first -> !first.getValue().currency().equals(read.currency())).findFirst());
         if (other.isPresent()) {
-            fields.wrong(key, "this price is in " + price.get().currency() + ", and that of " + Quote.bare(other.get().getKey())
-                    + " in " + other.get().getValue().currency(), "give all prices in one currency");
+            fields.wrong(key, Fault.of("price.currencies", price.get().currency(), Quote.bare(other.get().getKey()),
+                    other.get().getValue().currency()));
         } else {
             putUp.ifPresent(name -> price.ifPresent(read -> prices.put(name, read)));
         }

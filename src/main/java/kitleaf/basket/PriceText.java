@@ -6,15 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitleaf.words.Said;
 
 /**
  * A price: an amount after a decimal point, then its currency by ISO 4217, {@code 1.20 GBP}. It is kept with as many
  * decimals as its currency has, so that 1.2 GBP and 1.20 GBP are one price.
  *
- * @param what is priced, in a word
+ * @param tooMuch the name of the fault of a price too high for what is priced
  * @param example one to show her
  */
-record PriceText(String what, String example) implements Form<Price> {
+record PriceText(String tooMuch, String example) implements Form<Price> {
 
     /** Nothing sold by the skein or the yard costs more, whatever the currency's coin is worth. */
     private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000_000);
@@ -37,34 +38,33 @@ record PriceText(String what, String example) implements Form<Price> {
             throw noPrice(stripped);
         }
         if (parts.group(2).isEmpty()) {
-            throw new Fault(Quote.of(stripped) + " is a bare number", "write it with its currency, such as " + example());
+            throw Fault.of("price.bare", Quote.bare(stripped), example());
         }
         return price(new BigDecimal(amount), currency(parts.group(2)), stripped);
     }
 
     private Fault noPrice(String text) {
-        return new Fault(Quote.of(text) + " is not a price", "write an amount and its currency, such as " + example());
+        return Fault.of("price.none", Quote.bare(text), example());
     }
 
     private Price price(BigDecimal amount, Currency currency, String text) throws Fault {
         if (text.startsWith("-")) {
-            throw new Fault(Quote.of(text) + " is less than nothing", "write an amount of 0 or more");
+            throw Fault.of("price.negative", Quote.bare(text));
         }
         if (amount.compareTo(MOST) > 0) {
-            throw new Fault(Quote.of(text) + " is more than any " + what + " costs", "write 0 to " + MOST.toPlainString());
+            throw Fault.of(tooMuch, Quote.bare(text), MOST.toPlainString());
         }
         int decimals = currency.getDefaultFractionDigits();
         if (amount.scale() > decimals) {
-            throw new Fault(Quote.of(text) + " has more decimals than " + currency.getCurrencyCode() + " has",
-                    decimals == 0 ? "write a whole number" : "write at most " + decimals);
+            throw Fault.of(decimals == 0 ? "price.no-decimals" : "price.decimals", Quote.bare(text), currency.getCurrencyCode(), decimals);
         }
         return new Price(amount.setScale(decimals), currency.getCurrencyCode());
     }
 
     private static Currency currency(String code) throws Fault {
-        return known(code).orElseThrow(() -> new Fault(Quote.of(code) + " is not a currency known here",
-                known(code.toUpperCase(Locale.ROOT)).map(near -> "did you mean " + near.getCurrencyCode() + "?")
-                        .orElse("write its three capitals (ISO 4217), such as GBP or EUR")));
+        return known(code).orElseThrow(() -> Fault.of(Said.of("price.currency", Quote.bare(code)),
+                known(code.toUpperCase(Locale.ROOT)).map(near -> Advice.meant(near.getCurrencyCode()))
+                        .orElse(Said.of("price.capitals"))));
     }
 
     /** The currency of a code; none of those without coins, such as gold by the ounce, in which nothing is priced. */

@@ -4,9 +4,10 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /**
- * One thing wrong with what she wrote: where, what, and what to write instead. A fault in Kitleaf
+ * One thing wrong with what she wrote: where, what, and what to write instead, in no language yet. A fault in Kitleaf
  * itself is an exception, never a problem.
  *
  * @param file the file, as she would name it from where she stands
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param write what to write or do instead
  * @param source the source line, where there is one
  */
-public record Problem(Path file, int line, int column, int length, String wrong, String write, Optional<String> source) {
+public record Problem(Path file, int line, int column, int length, Said wrong, Said write, Optional<String> source) {
 
     /** By file, then line, then column. */
     public static final Comparator<Problem> BY_PLACE = Comparator.comparing((Problem p) -> p.file().toString())
@@ -35,7 +36,7 @@ public record Problem(Path file, int line, int column, int length, String wrong,
     }
 
     /** A problem with a whole file or folder. */
-    public static Problem of(Path file, String wrong, String write) {
-        return new Problem(file, 0, 0, 1, wrong, write, Optional.empty());
+    static Problem of(Path file, Fault fault) {
+        return new Problem(file, 0, 0, 1, fault.wrong(), fault.write(), Optional.empty());
     }
 }

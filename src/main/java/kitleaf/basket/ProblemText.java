@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.Locale;
+import kitleaf.words.Words;
 
 /** Sets a problem out for a screen. */
 public final class ProblemText {
@@ -15,10 +16,12 @@ public final class ProblemText {
      * The problem as text: one line {@code file:line:column: wrong; write}, then the source line with carets
      * under what is meant. Problems of a whole file are the one line {@code file: wrong; write}. Lines are
      * parted by LF; there is none at the end.
+     *
+     * @param words of the language asked for, from {@link BasketWords}
      */
-    public static String render(Problem p) {
+    public static String render(Problem p, Words words) {
         String place = p.line() == 0 ? "" : ":" + p.line() + ":" + p.column();
-        String head = Quote.visible(p.file().toString()) + place + ": " + p.wrong() + "; " + p.write();
+        String head = Quote.visible(p.file().toString()) + place + ": " + words.say(p.wrong()) + "; " + words.say(p.write());
         return p.source().isEmpty() ? head : head + "\n" + excerpt(p, p.source().get());
     }
 

@@ -33,16 +33,12 @@ final class Problems {
         return witness;
     }
 
-    void add(Place place, String wrong, String write) {
-        add(place.problem(wrong, write));
-    }
-
     void add(Place place, Fault fault) {
-        add(place.problem(fault.wrong(), fault.write()));
+        add(place.problem(fault));
     }
 
-    void add(Path file, String wrong, String write) {
-        add(Problem.of(file, wrong, write));
+    void add(Path file, Fault fault) {
+        add(Problem.of(file, fault));
     }
 
     void add(Problem problem) {
@@ -53,8 +49,7 @@ final class Problems {
         if (number < MOST_PER_FILE) {
             found.add(problem);
         } else {
-            found.add(Problem.of(problem.file(), "this file has " + MOST_PER_FILE + " problems or more",
-                    "mend those told of here, then look again"));
+            found.add(Problem.of(problem.file(), Fault.of("file.most-problems", MOST_PER_FILE)));
         }
     }
 

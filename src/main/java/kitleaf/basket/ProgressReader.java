@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /** Reads how far a piece has come and what is wanted of it. */
 final class ProgressReader {
@@ -16,7 +17,7 @@ final class ProgressReader {
 
     static final Form<LocalDate> DAY = new DateText();
     static final Form<Double> HOURS =
-            new NumberText(0, true, 24, "hours is no time at the hoop on one day", "write more than 0, up to 24", "2.5");
+            new NumberText(0, true, 24, "log.hours", "2.5");
 
     private final Problems problems;
 
@@ -27,10 +28,10 @@ final class ProgressReader {
     Progress progress(Fields piece) {
         Optional<Node> node = piece.node("progress", EXAMPLE);
         if (node.isPresent() && node.get() instanceof Node.Mapping) {
-            return Fields.of(node.get(), "progress", "{started: 2026-02-14, done: 45%}", KEYS, problems)
+            return Fields.of(node.get(), Fields.key("progress"), "{started: 2026-02-14, done: 45%}", KEYS, problems)
                     .map(this::read).orElse(Progress.NONE);
         }
-        return node.flatMap(n -> piece.scalar(n, "progress", new AmountText()))
+        return node.flatMap(n -> piece.scalar(n, Fields.key("progress"), new AmountText()))
                 .map(done -> new Progress(Optional.empty(), Optional.empty(), Optional.of(done), List.of()))
                 .orElse(Progress.NONE);
     }
@@ -39,13 +40,12 @@ final class ProgressReader {
         Optional<LocalDate> started = fields.value("started", DAY);
         Optional<LocalDate> finished = fields.value("finished", DAY);
         if (started.isPresent() && finished.isPresent() && finished.get().isBefore(started.get())) {
-            fields.wrong("finished", finished.get() + " is before the piece was started on " + started.get(),
-                    "write a later day, or mend started");
+            fields.wrong("finished", Fault.of("progress.before-start", finished.get().toString(), started.get().toString()));
         }
         Optional<Amount> done = fields.value("done", new AmountText());
         List<LogEntry> log = new ArrayList<>();
         for (Node node : fields.list("log", LOG_EXAMPLE)) {
-            Fields.of(node, "this log entry", LOG_EXAMPLE, LOG_KEYS, problems)
+            Fields.of(node, Said.of("thing.log-entry"), LOG_EXAMPLE, LOG_KEYS, problems)
                     .flatMap(entry -> logEntry(entry, started)).ifPresent(log::add);
         }
         return new Progress(started, finished, done, log);
@@ -54,8 +54,7 @@ final class ProgressReader {
     private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started) {
         Optional<LocalDate> on = fields.required("on", DAY);
         if (on.isPresent() && started.isPresent() && on.get().isBefore(started.get())) {
-            fields.wrong("on", on.get() + " is before the piece was started on " + started.get(),
-                    "write a later day, or mend started");
+            fields.wrong("on", Fault.of("progress.before-start", on.get().toString(), started.get().toString()));
         }
         Optional<Double> hours = fields.required("hours", HOURS);
         Optional<Integer> stitches = fields.required("stitches", WholeText.stitches());

@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.Map;
 import kitleaf.words.NearMiss;
+import kitleaf.words.Said;
 
 /**
  * The name of a put-up of the basket.
@@ -15,9 +16,8 @@ record PutUpName(Map<String, PutUp> putUps, boolean known) implements Form<Strin
     public String read(String text) throws Fault {
         String name = new TextForm(example()).read(text);
         if (known && !putUps.containsKey(name)) {
-            throw new Fault(Quote.of(name) + " is not a skein of this basket",
-                    Advice.on(name, putUps.keySet()) + (NearMiss.of(name, putUps.keySet()).isPresent()
-                            ? "" : ", or add it to skeins in basket.yaml"));
+            throw Fault.of(Said.of("skein.unknown", Quote.bare(name)), NearMiss.of(name, putUps.keySet()).map(Advice::meant)
+                    .orElseGet(() -> Said.of("skein.add", Advice.on(name, putUps.keySet()))));
         }
         return name;
     }

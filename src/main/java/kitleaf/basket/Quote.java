@@ -10,12 +10,10 @@ final class Quote {
     private Quote() {
     }
 
-    /** Her text in quotation marks, cut short after {@value #MOST} characters, with signs that do not show made visible. */
-    static String of(String text) {
-        return '"' + bare(text) + '"';
-    }
-
-    /** The same without quotation marks. */
+    /**
+     * Her text, cut short after {@value #MOST} characters, with signs that do not show made visible. Quotation marks
+     * are the phrase's, since each language has its own.
+     */
     static String bare(String text) {
         String shown = visible(text.strip());
         if (shown.codePointCount(0, shown.length()) > MOST) {

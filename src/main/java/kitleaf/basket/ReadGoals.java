@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /**
  * What came of reading the goals, before anyone knows which pieces there are.
@@ -25,7 +26,7 @@ record ReadGoals(Optional<Goals> goals, Map<String, Place> named) {
     void check(Collection<String> ids, Problems problems) {
         named.forEach((id, place) -> {
             if (!ids.contains(id)) {
-                problems.add(place, Quote.of(id) + " is not a piece of this basket", Advice.on(id, ids));
+                problems.add(place, Fault.of(Said.of("goals.no-piece", Quote.bare(id)), Advice.on(id, ids)));
             }
         });
     }

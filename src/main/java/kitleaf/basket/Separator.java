@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import kitleaf.words.Said;
 
 /** What parts the cells of a table. */
 enum Separator {
-    COMMA(',', "a comma"),
-    SEMICOLON(';', "a semicolon"),
-    TAB('\t', "a tab");
+    COMMA(',', "separator.comma"),
+    SEMICOLON(';', "separator.semicolon"),
+    TAB('\t', "separator.tab");
 
     private final char sign;
     private final String told;
@@ -24,8 +25,8 @@ enum Separator {
     }
 
     /** With its article. */
-    String told() {
-        return told;
+    Said told() {
+        return Said.of(told);
     }
 
     /**
@@ -46,8 +47,7 @@ enum Separator {
         present.sort(Comparator.comparingLong((Separator separator) -> separator.known(line, known)).reversed());
         Separator best = present.get(0);
         if (present.size() > 1 && present.get(1).known(line, known) == best.known(line, known)) {
-            throw new Fault("these columns are parted by " + best.told + " here and by " + present.get(1).told + " there",
-                    "part them all by one, and put a heading that holds the other in quotes");
+            throw Fault.of("table.parted", best.told(), present.get(1).told());
         }
         return best;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import kitleaf.words.Said;
 
 /** Reads {@code basket.yaml}. */
 final class SettingsReader {
@@ -16,12 +17,11 @@ final class SettingsReader {
     private static final List<String> SKEIN_KEYS = List.of("length", "plies", "lot-matters");
 
     private static final Form<Double> BAR = new LengthText(Printer.LEAST_MM, Printer.MOST_MM,
-            "is too far from 100 mm to be the printer's own error",
-            "set the print dialog to 100 % or actual size, print the bars again and measure them", "99.8 mm");
+            "printer.bar", "99.8 mm");
     private static final Form<Double> CUT_STEP = new LengthText(1, 2 * 25.4,
-            "is not a step to round cuts to", "write 1 mm to 2 in", "1/4 in");
+            "cut-step", "1/4 in");
     private static final Form<Double> SKEIN_LENGTH = new LengthText(100, 10_000_000,
-            "is not the length of a skein", "write 100 mm to 10000 m", "8 m");
+            "skein.length", "8 m");
     private static final Form<Integer> PLIES = new WholeText(1, 24, "6");
     private static final String SKEIN_EXAMPLE = "{length: 5 m, plies: 7, lot-matters: yes}";
 
@@ -35,13 +35,13 @@ final class SettingsReader {
 
     /** What a document says of the basket. */
     Settings read(Node document) {
-        return Fields.of(document, "basket.yaml", "title: My basket", KEYS, problems).map(this::read).orElse(Settings.UNREAD);
+        return Fields.of(document, Said.of("thing.basket"), "title: My basket", KEYS, problems).map(this::read).orElse(Settings.UNREAD);
     }
 
     private Settings read(Fields fields) {
         Optional<String> title = fields.value("title", new TextForm("Harbour basket"));
         Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : Optional.of(Papers.USUAL);
-        Units units = fields.value("units", Choice.of("a unit to think in", Units.class)).orElse(Units.IN);
+        Units units = fields.value("units", Choice.of("choice.units", Units.class)).orElse(Units.IN);
         boolean largePrint = fields.value("large-print", new YesNo()).orElse(false);
         Printer printer = fields.group("printer", "{measured-across: 99.3 mm, measured-down: 99.8 mm}", PRINTER_KEYS)
                 .map(SettingsReader::printer).orElse(Printer.TRUE);
@@ -67,7 +67,7 @@ final class SettingsReader {
     private boolean skeins(Fields fields, Map<String, PutUp> putUps) {
         Optional<Node> node = fields.node("skeins", "{silk: " + SKEIN_EXAMPLE + "}");
         if (node.isEmpty() || !(node.get() instanceof Node.Mapping skeins)) {
-            node.ifPresent(other -> Fields.of(other, "skeins", "{silk: " + SKEIN_EXAMPLE + "}", List.of(), problems));
+            node.ifPresent(other -> Fields.of(other, Fields.key("skeins"), "{silk: " + SKEIN_EXAMPLE + "}", List.of(), problems));
             return false;
         }
         boolean known = true;
@@ -80,8 +80,8 @@ final class SettingsReader {
     }
 
     private Optional<PutUp> putUp(String key, Node.Entry entry) {
-        Optional<String> name = Fields.scalar(new Node.Scalar(entry.key(), key, true), "skein", new TextForm("silk"), problems);
-        return Fields.of(entry.value(), "this skein", SKEIN_EXAMPLE, SKEIN_KEYS, problems).flatMap(fields -> {
+        Optional<String> name = Fields.scalar(new Node.Scalar(entry.key(), key, true), Fields.key("skein"), new TextForm("silk"), problems);
+        return Fields.of(entry.value(), Said.of("thing.skein"), SKEIN_EXAMPLE, SKEIN_KEYS, problems).flatMap(fields -> {
             Optional<Double> lengthMm = fields.required("length", SKEIN_LENGTH);
             Optional<Integer> plies = fields.required("plies", PLIES);
             boolean lotMatters = fields.value("lot-matters", new YesNo()).orElse(false);

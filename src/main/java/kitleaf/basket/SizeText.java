@@ -1,11 +1,13 @@
 package kitleaf.basket;
 
+import kitleaf.words.Said;
+
 /**
  * Two lengths across and down, {@code 2 5/8 in x 1 in}.
  *
  * @param side how each of them is written
  * @param alone whether one length may stand for both
- * @param advice what to write where there are not two
+ * @param advice the phrase that says what to write where there are not two
  * @param example one to show her
  */
 record SizeText(LengthText side, boolean alone, String advice, String example) implements Form<SizeText.Size> {
@@ -27,7 +29,7 @@ record SizeText(LengthText side, boolean alone, String advice, String example) i
             return new Size(mm, mm);
         }
         if (sides.length != 2) {
-            throw new Fault(Quote.of(text) + " is not one length by another", advice);
+            throw Fault.of(Said.of("size.wrong", Quote.bare(text)), Said.of(advice, example));
         }
         return new Size(side.read(sides[0]), side.read(sides[1]));
     }
@@ -36,6 +38,6 @@ record SizeText(LengthText side, boolean alone, String advice, String example) i
     public JsonShape shape() {
         String two = side.shape().note().replace("Write", "Each side");
         String by = LengthText.PATTERN + "\\s*[xX×]\\s*" + LengthText.PATTERN;
-        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by, JsonShape.sentence(advice) + " " + two);
+        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by, JsonShape.sentence(Said.of(advice, example)) + " " + two);
     }
 }

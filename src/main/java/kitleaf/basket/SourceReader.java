@@ -47,7 +47,7 @@ final class SourceReader {
         try {
             // A pipe or a device could be read for ever.
             if (Files.exists(real) && !Files.isRegularFile(real)) {
-                problems.add(name, "this is not a file with text in it", "put a text file in its place");
+                problems.add(name, Fault.of("file.no-text"));
                 return Optional.empty();
             }
             return decoding.of(bytes(real), name, problems);
@@ -66,12 +66,12 @@ final class SourceReader {
     /** What to say of a file or folder that cannot be opened. */
     static Problem unreadable(Path name, IOException e) {
         if (e instanceof AccessDeniedException) {
-            return Problem.of(name, "you have no permission to read this", "allow yourself to read it");
+            return Problem.of(name, Fault.of("file.forbidden"));
         }
         if (e instanceof NoSuchFileException) {
-            return Problem.of(name, "there is no such file or folder", "check its name and where you stand");
+            return Problem.of(name, Fault.of("file.missing"));
         }
-        return Problem.of(name, "this cannot be read from its disk", "check the disk, or copy it elsewhere");
+        return Problem.of(name, Fault.of("file.disk"));
     }
 
     static Optional<Source> decode(byte[] bytes, Path name, Problems problems) {
@@ -87,14 +87,14 @@ final class SourceReader {
             }
             return seen(new Source(name, text), problems);
         } catch (CharacterCodingException e) {
-            problems.add(unread(new String(bytes, 0, in.position(), StandardCharsets.UTF_8), name, "is not in UTF-8"));
+            problems.add(unread(new String(bytes, 0, in.position(), StandardCharsets.UTF_8), name, Fault.of("file.utf-8")));
             return Optional.empty();
         }
     }
 
     private static boolean fits(byte[] bytes, Path name, Problems problems) {
         if (bytes.length > MOST_BYTES) {
-            problems.add(name, "this file is larger than 1 MB", "split it into several");
+            problems.add(name, Fault.of("file.large"));
         }
         return bytes.length <= MOST_BYTES;
     }
@@ -105,12 +105,12 @@ final class SourceReader {
     }
 
     /** The problem of a letter that cannot be read after the text before it. */
-    static Problem unread(String text, Path name, String wrong) {
+    static Problem unread(String text, Path name, Fault fault) {
         Source before = new Source(name, text);
         String last = before.line(before.lineCount()).orElse("");
         String start = before.lineCount() == 1 && last.startsWith("\uFEFF") ? last.substring(1) : last;
         return new Problem(name, before.lineCount(), start.codePointCount(0, start.length()) + 1, 1,
-                "this letter " + wrong, "save the file as UTF-8", Optional.of(start + "\uFFFD"));
+                fault.wrong(), fault.write(), Optional.of(start + "\uFFFD"));
     }
 
     /** Refuses characters that steer screens, which YAML and CSV cannot hold either. */
@@ -123,7 +123,7 @@ final class SourceReader {
                 i += Character.charCount(sign);
                 column++;
                 if ((sign != '\t' && Quote.hidden(sign)) || sign == BYTE_ORDER_MARK) {
-                    problems.add(new Place(source, number, column, 1), "a sign that does not show stands here", "take it out");
+                    problems.add(new Place(source, number, column, 1), Fault.of("file.hidden-sign"));
                     return false;
                 }
             }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -41,7 +42,7 @@ record Specimen(List<Node> basket, List<Node> pieces, Testimony asked) {
         Problems problems = new Problems(asked);
         // Its tables are names alone: what stands in a table is no matter of YAML.
         Tables tables = (value, key, example) -> {
-            Fields.scalar(value, key, new TableName(example), problems);
+            Fields.scalar(value, Fields.key(key), new TableName(example), problems);
             return Optional.empty();
         };
         List<Node> settings = YamlTree.read(basket, problems).documents();
@@ -51,7 +52,7 @@ record Specimen(List<Node> basket, List<Node> pieces, Testimony asked) {
         documents.forEach(document -> reader.read(document, "specimen"));
         if (!problems.none()) {
             throw new IllegalStateException("the specimen has problems:\n"
-                    + String.join("\n", problems.all().stream().map(ProblemText::render).toList()));
+                    + String.join("\n", problems.all().stream().map(problem -> ProblemText.render(problem, BasketWords.in(Locale.ENGLISH))).toList()));
         }
         return new Specimen(settings, documents, asked);
     }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kitleaf.words.Said;
 
 /** Reads the thread she has already. */
 final class StashReader {
@@ -19,7 +20,7 @@ final class StashReader {
             .perhaps("code", "thread", "threads"), List.of("code", "skeins"), Set.of("skeins"), "code,skein,skeins,lot");
 
     private static final Form<Double> SKEINS =
-            new NumberText(0, true, 1000, "is not a number of skeins on hand", "write more than 0, up to 1000", "1.5");
+            new NumberText(0, true, 1000, "stash.skeins", "1.5");
 
     private final Form<String> putUpName;
     private final Tables tables;
@@ -40,7 +41,7 @@ final class StashReader {
         List<StashEntry> stash = new ArrayList<>();
         Set<Kind> seen = new HashSet<>();
         for (Node node : nodes(basket)) {
-            Fields.of(node, "this stash entry", EXAMPLE, KEYS, problems).flatMap(fields -> entry(fields, seen)).ifPresent(stash::add);
+            Fields.of(node, Said.of("thing.stash-entry"), EXAMPLE, KEYS, problems).flatMap(fields -> entry(fields, seen)).ifPresent(stash::add);
         }
         return stash;
     }
@@ -52,7 +53,7 @@ final class StashReader {
             return tables.find(table.get(), "stash", "stash.csv")
                     .map(source -> new CsvTable(source, TABLE, problems).read()).orElseGet(List::of);
         }
-        return node.map(list -> basket.items(list, "stash", EXAMPLE + ", or name a .csv file")).orElseGet(List::of);
+        return node.map(list -> basket.itemsOrTable(list, "stash", EXAMPLE)).orElseGet(List::of);
     }
 
     private Optional<StashEntry> entry(Fields fields, Set<Kind> seen) {
@@ -62,12 +63,14 @@ final class StashReader {
         Optional<String> lot = fields.value("lot", new TextForm("7 B"));
         Optional<Kind> kind = lot.isEmpty() && fields.meant("lot") ? Optional.empty()
                 : code.flatMap(c -> skein.map(s -> new Kind(c, s, lot)));
-        kind.filter(k -> !seen.add(k)).ifPresent(k -> fields.wrong("code", told(k), "write it once, with all its skeins"));
+        kind.filter(k -> !seen.add(k)).ifPresent(k -> fields.wrong("code", twice(k)));
         return kind.flatMap(k -> skeins.map(number -> new StashEntry(k.code(), k.skein(), number, k.lot())));
     }
 
-    private static String told(Kind kind) {
-        return Quote.of(kind.code()) + " in " + Quote.bare(kind.skein())
-                + kind.lot().map(lot -> " of lot " + Quote.of(lot)).orElse(" without a lot") + " stands twice in this stash";
+    private static Fault twice(Kind kind) {
+        String code = Quote.bare(kind.code());
+        String skein = Quote.bare(kind.skein());
+        return kind.lot().map(lot -> Fault.of("stash.twice.lot", code, skein, Quote.bare(lot)))
+                .orElseGet(() -> Fault.of("stash.twice", code, skein));
     }
 }

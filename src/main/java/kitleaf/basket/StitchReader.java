@@ -20,7 +20,7 @@ final class StitchReader {
     private static final Form<Integer> COUNT = WholeText.stitches();
     private static final Form<Integer> SPAN = new WholeText(1, 40, "5");
     private static final Form<Double> EACH =
-            new LengthText(0.1, 10_000, "is not the thread one stitch takes", "write 0.1 mm to 10 m", "3 cm");
+            new LengthText(0.1, 10_000, "stitch.each", "3 cm");
 
     private final Problems problems;
 
@@ -39,7 +39,7 @@ final class StitchReader {
     /** The stitches in the order they were written. */
     List<StitchCount> read(Node node) {
         List<StitchCount> counts = new ArrayList<>();
-        Fields.of(node, "stitches", EXAMPLE, KIND_WORDS, problems).ifPresent(fields -> {
+        Fields.of(node, Fields.key("stitches"), EXAMPLE, KIND_WORDS, problems).ifPresent(fields -> {
             for (String word : fields.entries().keySet()) {
                 StitchKind kind = KINDS.get(word);
                 if (kind != null) {
@@ -55,25 +55,25 @@ final class StitchReader {
             return other(node);
         }
         if (node instanceof Node.Mapping && kind == StitchKind.CROSS) {
-            return Fields.of(node, "cross", "{count: 2310, worked: rows}", List.of("count", "worked"), problems).flatMap(cross -> {
+            return Fields.of(node, Fields.key("cross"), "{count: 2310, worked: rows}", List.of("count", "worked"), problems).flatMap(cross -> {
                 Optional<StitchCount.Worked> worked =
-                        cross.value("worked", Choice.of("a way to work crosses", StitchCount.Worked.class));
+                        cross.value("worked", Choice.of("choice.worked", StitchCount.Worked.class));
                 return cross.required("count", COUNT).map(
                         count -> new StitchCount(kind, count, worked, OptionalInt.empty(), OptionalDouble.empty()));
             });
         }
         if (node instanceof Node.Mapping && kind == StitchKind.SATIN) {
-            return Fields.of(node, "satin", "{count: 80, span: 5}", List.of("count", "span"), problems).flatMap(satin -> {
+            return Fields.of(node, Fields.key("satin"), "{count: 80, span: 5}", List.of("count", "span"), problems).flatMap(satin -> {
                 Optional<Integer> span = satin.value("span", SPAN);
                 return satin.required("count", COUNT).map(count -> new StitchCount(kind, count, Optional.empty(),
                         span.map(OptionalInt::of).orElseGet(OptionalInt::empty), OptionalDouble.empty()));
             });
         }
-        return fields.scalar(node, word, COUNT).map(count -> StitchCount.of(kind, count));
+        return fields.scalar(node, Fields.key(word), COUNT).map(count -> StitchCount.of(kind, count));
     }
 
     private Optional<StitchCount> other(Node node) {
-        return Fields.of(node, "other", "{count: 12, each: 3 cm}", List.of("count", "each"), problems).flatMap(other -> {
+        return Fields.of(node, Fields.key("other"), "{count: 12, each: 3 cm}", List.of("count", "each"), problems).flatMap(other -> {
             Optional<Integer> count = other.required("count", COUNT);
             Optional<Double> eachMm = other.required("each", EACH);
             return count.flatMap(c -> eachMm.map(mm -> new StitchCount(StitchKind.OTHER, c, Optional.empty(),

@@ -24,33 +24,30 @@ record TableFinder(Path beside, Path top, Problems problems) implements Tables {
 
     @Override
     public Optional<Source> find(Node.Scalar value, String key, String example) {
-        Optional<String> text = Fields.scalar(value, key, new TableName(example), problems);
+        Optional<String> text = Fields.scalar(value, Fields.key(key), new TableName(example), problems);
         if (text.isEmpty()) {
             return Optional.empty();
         }
         try {
             Path given = Path.of(text.get());
             if (given.isAbsolute() || text.get().matches("[/\\\\].*|[A-Za-z]:.*") || text.get().matches("(.*[/\\\\])?\\.\\.([/\\\\].*)?")) {
-                problems.add(value.place(), Quote.of(text.get()) + " leads out of the basket",
-                        "name a file inside it, without .. and not from the root of the disk");
+                problems.add(value.place(), Fault.of("table.outside", Quote.bare(text.get())));
                 return Optional.empty();
             }
             Path found = Files.exists(beside.resolve(given)) ? beside.resolve(given) : top.resolve(given);
             if (!Files.exists(found)) {
-                problems.add(value.place(), "there is no file " + Quote.of(text.get()),
-                        "put it beside this file, or name it from the top of the basket");
+                problems.add(value.place(), Fault.of("table.no-file", Quote.bare(text.get())));
                 return Optional.empty();
             }
             // The file that was checked is the file that is read, whatever the link is turned to meanwhile.
             Path real = found.toRealPath();
             if (!real.startsWith(top.toRealPath())) {
-                problems.add(value.place(), Quote.of(text.get()) + " is a link that leads out of the basket",
-                        "put the file itself inside it");
+                problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
                 return Optional.empty();
             }
             return SourceReader.table(real, BasketFiles.shown(found), problems);
         } catch (InvalidPathException e) {
-            problems.add(value.place(), Quote.of(text.get()) + " is not a file name", "write one such as " + example);
+            problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
         } catch (IOException e) {
             problems.add(SourceReader.unreadable(BasketFiles.shown(top.resolve(text.get())), e));
         }

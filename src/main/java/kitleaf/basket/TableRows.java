@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitleaf.words.Said;
 
 /**
  * Shares the rows of a table out among the pieces and parts they name, and remembers who took which: a row that nobody
@@ -27,8 +28,8 @@ final class TableRows {
         }
 
         /** In words. */
-        String told() {
-            return part.map(p -> "the part " + Quote.of(p) + " of ").orElse("") + Quote.bare(piece);
+        Said told() {
+            return part.map(p -> Said.of("owner.part", Quote.bare(p), Quote.bare(piece))).orElse(Said.of("owner.piece", Quote.bare(piece)));
         }
     }
 
@@ -79,11 +80,10 @@ final class TableRows {
         left.keySet().removeAll(taken);
         left.forEach((row, other) -> {
             if (!composed.contains(other.owner().piece())) {
-                problems.add(other.place(), Quote.of(other.owner().piece()) + " is not a piece of this basket",
-                        Advice.on(other.owner().piece(), ids));
+                problems.add(other.place(), Fault.of(Said.of("goals.no-piece", Quote.bare(other.owner().piece())),
+                        Advice.on(other.owner().piece(), ids)));
             } else if (problems.none()) {
-                problems.add(other.place(), "nobody takes this row: " + other.owner().told() + " does not name this table, or is not there",
-                        "write threads: " + row.table().getFileName() + " in it, or take the row out");
+                problems.add(other.place(), Fault.of("table.untaken", other.owner().told(), row.table().getFileName().toString()));
             }
         });
     }

@@ -72,7 +72,7 @@ final class TableText {
             return SourceReader.seen(new Source(name, strict(in, charset)), problems);
         } catch (CharacterCodingException e) {
             String before = new String(bytes, from, in.position() - from, charset);
-            problems.add(SourceReader.unread(before, name, charset == WINDOWS ? "is neither in UTF-8 nor in Windows-1252" : "is not in UTF-16"));
+            problems.add(SourceReader.unread(before, name, Fault.of(charset == WINDOWS ? "file.windows" : "file.utf-16")));
             return Optional.empty();
         }
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kitleaf.basket.SizeText.Size;
+import kitleaf.words.Said;
 
 /** Reads how bag tags are made. */
 final class TagsReader {
@@ -12,9 +13,8 @@ final class TagsReader {
     private static final List<String> WAYS = List.of("right", "left", "below", "above");
     private static final String EXAMPLE = "{size: quarter, sides: folded}";
     private static final String SHIFT_EXAMPLE = "{right: 0.8 mm, below: 0.5 mm}";
-    private static final Form<Tags.Sides> SIDES = Choice.of("a way to make a tag", Tags.Sides.class);
-    private static final Form<Double> SHIFT = new LengthText(0, Tags.MOST_SHIFT_MM, "is further than any printer shifts",
-            "write 0 mm to 10 mm", "0.8 mm");
+    private static final Form<Tags.Sides> SIDES = Choice.of("choice.tag-sides", Tags.Sides.class);
+    private static final Form<Double> SHIFT = new LengthText(0, Tags.MOST_SHIFT_MM, "tag.shift", "0.8 mm");
 
     private final Optional<Paper> paper;
 
@@ -35,15 +35,14 @@ final class TagsReader {
         Tags tags = new Tags(size, sides, shift.map(lies -> lies(lies, "right", "left")).orElse(0.0),
                 shift.map(lies -> lies(lies, "below", "above")).orElse(0.0));
         paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size",
-                "a tag this large does not fit " + Quote.bare(sheet.name()) + (sides == Tags.Sides.FOLDED ? " unfolded" : ""),
-                "write a smaller size, or name larger paper"));
+                Fault.of(sides == Tags.Sides.FOLDED ? "tag.large.unfolded" : "tag.large", Quote.bare(sheet.name()))));
         return tags;
     }
 
     /** How far one way, or below nought the other way. */
     private static double lies(Fields fields, String way, String other) {
         if (fields.has(way) && fields.has(other)) {
-            fields.wrong(other, "a back cannot lie " + way + " and " + other + " at once", "keep one of the two");
+            fields.wrong(other, Fault.of("tag.both-ways", Said.of("way." + way), Said.of("way." + other)));
             return 0;
         }
         return fields.value(way, SHIFT).orElse(0.0) - fields.value(other, SHIFT).orElse(0.0);
@@ -52,9 +51,9 @@ final class TagsReader {
     /** A share of the sheet in a word, or two lengths. */
     private record TagSizeText() implements Form<Tags.Size> {
 
-        private static final LengthText SIDE = new LengthText(1, Paper.MOST_MM, "is not the side of a tag", "write 60 mm to 1200 mm", "70 mm");
+        private static final LengthText SIDE = new LengthText(1, Paper.MOST_MM, "tag.side", "70 mm");
         private static final SizeText OWN = new SizeText(SIDE, false,
-                "write quarter, sixth or eighth of the sheet, or width x height, such as 70 mm x 110 mm", "70 mm x 110 mm");
+                "size.tag", "70 mm x 110 mm");
 
         @Override
         public Tags.Size read(String text) throws Fault {
@@ -65,7 +64,7 @@ final class TagsReader {
             }
             Size size = OWN.read(text);
             if (size.acrossMm() < Tags.LEAST_WIDTH_MM || size.downMm() < Tags.LEAST_HEIGHT_MM) {
-                throw new Fault("a tag of " + text.strip() + " is too small for what it carries", "write at least 60 mm x 55 mm");
+                throw Fault.of("tag.small", text.strip());
             }
             return new Tags.Own(size.acrossMm(), size.downMm());
         }
@@ -77,7 +76,7 @@ final class TagsReader {
 
         @Override
         public JsonShape shape() {
-            return Choice.of("a share of the sheet", Tags.Share.class).shape().or(OWN.shape());
+            return Choice.of("choice.tag-share", Tags.Share.class).shape().or(OWN.shape());
         }
     }
 }

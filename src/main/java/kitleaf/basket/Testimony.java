@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitleaf.words.Said;
 
 /** All that readers asked of the files they were given. */
 final class Testimony implements Witness {
@@ -29,14 +30,18 @@ final class Testimony implements Witness {
     private final Map<Place, Set<Form<?>>> forms = new HashMap<>();
 
     @Override
-    public void keys(Node.Mapping mapping, String what, List<String> known) {
-        String name = what.replaceFirst("^this ", "").replaceFirst("\\.yaml$", "").replace(' ', '-');
+    public void keys(Node.Mapping mapping, Said what, List<String> known) {
+        String name = what.equals(Fields.key(last(what))) ? last(what) : what.key().substring(what.key().indexOf('.') + 1);
         Group group = groups.computeIfAbsent(name, n -> new Group(n, List.copyOf(known), new ArrayList<>()));
         if (group.met().stream().noneMatch(other -> other.place().equals(mapping.place()))) {
             group.met().add(mapping);
         }
         groupAt.put(mapping.place(), group);
         knownAt.put(mapping.place(), List.copyOf(known));
+    }
+
+    private static String last(Said what) {
+        return what.slots().isEmpty() ? "" : String.valueOf(what.slots().get(what.slots().size() - 1));
     }
 
     @Override

@@ -19,15 +19,14 @@ record TextForm(int most, String example) implements Form<String> {
     public String read(String text) throws Fault {
         String stripped = Quote.composed(text.strip());
         if (stripped.isEmpty()) {
-            throw new Fault("this text is empty", "write something, such as " + example);
+            throw Fault.of("text.empty", example);
         }
         if (stripped.codePoints().anyMatch(Quote::hidden)) {
-            throw new Fault(Quote.of(stripped) + " holds a line break, tab or other sign that does not show",
-                    "write it on one line with plain spaces");
+            throw Fault.of("text.hidden", Quote.bare(stripped));
         }
         int length = stripped.codePointCount(0, stripped.length());
         if (length > most) {
-            throw new Fault(Quote.of(stripped) + " has " + length + " characters", "write at most " + most);
+            throw Fault.of("text.long", Quote.bare(stripped), length, most);
         }
         return stripped;
     }

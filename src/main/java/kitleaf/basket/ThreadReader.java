@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import kitleaf.words.Said;
 
 /** Reads the threads a chart calls for. */
 final class ThreadReader {
@@ -22,7 +23,7 @@ final class ThreadReader {
 
     private static final Form<Integer> STRANDS = new WholeText(1, CalledThread.MOST_STRANDS, "2");
     private static final Form<Double> SKEINS_USED =
-            new NumberText(0, true, 1000, "is not a number of skeins used", "write more than 0, up to 1000", "1.5");
+            new NumberText(0, true, 1000, "used.skeins", "1.5");
 
     private final Settings settings;
     private final Problems problems;
@@ -36,15 +37,14 @@ final class ThreadReader {
     List<CalledThread> read(List<Node> nodes) {
         List<CalledThread> threads = new ArrayList<>();
         if (nodes.size() > MOST) {
-            problems.add(nodes.get(MOST).place(), "this list has more than " + MOST + " threads", "keep at most " + MOST + " in one list");
+            problems.add(nodes.get(MOST).place(), Fault.of("thread.most", MOST));
             return threads;
         }
         Set<String> codes = new HashSet<>();
         for (Node node : nodes) {
-            Fields.of(node, "this thread", EXAMPLE, KEYS, problems).ifPresent(fields -> {
+            Fields.of(node, Said.of("thing.thread"), EXAMPLE, KEYS, problems).ifPresent(fields -> {
                 Optional<String> code = fields.required("code", new TextForm("K12"));
-                code.filter(c -> !codes.add(c)).ifPresent(c -> fields.wrong("code",
-                        "the code " + Quote.of(c) + " stands twice in this list", "give each thread once, or a code of its own"));
+                code.filter(c -> !codes.add(c)).ifPresent(c -> fields.wrong("code", Fault.of("thread.twice", Quote.bare(c))));
                 thread(fields, code).ifPresent(threads::add);
             });
         }

@@ -28,21 +28,16 @@ final class ThreadTable {
      * @param second the second column
      * @param secondKey what it is in the value
      * @param both whether both are needed; otherwise the first may stand alone
-     * @param wrong what is wrong where one is missing
-     * @param write what to write instead
+     * @param fault the name of the fault where one is missing
      */
-    private record Together(String key, String first, String firstKey, String second, String secondKey, boolean both, String wrong, String write) {
+    private record Together(String key, String first, String firstKey, String second, String secondKey, boolean both, String fault) {
     }
 
     private static final List<Together> STITCHES_TOGETHER = List.of(
-            new Together("cross", "cross", "count", "cross-worked", "worked", false, "this row says how crosses are worked and has none",
-                    "fill the column cross, or empty cross-worked"),
-            new Together("satin", "satin", "count", "satin-span", "span", false, "this row says what satin stitches span and has none",
-                    "fill the column satin, or empty satin-span"),
-            new Together("other", "other", "count", "other-each", "each", true, "other stitches need both their number and the thread each takes",
-                    "fill the columns other and other-each, such as 12 and 3 cm"));
-    private static final Together USED = new Together("used", "used-skeins", "skeins", "used-stitches", "stitches", true,
-            "what was used needs both the skeins and the stitches they were for", "fill the columns used-skeins and used-stitches, such as 1.5 and 3000");
+            new Together("cross", "cross", "count", "cross-worked", "worked", false, "table.no-crosses"),
+            new Together("satin", "satin", "count", "satin-span", "span", false, "table.no-satin"),
+            new Together("other", "other", "count", "other-each", "each", true, "table.other"));
+    private static final Together USED = new Together("used", "used-skeins", "skeins", "used-stitches", "stitches", true, "table.used");
 
     /** All columns, in the order to write them. */
     static final List<String> COLUMNS = columns();
@@ -84,7 +79,7 @@ final class ThreadTable {
                 .also("knot", "french knot", "french knots")
                 .also("other-each", "each")
                 .perhaps("code", "thread", "threads", "number", "no")
-                .unclear("does not say of which kind they are", "name the column after the stitch, such as cross", "stitches", "stitch",
+                .unclear("table.which-stitches", "stitches", "stitch",
                         "total", "totals", "count", "counts", "number of stitches", "total stitches", "stitch count");
         for (String kind : StitchReader.KIND_WORDS) {
             headings.also(kind, kind + "s", kind + "es", kind + " stitch", kind + " stitches", kind + "s stitch");
@@ -101,14 +96,13 @@ final class ThreadTable {
         for (Node.Mapping row : all) {
             if (pieces && !row.entries().containsKey(PIECE)) {
                 // Taken by each piece that names the table, it would be bought for each.
-                problems.add(row.place(), "this row names no piece, and others do", "write the piece's ID in its column piece");
+                problems.add(row.place(), Fault.of("table.no-piece"));
             } else if (!shared || rows.isFor(owner, row)) {
                 threads.add(thread(row));
             }
         }
         if (shared && threads.isEmpty()) {
-            problems.add(source.name(), "no row of this table is for " + owner.told(), owner.part().isEmpty()
-                    ? "write its ID in the column piece, and nothing in the column part" : "write the part's name in the column part");
+            problems.add(source.name(), Fault.of(owner.part().isEmpty() ? "table.no-row" : "table.no-row.part", owner.told()));
         }
         return threads;
     }
@@ -138,7 +132,7 @@ final class ThreadTable {
         boolean lone = first.isPresent() != second.isPresent();
         if (lone && (together.both() || second.isPresent())) {
             into.remove(together.key());
-            problems.add(first.or(() -> second).orElseThrow().key(), together.wrong(), together.write());
+            problems.add(first.or(() -> second).orElseThrow().key(), Fault.of(together.fault()));
         } else if (first.isPresent() && second.isPresent()) {
             Map<String, Node.Entry> group = new LinkedHashMap<>();
             group.put(together.firstKey(), first.get());

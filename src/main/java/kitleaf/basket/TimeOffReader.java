@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /** Reads the days without stitching. */
 final class TimeOffReader {
@@ -22,7 +23,7 @@ final class TimeOffReader {
     List<TimeOff> read(Fields basket) {
         List<TimeOff> timeOff = new ArrayList<>();
         for (Node node : basket.list("time-off", EXAMPLE)) {
-            Fields.of(node, "this time off", EXAMPLE, KEYS, problems).flatMap(TimeOffReader::stretch).ifPresent(timeOff::add);
+            Fields.of(node, Said.of("thing.time-off"), EXAMPLE, KEYS, problems).flatMap(TimeOffReader::stretch).ifPresent(timeOff::add);
         }
         return timeOff;
     }
@@ -33,7 +34,7 @@ final class TimeOffReader {
         Optional<String> why = fields.value("why", new TextForm("boats"));
         return from.flatMap(first -> to.flatMap(last -> {
             if (last.isBefore(first)) {
-                fields.wrong("to", last + " is before this time off begins on " + first, "write a later day, or mend from");
+                fields.wrong("to", Fault.of("time-off.backward", last.toString(), first.toString()));
                 return Optional.empty();
             }
             return Optional.of(new TimeOff(first, last, why));

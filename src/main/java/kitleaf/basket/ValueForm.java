@@ -15,7 +15,7 @@ public final class ValueForm<T> {
     /** A chart's size. */
     public static final ValueForm<ChartSize> CHART = new ValueForm<>(new ChartText());
     /** A kind of cloth. */
-    public static final ValueForm<Cloth.Kind> CLOTH_KIND = new ValueForm<>(Choice.of("a kind of cloth", Cloth.Kind.class));
+    public static final ValueForm<Cloth.Kind> CLOTH_KIND = new ValueForm<>(ClothReader.KIND);
     /** Threads, or blocks, to the inch. */
     public static final ValueForm<Double> COUNT = new ValueForm<>(new CountText());
     /** Threads a stitch spans. */
@@ -36,13 +36,13 @@ public final class ValueForm<T> {
     /**
      * The value a text stands for.
      *
-     * @throws IllegalArgumentException if it stands for none; the message says what is wrong and what to write
+     * @throws WrongValue if it stands for none
      */
     public T read(String text) {
         try {
             return form.read(text);
         } catch (Fault fault) {
-            throw new IllegalArgumentException(fault.wrong() + "; " + fault.write());
+            throw new WrongValue(fault);
         }
     }
 }

@@ -26,14 +26,13 @@ record WholeText(int least, int most, String example) implements Form<Integer> {
     public Integer read(String text) throws Fault {
         String stripped = text.strip();
         if (GROUPED.matcher(stripped).matches()) {
-            throw new Fault(Quote.of(stripped) + " has a mark among its digits",
-                    "write digits only, as in " + Quote.bare(stripped.replaceAll("[^0-9]", "")));
+            throw Fault.of("whole.mark", Quote.bare(stripped), Quote.bare(stripped.replaceAll("[^0-9]", "")));
         }
         if (stripped.matches("-[0-9]+")) {
             throw outside(stripped);
         }
         if (!DIGITS.matcher(stripped).matches()) {
-            throw new Fault(Quote.of(stripped) + " is not a whole number", "write digits only, such as " + example);
+            throw Fault.of("whole.none", Quote.bare(stripped), example);
         }
         String digits = stripped.replaceFirst("^0+(?=[0-9])", "");
         if (digits.length() > 10 || Long.parseLong(digits) > most || Long.parseLong(digits) < least) {
@@ -43,7 +42,7 @@ record WholeText(int least, int most, String example) implements Form<Integer> {
     }
 
     private Fault outside(String text) {
-        return new Fault(Quote.bare(text) + " is out of range", "write " + least + " to " + most);
+        return Fault.of("whole.range", Quote.bare(text), least, most);
     }
 
     @Override

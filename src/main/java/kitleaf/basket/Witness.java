@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.List;
+import kitleaf.words.Said;
 
 /**
  * Is told what readers ask of what was written. Readers know best which keys they take, which of them must be there
@@ -11,7 +12,7 @@ interface Witness {
     /** Listens to nothing. */
     Witness NONE = new Witness() {
         @Override
-        public void keys(Node.Mapping mapping, String what, List<String> known) {
+        public void keys(Node.Mapping mapping, Said what, List<String> known) {
         }
 
         @Override
@@ -24,7 +25,7 @@ interface Witness {
     };
 
     /** A mapping has been taken for something with these keys. */
-    void keys(Node.Mapping mapping, String what, List<String> known);
+    void keys(Node.Mapping mapping, Said what, List<String> known);
 
     /** A key must stand in a mapping. */
     void needed(Node.Mapping mapping, String key);

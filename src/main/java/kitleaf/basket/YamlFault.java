@@ -51,7 +51,7 @@ final class YamlFault {
         }
         if (met.contains("could not find expected ':'")) {
             return noSpace(from.getLine() + 1)
-                    .orElseGet(() -> here(from, "this line has no colon", "write a key, a colon, a space and a value"));
+                    .orElseGet(() -> here(from, "yaml.no-colon"));
         }
         if (doing.startsWith("while parsing a flow")) {
             Optional<Problem> colour = bareColour(from, at);
@@ -62,20 +62,20 @@ final class YamlFault {
                 return openBracket(from, at);
             }
             if (met.contains("<stream end>")) {
-                return lastWritten("a { or [ is open here and never closed", "write } or ] where the group ends");
+                return lastWritten(Fault.of("yaml.open"));
             }
         }
         if (met.startsWith("expected <block end>")) {
             return brokenBlock(met, at);
         }
         if (met.startsWith("expected the node content")) {
-            return here(at, "a value is missing before this sign", "write the value, or take the sign away");
+            return here(at, "yaml.no-value");
         }
         if (met.startsWith("sequence entries are not allowed")) {
-            return here(at, "a list cannot start here", "put each - on a line of its own under its key");
+            return here(at, "yaml.list");
         }
         if (met.contains("<document start>")) {
-            return here(at, "this stands after the end of a document", "put --- on a line of its own before it");
+            return here(at, "yaml.after-end");
         }
         return unclear(at.getLine() + 1, at.getColumn() + 1);
     }
@@ -86,15 +86,15 @@ final class YamlFault {
         int index = line.offsetByCodePoints(0, column);
         if (index < line.length() && line.charAt(index) == '\t') {
             return line.substring(0, index).isBlank()
-                    ? here(at, "this line is indented with a tab", "indent with spaces")
-                    : here(at, "a tab stands where a value should start", "put a space there");
+                    ? here(at, "yaml.tab-indent")
+                    : here(at, "yaml.tab");
         }
         String sign = index < line.length() ? new String(Character.toChars(line.codePointAt(index))) : "";
-        return here(at, "a value cannot start with " + sign, "put the whole value in quotes");
+        return here(at, "yaml.start", sign);
     }
 
     private Problem badEscape(Mark at) {
-        return here(at, "\\ before this letter has no meaning between \" and \"", "write \\\\ for one \\, or use ' instead of \"");
+        return here(at, "yaml.escape");
     }
 
     private Problem openQuote(Mark from) {
@@ -104,10 +104,9 @@ final class YamlFault {
         Matcher inch = INCH_QUOTE.matcher(rest);
         if (inch.find()) {
             String number = inch.group(1).strip();
-            return here(from, "the \" before " + number + " opens a quote that is never closed",
-                    "write an inch mark after its number, as in " + number + "\", or write " + number + " in");
+            return here(from, "yaml.inch", number);
         }
-        return here(from, "this quote is opened and never closed", "close it with the same sign");
+        return here(from, "yaml.quote");
     }
 
     private Problem strayColon(Mark at) {
@@ -119,7 +118,7 @@ final class YamlFault {
             return noSpaceHere.get();
         }
         if (before.contains(": ")) {
-            return here(at, "this is the second colon on the line", "put the whole value in quotes, or start a new line");
+            return here(at, "yaml.second-colon");
         }
         for (int above = number - 1; above >= 1; above--) {
             if (!line(above).isBlank() && !line(above).strip().startsWith("#")) {
@@ -131,8 +130,7 @@ final class YamlFault {
             }
         }
         int indent = line.length() - line.stripLeading().length();
-        return at(number, indent + 1, before.strip().length(), "this line is indented deeper than it can be",
-                "line it up with the other keys of its group");
+        return at(number, indent + 1, before.strip().length(), Fault.of("yaml.too-deep"));
     }
 
     /** The slip {@code key:value}, if the line begins with it. */
@@ -143,8 +141,7 @@ final class YamlFault {
         }
         String key = slip.group(1);
         int column = line(number).codePointCount(0, slip.end(1)) + 1;
-        return Optional.of(at(number, column, 1, "there is no space after this colon",
-                "write " + key + ": " + Quote.bare(slip.group(2))));
+        return Optional.of(at(number, column, 1, Fault.of("yaml.no-space", key, Quote.bare(slip.group(2)))));
     }
 
     /** The slip {@code colour: #6b7f8c} inside braces, whose end the remark swallows; the parser stumbles a line later. */
@@ -157,19 +154,19 @@ final class YamlFault {
             Matcher colour = BARE_COLOUR.matcher(line(number));
             if (colour.find()) {
                 return Optional.of(at(number, line(number).codePointCount(0, colour.start(1)) + 1, colour.group(1).length(),
-                        "# outside quotes makes the rest of the line a remark", "write \"" + colour.group(1) + "\" in quotes"));
+                        Fault.of("yaml.remark", colour.group(1))));
             }
         }
         return Optional.empty();
     }
 
-    private Problem lastWritten(String wrong, String write) {
+    private Problem lastWritten(Fault fault) {
         int number = source.lineCount();
         while (number > 1 && line(number).isBlank()) {
             number--;
         }
         String line = line(number).stripTrailing();
-        return at(number, Math.max(1, line.codePointCount(0, line.length())), 1, wrong, write);
+        return at(number, Math.max(1, line.codePointCount(0, line.length())), 1, fault);
     }
 
     private Problem openBracket(Mark from, Mark at) {
@@ -177,33 +174,31 @@ final class YamlFault {
         int open = line.codePointAt(line.offsetByCodePoints(0, from.getColumn()));
         String close = open == '{' ? "}" : "]";
         if (from.getLine() == at.getLine()) {
-            return here(at, "this does not follow from what stands before it", "part values with a comma, or close with " + close);
+            return here(at, "yaml.no-comma", close);
         }
-        return here(from, "this " + new String(Character.toChars(open)) + " is never closed",
-                "write " + close + " where the group ends");
+        return here(from, "yaml.bracket", new String(Character.toChars(open)), close);
     }
 
     private Problem brokenBlock(String met, Mark at) {
         if (met.endsWith("']'") || met.endsWith("'}'")) {
-            return here(at, "this bracket closes nothing", "take it away, or open it before");
+            return here(at, "yaml.stray-bracket");
         }
         if (line(at.getLine() + 1).substring(0, Math.min(at.getColumn(), line(at.getLine() + 1).length())).isBlank()) {
-            return here(at, "this line does not line up with the lines above it",
-                    "give all keys of one group the same indent, and all entries of one list a -");
+            return here(at, "yaml.out-of-line");
         }
-        return here(at, "this follows a value that has already ended", "put the whole value in one pair of quotes");
+        return here(at, "yaml.after-value");
     }
 
     private Problem unclear(int line, int column) {
-        return at(line, column, 1, "this cannot be read", "look for a colon, quote, bracket or indent gone wrong here or just above");
+        return at(line, column, 1, Fault.of("yaml.unclear"));
     }
 
-    private Problem here(Mark mark, String wrong, String write) {
-        return at(mark.getLine() + 1, mark.getColumn() + 1, 1, wrong, write);
+    private Problem here(Mark mark, String fault, Object... slots) {
+        return at(mark.getLine() + 1, mark.getColumn() + 1, 1, Fault.of(fault, slots));
     }
 
-    private Problem at(int line, int column, int length, String wrong, String write) {
-        return new Place(source, line, column, Math.max(1, length)).problem(wrong, write);
+    private Problem at(int line, int column, int length, Fault fault) {
+        return new Place(source, line, column, Math.max(1, length)).problem(fault);
     }
 
     private String line(int number) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /**
  * Turns a YAML text into nodes that know their places. Only the parser's tokens are used: what a plain
@@ -56,14 +57,13 @@ final class YamlTree {
             YamlTree tree = new YamlTree(source, problems, parser);
             while (parser.nextToken() != null) {
                 if (documents.size() == MOST_DOCUMENTS) {
-                    throw new Stop(tree.place(), "this is document " + (MOST_DOCUMENTS + 1) + " of this file",
-                            "keep at most " + MOST_DOCUMENTS + " in one file");
+                    throw new Stop(tree.place(), Fault.of("document.most", MOST_DOCUMENTS + 1, MOST_DOCUMENTS));
                 }
                 documents.add(tree.node(0));
             }
             return new Documents(documents, true);
         } catch (Stop stop) {
-            problems.add(stop.place, stop.wrong, stop.write);
+            problems.add(stop.place, stop.fault);
         } catch (JacksonException e) {
             problems.add(new YamlFault(source).problem(e));
         } catch (IOException e) {
@@ -76,7 +76,7 @@ final class YamlTree {
         JsonToken token = parser.currentToken();
         Place place = place();
         if (depth > MOST_DEEP) {
-            throw new Stop(place, "this is nested more than " + MOST_DEEP + " deep", "write it flatter");
+            throw new Stop(place, Fault.of("yaml.deep", MOST_DEEP));
         }
         boolean refused = refused(place);
         Node node = switch (token) {
@@ -106,14 +106,13 @@ final class YamlTree {
                 continue;
             }
             if (braces && last != null && splitNumber(key, value)) {
-                problems.add(keyPlace, "the comma before " + Quote.of(key) + " ends the value, since commas part values inside { }",
-                        "write the number without a comma, and with a point before decimals");
+                problems.add(keyPlace, Fault.of("yaml.comma", Quote.bare(key)));
                 entries.computeIfPresent(last, (k, entry) -> new Node.Entry(entry.key(), new Node.Refused(entry.value().place())));
                 continue;
             }
             last = key;
             if (entries.containsKey(key)) {
-                problems.add(keyPlace, Quote.of(key) + " stands twice here", "keep one of the two");
+                problems.add(keyPlace, Fault.of("fields.twice", Quote.bare(key)));
             } else {
                 entries.put(key, new Node.Entry(keyPlace, value));
             }
@@ -148,12 +147,12 @@ final class YamlTree {
             return false;
         }
         Optional<String> wrong = switch (firstCharacter()) {
-            case '*' -> Optional.of("* points to a value elsewhere");
-            case '&' -> Optional.of("& gives a value a name to point to");
-            case '!' -> Optional.of("! gives a value a type");
+            case '*' -> Optional.of("yaml.alias");
+            case '&' -> Optional.of("yaml.anchor");
+            case '!' -> Optional.of("yaml.tag");
             default -> Optional.empty();
         };
-        wrong.ifPresent(w -> problems.add(place, w + ", which is not taken here", "write the value itself, in quotes if it starts so"));
+        wrong.ifPresent(w -> problems.add(place, Fault.of(Said.of(w), Said.of("yaml.itself"))));
         return wrong.isPresent();
     }
 
@@ -175,14 +174,12 @@ final class YamlTree {
     private static final class Stop extends Exception {
         private static final long serialVersionUID = 1;
         private final transient Place place;
-        private final String wrong;
-        private final String write;
+        private final Fault fault;
 
-        Stop(Place place, String wrong, String write) {
-            super(wrong, null, false, false);
+        Stop(Place place, Fault fault) {
+            super(fault.getMessage(), null, false, false);
             this.place = place;
-            this.wrong = wrong;
-            this.write = write;
+            this.fault = fault;
         }
     }
 }

@@ -11,7 +11,7 @@ record YesNo() implements Form<Boolean> {
         return switch (text.strip().toLowerCase(Locale.ROOT)) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
-            default -> throw new Fault(Quote.of(text) + " is neither yes nor no", "write yes or no");
+            default -> throw Fault.of("yes-no", Quote.bare(text));
         };
     }
 

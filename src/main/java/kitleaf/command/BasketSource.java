@@ -9,11 +9,12 @@ import kitleaf.basket.BasketReader;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Problem;
-import kitleaf.basket.ProblemText;
 import kitleaf.basket.Reading;
 import kitleaf.basket.Units;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** The options every command that reads a basket has. */
 final class BasketSource {
@@ -21,16 +22,17 @@ final class BasketSource {
     /** More than this nobody reads in one go; the rest is counted. */
     private static final int PROBLEMS_SHOWN = 100;
 
-    @Parameters(index = "0", paramLabel = "BASKET", description = "A basket folder, or a single piece file.")
+    @Parameters(index = "0", paramLabel = "BASKET")
     private Path basket;
 
-    @Option(names = "--piece", paramLabel = "ID",
-            description = "Only this piece, by its file name without .yaml. May be given more than once.")
+    @Option(names = "--piece", paramLabel = "ID")
     private List<String> pieces = new ArrayList<>();
 
-    @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class, completionCandidates = UnitsOption.Words.class,
-            description = "in or cm: which comes first. Default: the basket's units, else in.")
+    @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class, completionCandidates = UnitsOption.Words.class)
     private Units units;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
 
     private Paper paper;
 
@@ -48,8 +50,9 @@ final class BasketSource {
     /** Reads the basket and picks the pieces asked for. */
     Basket read() throws Failure {
         Reading reading = BasketReader.read(basket);
+        reading.language().ifPresent(Voice.of(command)::turnTo);
         if (reading.basket().isEmpty()) {
-            throw new Failure(Exit.BASKET_HAS_PROBLEMS, text(reading.problems()));
+            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
         Basket whole = reading.basket().get();
         return pick(whole.on(paper == null ? whole.paper() : paper, units == null ? whole.units() : units));
@@ -58,19 +61,19 @@ final class BasketSource {
     private Basket pick(Basket whole) throws Failure {
         for (String id : pieces) {
             if (whole.pieces().stream().noneMatch(piece -> piece.id().equals(id))) {
-                throw new Failure(Exit.WRONG_USAGE, "there is no piece \"" + id + "\" in " + basket + "; its pieces are: "
-                        + whole.pieces().stream().map(Piece::id).collect(Collectors.joining(", ")));
+                throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket.toString(),
+                        whole.pieces().stream().map(Piece::id).collect(Collectors.joining(", ")));
             }
         }
         return pieces.isEmpty() ? whole : whole.only(pieces);
     }
 
-    static String text(List<Problem> problems) {
-        String shown = problems.stream().limit(PROBLEMS_SHOWN).map(ProblemText::render)
+    static String text(List<Problem> problems, Voice voice) {
+        String shown = problems.stream().limit(PROBLEMS_SHOWN).map(voice::say)
                 .collect(Collectors.joining(System.lineSeparator() + System.lineSeparator()));
         int more = problems.size() - PROBLEMS_SHOWN;
-        String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
-        return shown + System.lineSeparator() + System.lineSeparator()
-                + (more > 0 ? "and " + more + " more; " : "") + count + "; nothing was written";
+        String count = more > 0 ? voice.say("basket.problems.more", more, problems.size())
+                : problems.size() == 1 ? voice.say("basket.problems.one") : voice.say("basket.problems.many", problems.size());
+        return shown + System.lineSeparator() + System.lineSeparator() + count;
     }
 }

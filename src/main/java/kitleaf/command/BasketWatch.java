@@ -33,6 +33,7 @@ final class BasketWatch {
     private final Path basket;
     private final Path out;
     private final Optional<Path> templates;
+    private final Voice voice;
     private Map<Path, List<Object>> seen;
 
     /**
@@ -40,10 +41,11 @@ final class BasketWatch {
      *
      * @param out not looked into, since it changes with every print
      */
-    BasketWatch(Path basket, Path out, Optional<Path> templates) {
+    BasketWatch(Path basket, Path out, Optional<Path> templates, Voice voice) {
         this.basket = basket;
         this.out = out.toAbsolutePath().normalize();
         this.templates = templates;
+        this.voice = voice;
         this.seen = look();
     }
 
@@ -90,9 +92,10 @@ final class BasketWatch {
                 names.add(file.getFileName().toString());
             }
         });
-        before.keySet().stream().filter(file -> !now.containsKey(file)).forEach(file -> names.add(file.getFileName() + " (gone)"));
+        before.keySet().stream().filter(file -> !now.containsKey(file)).forEach(file -> names.add(voice.say("watch.gone", file.getFileName().toString())));
         int more = names.size() - MOST_NAMED;
-        return String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size()))) + (more > 0 ? " and " + more + " more" : "");
+        String named = String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size())));
+        return more > 0 ? voice.say("watch.more", named, more) : named;
     }
 
     private Map<Path, List<Object>> look() {

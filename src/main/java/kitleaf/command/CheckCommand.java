@@ -8,9 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Looks a basket over. */
-@Command(name = "check", header = "Look a basket over and name every problem in it.", footerHeading = "%nExamples:%n", footer = {
-    "  kitleaf check my-basket",
-    "  kitleaf check my-basket/pieces/fog-bell.yaml"})
+@Command(name = "check")
 final class CheckCommand implements Callable<Integer> {
 
     @Mixin
@@ -23,7 +21,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws Failure {
         Basket basket = source.read();
         int pieces = basket.pieces().size();
-        spec.commandLine().getOut().println(basket.title() + ": " + (pieces == 1 ? "1 piece" : pieces + " pieces") + ", no problems");
+        Voice voice = Voice.of(spec);
+        spec.commandLine().getOut().println(pieces == 1 ? voice.say("basket.sound.one", basket.title())
+                : voice.say("basket.sound.many", basket.title(), pieces));
         return Exit.DONE;
     }
 }

@@ -2,8 +2,8 @@ package kitleaf.command;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import kitleaf.words.Said;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads {@code --as-of}. */
 final class DayOption implements ITypeConverter<LocalDate> {
@@ -21,6 +21,6 @@ final class DayOption implements ITypeConverter<LocalDate> {
         } catch (DateTimeParseException notADay) {
             // Said below, with what to write instead.
         }
-        throw new TypeConversionException("'" + value + "' is not a day from " + FIRST_YEAR + " to " + LAST_YEAR + "; write it like 2027-03-31");
+        throw new Unreadable("value.day", value, FIRST_YEAR, LAST_YEAR);
     }
 }

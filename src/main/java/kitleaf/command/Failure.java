@@ -1,18 +1,38 @@
 package kitleaf.command;
 
-/** Why a command stops: a sentence for its user and an exit code. */
+import java.util.function.Function;
+import kitleaf.words.Said;
+
+/** Why a command stops: a sentence for its user, in her language once it is told, and an exit code. */
 final class Failure extends Exception {
 
     private static final long serialVersionUID = 1L;
 
     private final int exitCode;
+    private final transient Function<Voice, String> told;
 
-    Failure(int exitCode, String message) {
-        super(message);
+    private Failure(int exitCode, String name, Function<Voice, String> told) {
+        super(name);
         this.exitCode = exitCode;
+        this.told = told;
+    }
+
+    /** A failure told by a phrase. */
+    static Failure of(int exitCode, String key, Object... slots) {
+        Said said = Said.of(key, slots);
+        return new Failure(exitCode, key, voice -> voice.say(said));
+    }
+
+    /** A failure with more to tell than a phrase. */
+    static Failure telling(int exitCode, Function<Voice, String> told) {
+        return new Failure(exitCode, "", told);
     }
 
     int exitCode() {
         return exitCode;
+    }
+
+    String told(Voice voice) {
+        return told.apply(voice);
     }
 }

@@ -33,7 +33,7 @@ final class FileText {
                 Files.setPosixFilePermissions(draft, old.readAttributes().permissions());
             }
             if (!Arrays.equals(before, Files.readAllBytes(real))) {
-                throw new FileSystemException(file.toString(), null, "it was saved by something else just now; try again");
+                throw new InTheWay(file, "write.saved-meanwhile");
             }
             Files.move(draft, real, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {

@@ -12,23 +12,14 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.function.Supplier;
+import kitleaf.words.Said;
+import kitleaf.words.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The program. */
-@Command(name = "kitleaf", header = "From a counted chart to the paper you stitch by.",
-        description = "%nReads a basket, a folder of YAML files that describe your pieces, and prints cut sheets with a corner guide at true size.",
-        versionProvider = Kitleaf.Version.class,
-        exitCodeListHeading = "%nExit codes:%n", exitCodeList = {
-            "0:done",
-            "1:the basket or a template has problems; nothing was written",
-            "2:wrong usage",
-            "3:could not write"},
-        footerHeading = "%nExamples:%n", footer = {
-            "  kitleaf print examples/harbour --out out",
-            "  kitleaf reckon examples/harbour",
-            "  kitleaf help print"})
+@Command(name = "kitleaf", versionProvider = Kitleaf.Version.class)
 public final class Kitleaf {
 
     private static final int HELP_WIDTH = 80;
@@ -55,13 +46,15 @@ public final class Kitleaf {
         COMMANDS.put(HELP, CommandLine.HelpCommand::new);
     }
 
-    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Say which version this is.")
+    @Option(names = {"-V", "--version"}, versionHelp = true)
     private boolean version;
 
     private final Terminal terminal;
+    private final Voice voice;
 
-    private Kitleaf(Terminal terminal) {
+    private Kitleaf(Terminal terminal, Voice voice) {
         this.terminal = terminal;
+        this.voice = voice;
     }
 
     /** Who sits before the program. */
@@ -69,16 +62,20 @@ public final class Kitleaf {
         return terminal;
     }
 
-    /** Runs the program and ends the process with its exit code. */
-    public static void main(String[] arguments) {
-        System.exit(run(arguments, Terminal.here(), System.out, System.err));
+    /** What it speaks with. */
+    Voice voice() {
+        return voice;
     }
 
-    /** Runs the program on these streams and gives its exit code. */
-    static int run(String[] arguments, Terminal terminal, PrintStream out, PrintStream err) {
-        CommandLine line = new CommandLine(new Kitleaf(terminal));
+    /** Runs the program and ends the process with its exit code. */
+    public static void main(String[] arguments) {
+        System.exit(run(arguments, Terminal.here(), System.getenv(), System.out, System.err));
+    }
+
+    /** The program with the command that is called, or with all where one speaks of the others. */
+    static CommandLine line(Terminal terminal, Voice voice, String called) {
+        CommandLine line = new CommandLine(new Kitleaf(terminal, voice));
         // To read a command's options takes longer than to read a basket, so only the one that is called is looked at.
-        String called = arguments.length == 0 ? HELP : arguments[0];
         boolean all = ABOUT_ALL.contains(called) || !COMMANDS.containsKey(called);
         COMMANDS.forEach((name, command) -> {
             if (all || name.equals(called)) {
@@ -87,54 +84,77 @@ public final class Kitleaf {
         });
         line.registerConverter(Path.class, new PathOption());
         line.setUsageHelpWidth(HELP_WIDTH);
+        return line;
+    }
+
+    /** Runs the program in these surroundings, on these streams, and gives its exit code. */
+    static int run(String[] arguments, Terminal terminal, Map<String, String> surroundings, PrintStream out, PrintStream err) {
+        Voice voice = new Voice(Voice.language(surroundings));
+        CommandLine line = line(terminal, voice, arguments.length == 0 ? HELP : arguments[0]);
         // YAML and paths are UTF-8 wherever they come from; so is what is said about them.
         line.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
         line.setErr(new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true));
-        line.setExecutionExceptionHandler((e, command, parsed) -> explain(e, command));
+        line.setExecutionExceptionHandler((e, command, parsed) -> explain(e, command, voice));
         line.setParameterExceptionHandler((e, words) -> {
             CommandLine command = e.getCommandLine();
-            command.getErr().println(e.getMessage());
-            CommandLine.UnmatchedArgumentException.printSuggestions(e, command.getErr());
-            command.getErr().println("Try: kitleaf help" + (command.getParent() == null ? "" : " " + command.getCommandName()));
+            command.getErr().println(Usage.wrong(e, voice));
+            Usage.meant(e).ifPresent(meant -> command.getErr().println(voice.say(meant)));
+            command.getErr().println(command.getParent() == null ? voice.say("usage.try") : voice.say("usage.try-command", command.getCommandName()));
             return Exit.WRONG_USAGE;
         });
+        line.setExecutionStrategy(parsed -> {
+            if (asksForHelp(parsed)) {
+                help(line, voice);
+            }
+            return new CommandLine.RunLast().execute(parsed);
+        });
         if (arguments.length == 0) {
+            help(line, voice);
             line.usage(line.getOut());
             return Exit.WRONG_USAGE;
         }
-        int code = execute(line, arguments);
+        int code = execute(line, arguments, voice);
         line.getOut().flush();
         if (code == Exit.DONE && out.checkError()) {
-            line.getErr().println("what was to be said here could not be written; if it goes to a file, its disk may be full");
+            line.getErr().println(voice.say("program.unsaid"));
             code = Exit.COULD_NOT_WRITE;
         }
         line.getErr().flush();
         return code;
     }
 
-    private static int execute(CommandLine line, String[] arguments) {
+    private static boolean asksForHelp(CommandLine.ParseResult parsed) {
+        return parsed.isUsageHelpRequested() || parsed.commandSpec().helpCommand()
+                || parsed.hasSubcommand() && asksForHelp(parsed.subcommand());
+    }
+
+    /** The words of the help, read only when it is shown. */
+    private static void help(CommandLine line, Voice voice) {
+        line.setResourceBundle(Words.bundle("kitleaf.command.help", voice.language()));
+    }
+
+    private static int execute(CommandLine line, String[] arguments, Voice voice) {
         try {
             return line.execute(arguments);
         } catch (OutOfMemoryError e) {
-            line.getErr().println("the basket is too large for the memory Java may use; print fewer pieces with --piece, "
-                    + "or give Java more with java -Xmx1g -jar");
+            line.getErr().println(voice.say("program.memory"));
             return CommandLine.ExitCode.SOFTWARE;
         } catch (StackOverflowError e) {
-            line.getErr().println("Kitleaf itself has failed, and we are sorry. Please report this with your basket: it nests too deep");
+            line.getErr().println(voice.say("program.failed", Said.of("program.too-deep")));
             return CommandLine.ExitCode.SOFTWARE;
         }
     }
 
-    private static int explain(Exception e, CommandLine command) {
+    private static int explain(Exception e, CommandLine command, Voice voice) {
         if (e instanceof Failure failure) {
-            command.getErr().println(failure.getMessage());
+            command.getErr().println(failure.told(voice));
             return failure.exitCode();
         }
         if (e instanceof IOException io) {
-            command.getErr().println("could not write: " + io.getMessage());
+            command.getErr().println(voice.say("write.stopped", String.valueOf(io.getMessage())));
             return Exit.COULD_NOT_WRITE;
         }
-        command.getErr().println("Kitleaf itself has failed, and we are sorry. Please report this with your basket: " + e);
+        command.getErr().println(voice.say("program.failed", e.toString()));
         return CommandLine.ExitCode.SOFTWARE;
     }
 

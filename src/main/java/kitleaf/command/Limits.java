@@ -5,6 +5,7 @@ import kitleaf.basket.Basket;
 import kitleaf.sheet.Sheet;
 import kitleaf.sheet.SheetKind;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.words.Said;
 import picocli.CommandLine.Option;
 
 /** How much one run prints before it asks whether that is meant. */
@@ -13,12 +14,10 @@ final class Limits {
     /** A template may make this many pages for each it was given: more is a loop without end. */
     private static final int PAGES_FOR_ONE = 100;
 
-    @Option(names = "--most-pages", paramLabel = "N", converter = PlacesOption.class, defaultValue = "20000",
-            description = "The most pages one sheet may have. Default: 20000.")
+    @Option(names = "--most-pages", paramLabel = "N", converter = PlacesOption.class, defaultValue = "20000")
     private int pages;
 
-    @Option(names = "--most-labels", paramLabel = "N", converter = PlacesOption.class, defaultValue = "500000",
-            description = "The most bobbin labels. Default: 500000.")
+    @Option(names = "--most-labels", paramLabel = "N", converter = PlacesOption.class, defaultValue = "500000")
     private int labels;
 
     /** Refuses labels past the limit, before any is laid out. */
@@ -29,16 +28,14 @@ final class Limits {
         long number = ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty())
                 .mapToLong(piece -> piece.threads().size()).sum();
         if (number > labels) {
-            throw new Failure(Exit.BASKET_HAS_PROBLEMS, "this basket asks for " + number + " bobbin labels, more than " + labels
-                    + "; choose pieces with --piece, or allow them with --most-labels " + number);
+            throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "print.most-labels", number, labels);
         }
     }
 
     /** Refuses a sheet of more pages than the limit. */
     void checkPages(Sheet sheet) throws Failure {
         if (sheet.pages() > pages) {
-            throw new Failure(Exit.BASKET_HAS_PROBLEMS, sheet.kind().id() + " would have " + sheet.pages() + " pages, more than " + pages
-                    + "; choose pieces with --piece, or allow them with --most-pages " + sheet.pages());
+            throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "print.most-pages", sheet.kind().id(), sheet.pages(), pages);
         }
     }
 
@@ -47,8 +44,7 @@ final class Limits {
         long most = PAGES_FOR_ONE + (long) PAGES_FOR_ONE * sheet.pages();
         return page -> {
             if (page > most) {
-                throw new PagesWithoutEnd(sheet.kind().id() + ": the template makes more than " + most + " pages where "
-                        + sheet.pages() + (sheet.pages() == 1 ? " was" : " were") + " laid out; look for a loop without end in it");
+                throw new PagesWithoutEnd(Said.of(sheet.pages() == 1 ? "print.endless.one" : "print.endless.many", sheet.kind().id(), most, sheet.pages()));
             }
             next.accept(page);
         };
@@ -65,8 +61,15 @@ final class Limits {
 
         private static final long serialVersionUID = 1L;
 
-        private PagesWithoutEnd(String message) {
-            super(message, null, false, false);
+        private final transient Said said;
+
+        private PagesWithoutEnd(Said said) {
+            super(said.key(), null, false, false);
+            this.said = said;
+        }
+
+        Said said() {
+            return said;
         }
     }
 }

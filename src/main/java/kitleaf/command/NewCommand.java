@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.PieceFile;
 import kitleaf.basket.Reading;
+import kitleaf.words.Said;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -21,24 +22,16 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Begins a basket, or a piece in one. */
-@Command(name = "new", header = "Begin a basket, or add a piece to one.",
-        description = "%nWrites files that say in remarks what can stand in them. On a terminal it asks a few questions first. What is there "
-                + "already is never changed.%n",
-        footerHeading = "%nExamples:%n", footer = {
-            "  kitleaf new my-basket",
-            "  kitleaf new --piece \"Tide table\" my-basket",
-            "  kitleaf new --piece \"Tide table\"       (in the basket folder)"})
+@Command(name = "new")
 final class NewCommand implements Callable<Integer> {
 
     private static final String ENDING = ".yaml";
     private static final String FIRST = "First piece";
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DIR",
-            description = "The new basket's folder; with --piece the basket's, the one you stand in if left out.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DIR")
     private Path folder;
 
-    @Option(names = "--piece", paramLabel = "NAME", converter = ValueOption.Words.class,
-            description = "Add a piece of this title to a basket that is there.")
+    @Option(names = "--piece", paramLabel = "NAME", converter = ValueOption.Words.class)
     private String title;
 
     @ParentCommand
@@ -50,7 +43,7 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure, IOException {
         if (title == null && folder == null) {
-            throw new Failure(Exit.WRONG_USAGE, "name a folder for the new basket, as in kitleaf new my-basket");
+            throw Failure.of(Exit.WRONG_USAGE, "new.no-folder");
         }
         Path target = folder == null ? Path.of("") : folder;
         try {
@@ -60,7 +53,7 @@ final class NewCommand implements Callable<Integer> {
                 piece(target);
             }
         } catch (IOException e) {
-            throw OutFolder.couldNotWrite(target, e, "");
+            throw OutFolder.couldNotWriteThere(target, e);
         }
         return Exit.DONE;
     }
@@ -69,40 +62,40 @@ final class NewCommand implements Callable<Integer> {
         Path settings = basket.resolve("basket.yaml");
         Path pieces = basket.resolve("pieces");
         if (Files.exists(basket) && !Files.isDirectory(basket)) {
-            throw new Failure(Exit.COULD_NOT_WRITE, basket + " is a file; name another folder for the new basket");
+            throw Failure.of(Exit.COULD_NOT_WRITE, "new.file", basket.toString());
         }
         if (Files.exists(settings) || Files.exists(basket.resolve("basket.yml")) || holds(pieces)) {
-            throw new Failure(Exit.COULD_NOT_WRITE, "there is a basket in " + basket + " already; add a piece to it with kitleaf new --piece NAME " + basket);
+            throw Failure.of(Exit.COULD_NOT_WRITE, "new.basket", basket.toString());
         }
         NewText.Answers answers = answers(Optional.empty());
         Files.createDirectories(pieces);
         Path piece = create(pieces, answers);
         FileText.create(settings, NewText.basket());
         told(List.of(settings, piece));
-        spec.commandLine().getOut().println("Change them in any text editor, then: kitleaf print " + basket);
+        spec.commandLine().getOut().println(Voice.of(spec).say("new.then", basket.toString()));
     }
 
     private void piece(Path basket) throws Failure, IOException {
         Path pieces = basket.resolve("pieces");
         if (!Files.exists(basket.resolve("basket.yaml")) && !Files.isDirectory(pieces)) {
-            throw new Failure(Exit.WRONG_USAGE, "there is no basket in " + shown(basket) + "; begin one with kitleaf new DIR");
+            throw Failure.of(Exit.WRONG_USAGE, "new.no-basket", shown(basket));
         }
         Reading reading = BasketReader.read(basket);
         String name = title.toLowerCase(Locale.ROOT);
         if (reading.basket().stream().flatMap(one -> one.pieces().stream()).anyMatch(one -> one.title().toLowerCase(Locale.ROOT).equals(name))) {
-            throw new Failure(Exit.COULD_NOT_WRITE, "there is a piece called \"" + title + "\" in " + shown(basket) + " already; give this one another name");
+            throw Failure.of(Exit.COULD_NOT_WRITE, "new.title", title, shown(basket));
         }
         NewText.Answers answers = answers(Optional.of(title));
         Files.createDirectories(pieces);
         told(List.of(create(pieces, answers)));
         if (reading.basket().isEmpty() && !PieceFile.in(basket).isEmpty() && !BasketReader.read(basket).problems().isEmpty()) {
-            spec.commandLine().getOut().println("Something else in this basket has problems; name them with: kitleaf check " + shown(basket));
+            spec.commandLine().getOut().println(Voice.of(spec).say("new.problems", shown(basket)));
         }
     }
 
     private NewText.Answers answers(Optional<String> given) throws Failure, IOException {
         PrintWriter out = spec.commandLine().getOut();
-        return kitleaf.terminal().typed().isPresent() ? new Questions(kitleaf.terminal().typed().get(), out).piece(given)
+        return kitleaf.terminal().typed().isPresent() ? new Questions(kitleaf.terminal().typed().get(), out, kitleaf.voice()).piece(given)
                 : NewText.Answers.example(given.orElse(FIRST));
     }
 
@@ -126,18 +119,18 @@ final class NewCommand implements Callable<Integer> {
         String taken = id;
         Path basket = pieces.getParent() == null ? Path.of("") : pieces.getParent();
         if (Files.exists(file) || PieceFile.in(basket).stream().anyMatch(piece -> piece.id().equals(taken))) {
-            throw new Failure(Exit.COULD_NOT_WRITE, "there is a piece " + taken + " in " + shown(basket) + " already; give this one another name");
+            throw Failure.of(Exit.COULD_NOT_WRITE, "new.piece", taken, shown(basket));
         }
         FileText.create(file, NewText.piece(answers));
         return file;
     }
 
     private void told(List<Path> files) {
-        files.forEach(file -> spec.commandLine().getOut().println("wrote " + file));
+        files.forEach(file -> spec.commandLine().getOut().println(Voice.of(spec).say("new.wrote", file.toString())));
     }
 
-    private static String shown(Path basket) {
-        return basket.toString().isEmpty() ? "this folder" : basket.toString();
+    private static Object shown(Path basket) {
+        return basket.toString().isEmpty() ? Said.of("this-folder") : basket.toString();
     }
 
     private static boolean holds(Path pieces) throws IOException {

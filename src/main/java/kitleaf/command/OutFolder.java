@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import kitleaf.words.Said;
 
 /**
  * The folder the sheets go to. Drafts are written beside the old sheets and take their places only when all
@@ -57,7 +58,7 @@ final class OutFolder implements Closeable {
     void replaceAll() throws IOException {
         for (Draft draft : drafts) {
             if (Files.isDirectory(draft.target())) {
-                throw new FileSystemException(draft.target().toString(), null, "a folder stands where the sheet should go");
+                throw new InTheWay(draft.target(), "write.folder-in-the-way");
             }
         }
         List<String> replaced = new ArrayList<>();
@@ -66,8 +67,8 @@ final class OutFolder implements Closeable {
             try {
                 Files.move(draft.file(), draft.target(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } catch (IOException e) {
-                throw new FileSystemException(draft.target().toString(), null, name + " could not be replaced; close it where it is open, "
-                        + "or choose another folder with --out" + (replaced.isEmpty() ? "" : "; new already: " + String.join(", ", replaced)));
+                throw replaced.isEmpty() ? new InTheWay(draft.target(), "write.not-replaced", name)
+                        : new InTheWay(draft.target(), "write.partly-replaced", name, String.join(", ", replaced));
             }
             replaced.add(name);
         }
@@ -90,17 +91,43 @@ final class OutFolder implements Closeable {
 
     /** What to tell her when writing failed. */
     static Failure couldNotWrite(Path folder, IOException e) {
-        return couldNotWrite(folder, e, "; choose another folder with --out");
+        return Failure.of(Exit.COULD_NOT_WRITE, "write.failed", folder.toString(), why(e, Refusals.OUT));
     }
 
-    /** The same, with what to do about it where she may not write or something is in the way. */
-    static Failure couldNotWrite(Path path, IOException e, String advice) {
-        String why = e instanceof AccessDeniedException ? "you may not write there" + advice
-                : e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException
-                        ? "there is a file in the way" + advice
-                : e instanceof NoSuchFileException ? "there is no such place" + advice
-                : e instanceof FileSystemException f && f.getReason() != null ? f.getReason()
-                : e.getMessage() == null ? "the disk gave no reason" : e.getMessage();
-        return new Failure(Exit.COULD_NOT_WRITE, "could not write to " + path + ": " + why);
+    /** The same for a file that no other folder can be chosen for. */
+    static Failure couldNotWriteThere(Path path, IOException e) {
+        return Failure.of(Exit.COULD_NOT_WRITE, "write.failed", path.toString(), why(e, Refusals.BARE));
+    }
+
+    /** The same for the schemas of a basket. */
+    static Failure noRoomForSchemas(Path folder, IOException e) {
+        return Failure.of(Exit.COULD_NOT_WRITE, "write.failed", folder.toString(), why(e, Refusals.SCHEMAS));
+    }
+
+    /** Phrases for what may stand in the way, each with its own advice. */
+    private record Refusals(String forbidden, String fileInTheWay, String noPlace) {
+        static final Refusals OUT = new Refusals("write.forbidden.out", "write.file-in-the-way.out", "write.no-place.out");
+        static final Refusals BARE = new Refusals("write.forbidden", "write.file-in-the-way", "write.no-place");
+        static final Refusals SCHEMAS = new Refusals("write.forbidden.schemas", "write.file-in-the-way.schemas", "write.no-place.schemas");
+    }
+
+    /** What stood in the way: a phrase, or the system's own words. */
+    private static Object why(IOException e, Refusals refusals) {
+        if (e instanceof AccessDeniedException) {
+            return Said.of(refusals.forbidden());
+        }
+        if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
+            return Said.of(refusals.fileInTheWay());
+        }
+        if (e instanceof NoSuchFileException) {
+            return Said.of(refusals.noPlace());
+        }
+        if (e instanceof InTheWay stands) {
+            return stands.said();
+        }
+        if (e instanceof FileSystemException f && f.getReason() != null) {
+            return f.getReason();
+        }
+        return e.getMessage() == null ? Said.of("write.no-reason") : e.getMessage();
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.PieceFile;
+import kitleaf.words.Said;
 
 /**
  * Finds the one piece she means: an ID in a basket folder, an ID where she stands, a piece file, or a path to
@@ -26,7 +27,7 @@ final class PieceArgument {
             }
             Path given = Path.of(arguments.get(0));
             if (Files.isDirectory(given)) {
-                throw new Failure(Exit.WRONG_USAGE, given + " is a basket; name the piece after it, as in kitleaf log " + given + " fog-bell");
+                throw Failure.of(Exit.WRONG_USAGE, "piece.basket", given.toString());
             }
             List<PieceFile> file = PieceFile.of(given);
             if (!file.isEmpty()) {
@@ -35,13 +36,13 @@ final class PieceArgument {
             Path folder = given.getParent();
             return in(folder == null ? Path.of("") : folder, String.valueOf(given.getFileName()));
         } catch (InvalidPathException e) {
-            throw new Failure(Exit.WRONG_USAGE, "'" + arguments.get(0) + "' is not a piece; write its file name without .yaml");
+            throw Failure.of(Exit.WRONG_USAGE, "piece.none", arguments.get(0));
         }
     }
 
     private static PieceFile only(Path given, List<PieceFile> file) throws Failure {
         if (file.size() > 1) {
-            throw new Failure(Exit.WRONG_USAGE, "there are " + file.size() + " pieces in " + given + "; name one of them instead: " + ids(file));
+            throw Failure.of(Exit.WRONG_USAGE, "piece.several", file.size(), given.toString(), ids(file));
         }
         return file.get(0);
     }
@@ -54,13 +55,13 @@ final class PieceArgument {
         Path basket = !inPieces ? folder : folder.toString().isEmpty() ? Path.of("..")
                 : Optional.ofNullable(folder.getParent()).orElse(Path.of(""));
         List<PieceFile> pieces = PieceFile.in(basket);
-        String shown = folder.toString().isEmpty() ? "this folder" : folder.toString();
+        Object shown = folder.toString().isEmpty() ? Said.of("this-folder") : folder.toString();
         if (pieces.isEmpty()) {
-            throw new Failure(Exit.WRONG_USAGE, "there are no pieces in " + shown + "; name the basket first, as in kitleaf log my-basket " + id);
+            throw Failure.of(Exit.WRONG_USAGE, "piece.no-pieces", shown, id);
         }
         List<PieceFile> found = pieces.stream().filter(piece -> piece.id().equals(id)).toList();
         if (found.isEmpty()) {
-            throw new Failure(Exit.WRONG_USAGE, "there is no piece \"" + id + "\" in " + shown + "; its pieces are: " + ids(pieces));
+            throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, shown, ids(pieces));
         }
         return found.get(0);
     }

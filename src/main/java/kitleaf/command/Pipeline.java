@@ -13,6 +13,7 @@ import kitleaf.sheet.Sheets;
 import kitleaf.sheet.TemplateFault;
 import kitleaf.sheet.Templates;
 import kitleaf.sizing.Reckoning;
+import kitleaf.words.Said;
 
 /** The whole way of the data: read, reckon, lay out, press. */
 final class Pipeline {
@@ -26,17 +27,17 @@ final class Pipeline {
     /** Prints the job's sheets; either all of them are replaced or none. */
     List<Printed> run() throws Failure {
         Ahead ahead = Ahead.of(job);
-        job.progress().step("reading " + job.source().basket());
+        job.progress().step("progress.reading", job.source().basket().toString());
         Basket basket = job.source().read();
         job.clock().mark("read");
-        job.progress().step("reckoning");
+        job.progress().step("progress.reckoning");
         Reckoning reckoning = Reckoning.of(basket, job.planTime());
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         try (OutFolder out = OutFolder.open(job.out())) {
             Templates templates = ahead.templates();
             for (SheetKind kind : job.kinds(basket)) {
-                job.progress().step("laying out " + kind.id());
+                job.progress().step("progress.laying-out", kind.id());
                 job.limits().checkLabels(kind, basket);
                 Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
                 job.limits().checkPages(sheet);
@@ -52,25 +53,27 @@ final class Pipeline {
             }
             out.replaceAll();
             job.reckoned().accept(reckoning);
-        } catch (TemplateFault | Limits.PagesWithoutEnd e) {
-            throw new Failure(Exit.BASKET_HAS_PROBLEMS, e.getMessage());
+        } catch (TemplateFault e) {
+            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> e.getMessage());
+        } catch (Limits.PagesWithoutEnd e) {
+            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> voice.say(e.said()));
         } catch (IOException e) {
             throw OutFolder.couldNotWrite(job.out(), e);
         }
         return printed;
     }
 
-    private List<Printed> press(Sheet sheet, Basket basket, Templates templates, OutFolder out, List<String> notes) throws IOException, Failure {
+    private List<Printed> press(Sheet sheet, Basket basket, Templates templates, OutFolder out, List<Said> notes) throws IOException, Failure {
         List<Printed> printed = new ArrayList<>();
         Draft draft = out.draft(fileName(sheet.kind()));
         try (Reader markup = templates.open(sheet); draft) {
             printed.add(new Printed(draft.target(), Press.press(markup, draft.stream(), job.pressSettings(basket, sheet)), notes));
         } catch (MarkupException e) {
-            throw new Failure(Exit.BASKET_HAS_PROBLEMS,
-                    templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id()) + ": " + e.getMessage());
+            String place = templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id());
+            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> place + ": " + voice.sayForPress(e.said()));
         }
         if (job.pictures()) {
-            printed.add(SheetPictures.draw(sheet.kind(), draft.file(), out, job.progress().of("pictures of " + sheet.kind().id(), sheet.pages())));
+            printed.add(SheetPictures.draw(sheet.kind(), draft.file(), out, job.progress().ofPictures(sheet.kind().id(), sheet.pages())));
         }
         return printed;
     }

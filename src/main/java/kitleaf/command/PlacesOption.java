@@ -1,7 +1,6 @@
 package kitleaf.command;
 
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads a number of labels or pages. */
 final class PlacesOption implements ITypeConverter<Integer> {
@@ -11,7 +10,7 @@ final class PlacesOption implements ITypeConverter<Integer> {
         try {
             return Integer.valueOf(value);
         } catch (NumberFormatException e) {
-            throw new TypeConversionException("'" + value + "' is not a whole number; write a whole number such as 12");
+            throw new Unreadable("value.places", value);
         }
     }
 }

@@ -64,11 +64,10 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
         }
         int perSheet = Sheets.labelPlaces(basket, settings);
         if (skip < 0 || skip >= Math.max(1, perSheet)) {
-            throw new Failure(Exit.WRONG_USAGE, "--skip " + skip + " is out of range: a sheet has " + perSheet
-                    + " labels; write 0 to " + (perSheet - 1));
+            throw Failure.of(Exit.WRONG_USAGE, "print.skip", skip, perSheet, perSheet - 1);
         }
         if (!Sheets.tagsFit(basket, settings)) {
-            throw new Failure(Exit.WRONG_USAGE, "the basket's tags do not fit " + basket.paper().name() + (large(basket) ? " in large print" : "") + "; choose larger paper");
+            throw Failure.of(Exit.WRONG_USAGE, large(basket) ? "print.tags.large" : "print.tags", basket.paper().name());
         }
         return settings;
     }
@@ -77,12 +76,10 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
     private void refuseTooSmall(Basket basket, SheetSettings settings) throws Failure {
         Paper paper = basket.paper();
         if (!Sheets.holdLargePrint(paper)) {
-            throw new Failure(Exit.WRONG_USAGE, "large print has no room on " + paper.name()
-                    + "; turn it upright, choose larger paper such as A4, or print without large print");
+            throw Failure.of(Exit.WRONG_USAGE, "print.large.no-room", paper.name());
         }
         if (kinds.contains(SheetKind.BOBBIN_LABELS) && Sheets.labelPlaces(basket, settings) == 0) {
-            throw new Failure(Exit.WRONG_USAGE, "the basket's labels do not fit " + paper.name()
-                    + " above the foot of large print; choose larger paper, or leave bobbin-labels out with --only");
+            throw Failure.of(Exit.WRONG_USAGE, "print.large.no-labels", paper.name());
         }
     }
 

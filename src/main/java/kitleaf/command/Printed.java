@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitleaf.press.PressReport;
 import kitleaf.sheet.SheetKind;
+import kitleaf.words.Said;
 
 /**
  * A file that was written, or several that belong together.
@@ -15,19 +16,26 @@ import kitleaf.sheet.SheetKind;
  * @param last the last of several
  * @param notes warnings of what is on it
  */
-record Printed(Path file, Optional<PressReport> report, Optional<Path> last, List<String> notes) {
+record Printed(Path file, Optional<PressReport> report, Optional<Path> last, List<Said> notes) {
 
     /** Copies the list. */
     Printed {
         notes = List.copyOf(notes);
     }
 
-    Printed(Path file, PressReport report, List<String> notes) {
+    Printed(Path file, PressReport report, List<Said> notes) {
         this(file, Optional.of(report), Optional.empty(), notes);
     }
 
     Printed(Path file) {
         this(file, Optional.empty(), Optional.empty(), List.of());
+    }
+
+    /** Where it lies and how much it is. */
+    String told(Voice voice) {
+        String files = last.map(end -> voice.say("print.files", file.toString(), end.getFileName().toString())).orElse(file.toString());
+        return report.map(pressed -> pressed.pages() == 1 ? voice.say("print.pages.one", files)
+                : voice.say("print.pages.many", files, pressed.pages())).orElse(files);
     }
 
     /** Whether it is the PDF of a sheet. */
@@ -36,7 +44,7 @@ record Printed(Path file, Optional<PressReport> report, Optional<Path> last, Lis
     }
 
     /** All warnings of it: what is on it, and how it was pressed. */
-    List<String> warnings() {
-        return Stream.concat(notes.stream(), report.stream().flatMap(it -> it.warnings().stream())).toList();
+    List<String> warnings(Voice voice) {
+        return Stream.concat(notes.stream().map(voice::say), report.stream().flatMap(it -> it.warnings().stream()).map(voice::sayForPress)).toList();
     }
 }

@@ -14,11 +14,13 @@ final class ProgressLine {
 
     private final PrintWriter out;
     private final ScheduledExecutorService clock;
+    private final Voice voice;
     private String now = "";
     private String shown = "";
 
-    ProgressLine(PrintWriter out, boolean watched) {
+    ProgressLine(PrintWriter out, boolean watched, Voice voice) {
         this.out = out;
+        this.voice = voice;
         // Shown by a clock rather than by the work, which may be long over one thing.
         this.clock = watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null;
         if (watched) {
@@ -33,13 +35,20 @@ final class ProgressLine {
     }
 
     /** What is being done from here on. */
-    synchronized void step(String words) {
-        now = words;
+    synchronized void step(String key, Object... slots) {
+        if (clock != null) {
+            now = voice.say(key, slots);
+        }
     }
 
     /** What to tell of each page of a sheet. */
     IntConsumer of(String sheet, int pages) {
-        return page -> step(sheet + ": page " + page + " of " + pages);
+        return page -> step("print.progress", sheet, page, pages);
+    }
+
+    /** What to tell of each picture of a sheet's pages. */
+    IntConsumer ofPictures(String sheet, int pages) {
+        return page -> step("progress.pictures", sheet, page, pages);
     }
 
     private synchronized void show() {

@@ -14,27 +14,30 @@ import java.util.function.Function;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.ValueForm;
+import kitleaf.basket.WrongValue;
 
 /** Asks for what a first piece needs. Answers are read by the forms that read a basket; a wrong one is asked for again. */
 final class Questions {
 
     private final BufferedReader typed;
     private final PrintWriter out;
+    private final Voice voice;
 
-    Questions(BufferedReader typed, PrintWriter out) {
+    Questions(BufferedReader typed, PrintWriter out, Voice voice) {
         this.typed = typed;
         this.out = out;
+        this.voice = voice;
     }
 
     /** A piece of this title, or of one that is asked for first. */
     NewText.Answers piece(Optional<String> given) throws Failure, IOException {
-        out.println("A few questions. An answer can be changed later, in the file.");
-        String title = given.isPresent() ? given.get() : ask("What is the piece called? ", ValueForm.WORDS::read);
-        ChartSize stitches = ask("The chart's size, stitches wide x high: ", ValueForm.CHART::read);
-        Cloth.Kind kind = ask("The cloth, linen, evenweave or block: ", ValueForm.CLOTH_KIND::read);
+        out.println(voice.say("ask.begin"));
+        String title = given.isPresent() ? given.get() : ask("ask.title", ValueForm.WORDS::read);
+        ChartSize stitches = ask("ask.chart", ValueForm.CHART::read);
+        Cloth.Kind kind = ask("ask.cloth", ValueForm.CLOTH_KIND::read);
         boolean block = kind == Cloth.Kind.BLOCK;
-        String count = ask(block ? "Its count, blocks to the inch: " : "Its count, threads to the inch: ", Questions::count);
-        String over = block ? "" : ", over: " + ask("Threads a stitch spans, 1 or 2: ", ValueForm.OVER::read);
+        String count = ask(block ? "ask.count-block" : "ask.count", Questions::count);
+        String over = block ? "" : ", over: " + ask("ask.over", ValueForm.OVER::read);
         String cloth = "{kind: " + kind.name().toLowerCase(Locale.ROOT) + ", count: " + count + over + "}";
         return new NewText.Answers(title, stitches, cloth, threads());
     }
@@ -42,20 +45,20 @@ final class Questions {
     private List<NewText.Thread> threads() throws Failure, IOException {
         List<NewText.Thread> threads = new ArrayList<>();
         Set<String> codes = new HashSet<>();
-        out.println("Its threads, one after another. Press Enter alone when that is all.");
+        out.println(voice.say("ask.threads"));
         while (true) {
-            Optional<String> code = ask("A thread's number or code: ", orNothing(text -> {
+            Optional<String> code = ask("ask.code", orNothing(text -> {
                 String read = ValueForm.WORDS.read(text);
                 if (!codes.add(read)) {
-                    throw new IllegalArgumentException("\"" + read + "\" is in the list already; write another");
+                    throw new Unreadable("ask.code-twice", read);
                 }
                 return read;
             }));
             if (code.isEmpty()) {
                 return threads;
             }
-            Optional<String> name = ask("  its colour name (Enter if none): ", orNothing(ValueForm.WORDS::read));
-            Optional<Integer> crosses = ask("  cross stitches of it (Enter if you have not counted): ", orNothing(ValueForm.STITCHES::read));
+            Optional<String> name = ask("ask.name", orNothing(ValueForm.WORDS::read));
+            Optional<Integer> crosses = ask("ask.crosses", orNothing(ValueForm.STITCHES::read));
             threads.add(new NewText.Thread(code.get(), name, crosses.map(OptionalInt::of).orElseGet(OptionalInt::empty)));
         }
     }
@@ -72,16 +75,18 @@ final class Questions {
 
     private <T> T ask(String question, Function<String, T> form) throws Failure, IOException {
         while (true) {
-            out.print(question);
+            out.print(voice.say(question));
             out.flush();
             String answer = typed.readLine();
             if (answer == null) {
-                throw new Failure(Exit.WRONG_USAGE, "the answers ended here; nothing was written");
+                throw Failure.of(Exit.WRONG_USAGE, "ask.ended");
             }
             try {
                 return form.apply(answer);
-            } catch (IllegalArgumentException wrong) {
-                out.println("  " + wrong.getMessage());
+            } catch (WrongValue wrong) {
+                out.println("  " + voice.say(wrong));
+            } catch (Unreadable wrong) {
+                out.println("  " + wrong.told(voice));
             }
         }
     }

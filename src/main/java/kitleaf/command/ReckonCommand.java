@@ -16,25 +16,19 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Gives all numbers and prints nothing. */
-@Command(name = "reckon", header = "Give all the numbers of a basket; print nothing.", footerHeading = "%nExamples:%n", footer = {
-    "  kitleaf reckon my-basket",
-    "  kitleaf reckon my-basket --piece fog-bell --units cm",
-    "  kitleaf reckon my-basket --as-of 2027-03-31",
-    "  kitleaf reckon my-basket --json > numbers.json"})
+@Command(name = "reckon")
 final class ReckonCommand implements Callable<Integer> {
 
     @Mixin
     private BasketSource source;
 
-    @Option(names = "--json", description = "As JSON, version 1: lengths in millimetres under keys ending in -mm.")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(names = "--as-of", paramLabel = "DATE", converter = DayOption.class,
-            description = "The day the goals are looked from. Default: the latest day of any progress, else the goals year's first.")
+    @Option(names = "--as-of", paramLabel = "DATE", converter = DayOption.class)
     private LocalDate asOf;
 
-    @Option(names = "--plan-seconds", paramLabel = "N", converter = SecondsOption.class, defaultValue = PlanTime.USUAL,
-            description = "How long a cloth plan may be searched for, in seconds; 0 takes what a moment's search finds. Default: 5.")
+    @Option(names = "--plan-seconds", paramLabel = "N", converter = SecondsOption.class, defaultValue = PlanTime.USUAL)
     private PlanTime planTime;
 
     @ParentCommand
@@ -45,13 +39,13 @@ final class ReckonCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Failure, IOException {
-        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), kitleaf.terminal().watched());
+        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), kitleaf.terminal().watched(), kitleaf.voice());
         Reckoning reckoning;
         Optional<YearReckoning> year;
         try {
-            progress.step("reading " + source.basket());
+            progress.step("progress.reading", source.basket().toString());
             Basket basket = source.read();
-            progress.step("reckoning");
+            progress.step("progress.reckoning");
             reckoning = Reckoning.of(basket, planTime);
             year = reckoning.year(day(basket));
         } finally {
@@ -61,7 +55,7 @@ final class ReckonCommand implements Callable<Integer> {
         if (json) {
             ReckonJson.write(reckoning, year, out);
         } else {
-            ReckonTable.write(reckoning, year, out);
+            ReckonTable.write(reckoning, year, Voice.of(spec), out);
         }
         return Exit.DONE;
     }

@@ -17,28 +17,29 @@ final class ReckonTable {
 
     private ReckonTable() { }
 
-    static void write(Reckoning reckoning, Optional<YearReckoning> year, PrintWriter out) {
-        PlainFigures figures = new PlainFigures(reckoning.basket().units());
+    static void write(Reckoning reckoning, Optional<YearReckoning> year, Voice voice, PrintWriter out) {
+        PlainFigures figures = new PlainFigures(reckoning.basket().units(), voice.language());
+        PlainThreads plainThreads = new PlainThreads(voice.language());
         boolean one = reckoning.pieces().size() == 1;
-        out.println(reckoning.basket().title() + (one ? "" : ": " + reckoning.pieces().size() + " pieces"));
+        out.println(one ? reckoning.basket().title() : voice.say("basket.pieces", reckoning.basket().title(), reckoning.pieces().size()));
         ThreadReckoning threads = reckoning.threads();
         for (int i = 0; i < reckoning.pieces().size(); i++) {
             PieceReckoning piece = reckoning.pieces().get(i);
             out.println();
             figures.piece(piece).forEach(out::println);
-            PlainThreads.of(threads.pieces().get(i)).forEach(out::println);
+            plainThreads.of(threads.pieces().get(i)).forEach(out::println);
             if (one) {
                 out.println();
                 figures.others(piece).forEach(out::println);
             }
         }
-        List<String> toBuy = PlainThreads.of(threads.buyList());
+        List<String> toBuy = plainThreads.of(threads.buyList());
         if (!toBuy.isEmpty()) {
             out.println();
             toBuy.forEach(out::println);
         }
         if (reckoning.basket().clothSupply().told()) {
-            List<String> plan = PlainPlan.of(reckoning.clothPlan(), reckoning.basket().units());
+            List<String> plan = PlainPlan.of(reckoning.clothPlan(), reckoning.basket().units(), voice.language());
             if (!plan.isEmpty()) {
                 out.println();
                 plan.forEach(out::println);
@@ -46,7 +47,7 @@ final class ReckonTable {
         }
         year.ifPresent(goals -> {
             out.println();
-            PlainYear.of(goals).forEach(out::println);
+            new PlainYear(voice.language()).of(goals).forEach(out::println);
         });
     }
 }

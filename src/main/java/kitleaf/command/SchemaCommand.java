@@ -14,13 +14,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes the schemas by which an editor completes and checks while she types. */
-@Command(name = "schema", header = "Write the files by which an editor checks a basket as you type.",
-        description = "%nWrites basket.schema.json and piece.schema.json (JSON Schema, draft 2020-12) into the schema folder of a basket, "
-                + "and says which line to write above its files.", footerHeading = "%nExamples:%n", footer = {
-    "  kitleaf schema my-basket"})
+@Command(name = "schema")
 final class SchemaCommand implements Callable<Integer> {
 
-    @Parameters(index = "0", paramLabel = "DIR", description = "A basket folder.")
+    @Parameters(index = "0", paramLabel = "DIR")
     private Path basket;
 
     @Spec
@@ -29,9 +26,10 @@ final class SchemaCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure {
         if (!Files.isDirectory(basket)) {
-            throw new Failure(Exit.WRONG_USAGE, "there is no folder " + basket);
+            throw Failure.of(Exit.WRONG_USAGE, "schema.no-folder", basket.toString());
         }
         Path folder = basket.resolve(Schemas.FOLDER);
+        Voice voice = Voice.of(spec);
         PrintWriter told = spec.commandLine().getOut();
         try (OutFolder out = OutFolder.open(folder)) {
             Map<String, String> files = Schemas.files();
@@ -43,11 +41,11 @@ final class SchemaCommand implements Callable<Integer> {
             out.replaceAll();
             files.keySet().forEach(name -> told.println(out.path(name)));
         } catch (IOException e) {
-            throw OutFolder.couldNotWrite(folder, e, "; make room for the schemas there");
+            throw OutFolder.noRoomForSchemas(folder, e);
         }
-        told.println("write this line at the top of basket.yaml:");
+        told.println(voice.say("schema.basket"));
         told.println("  " + Schemas.BASKET_COMMENT);
-        told.println("and this one at the top of each file in pieces, and below each --- in it:");
+        told.println(voice.say("schema.pieces"));
         told.println("  " + Schemas.PIECE_COMMENT);
         return Exit.DONE;
     }

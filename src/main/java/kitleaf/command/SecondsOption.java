@@ -1,7 +1,6 @@
 package kitleaf.command;
 
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads {@code --plan-seconds}. */
 final class SecondsOption implements ITypeConverter<PlanTime> {
@@ -19,6 +18,6 @@ final class SecondsOption implements ITypeConverter<PlanTime> {
         } catch (NumberFormatException notANumber) {
             // Said below, with what to write instead.
         }
-        throw new TypeConversionException("'" + value + "' is no number of seconds from 0 to " + (int) MOST + "; write it like 5 or 0.5");
+        throw new Unreadable("value.seconds", value, (int) MOST);
     }
 }

@@ -5,7 +5,6 @@ import java.util.Iterator;
 import java.util.stream.Collectors;
 import kitleaf.sheet.SheetKind;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads the names given to {@code --only}. */
 final class SheetKindOption implements ITypeConverter<SheetKind> {
@@ -13,8 +12,8 @@ final class SheetKindOption implements ITypeConverter<SheetKind> {
     @Override
     public SheetKind convert(String value) {
         return Arrays.stream(SheetKind.values()).filter(kind -> kind.id().equals(value)).findFirst()
-                .orElseThrow(() -> new TypeConversionException("'" + value + "' is not a sheet; write "
-                        + Arrays.stream(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new Unreadable("value.sheet", value,
+                        Arrays.stream(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(", "))));
     }
 
     /** What a shell completes. */

@@ -9,11 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Gives the threads of a basket as a table. */
-@Command(name = "threads", header = "Give the threads of a basket as CSV, for a spreadsheet.",
-        description = "%nWrites the columns that a thread table is read by, in UTF-8, so that what comes out can be read in again.",
-        footerHeading = "%nExamples:%n", footer = {
-    "  kitleaf threads my-basket > threads.csv",
-    "  kitleaf threads my-basket --piece fog-bell > fog-bell.csv"})
+@Command(name = "threads")
 final class ThreadsCommand implements Callable<Integer> {
 
     @Mixin

@@ -4,7 +4,6 @@ import java.util.Iterator;
 import java.util.List;
 import kitleaf.basket.Units;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads {@code --units}. */
 final class UnitsOption implements ITypeConverter<Units> {
@@ -14,7 +13,7 @@ final class UnitsOption implements ITypeConverter<Units> {
         return switch (value) {
             case "in" -> Units.IN;
             case "cm" -> Units.CM;
-            default -> throw new TypeConversionException("'" + value + "' is not a unit; write in or cm");
+            default -> throw new Unreadable("value.units", value);
         };
     }
 

@@ -2,8 +2,8 @@ package kitleaf.command;
 
 import java.time.LocalDate;
 import kitleaf.basket.ValueForm;
+import kitleaf.basket.WrongValue;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads an option by the form that reads the same value from a basket. */
 abstract class ValueOption<T> implements ITypeConverter<T> {
@@ -18,8 +18,8 @@ abstract class ValueOption<T> implements ITypeConverter<T> {
     public T convert(String value) {
         try {
             return form.read(value);
-        } catch (IllegalArgumentException wrong) {
-            throw new TypeConversionException(wrong.getMessage());
+        } catch (WrongValue wrong) {
+            throw new Unreadable(wrong);
         }
     }
 

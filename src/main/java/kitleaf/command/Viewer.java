@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import kitleaf.words.Said;
 
 /** Opens files with whatever the desktop opens them with. */
 final class Viewer {
@@ -17,8 +18,8 @@ final class Viewer {
     private Viewer() { }
 
     /** Opens a file or a folder, and gives what to tell her if that could not be. */
-    static Optional<String> open(Path path) {
-        Optional<String> none = Optional.of("there is no viewer to open " + path + " with; open it by hand");
+    static Optional<Said> open(Path path) {
+        Optional<Said> none = Optional.of(Said.of("print.no-viewer", path.toString()));
         List<String> command = command(System.getProperty("os.name"), System.getenv());
         if (command.isEmpty()) {
             return none;

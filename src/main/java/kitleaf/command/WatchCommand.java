@@ -9,15 +9,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import kitleaf.sheet.PlainChanges;
 import kitleaf.sizing.Reckoning;
+import kitleaf.words.Said;
 import picocli.CommandLine.Command;
 
 /** Prints again on every save. It takes the options of {@code print}. */
-@Command(name = "watch", header = "Print again whenever you save, and say what changed.",
-        description = "%nKeeps running beside your editor. While the basket has problems they are told and the last good PDFs stay. "
-                + "End it with Ctrl-C.%n",
-        footerHeading = "%nExamples:%n", footer = {
-            "  kitleaf watch my-basket",
-            "  kitleaf watch my-basket --piece fog-bell --only cut-sheets --open"})
+@Command(name = "watch")
 final class WatchCommand extends PrintCommand {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
@@ -48,9 +44,10 @@ final class WatchCommand extends PrintCommand {
     }
 
     private void watch() throws Failure {
-        BasketWatch watch = new BasketWatch(source().basket(), out(), templates());
+        BasketWatch watch = new BasketWatch(source().basket(), out(), templates(), Voice.of(spec()));
         try {
-            say("printed " + sheets(again()) + " into " + out() + "; watching " + source().basket() + ", Ctrl-C ends it");
+            Said printed = sheets(again());
+            say(Said.of("watch.begun", printed, out().toString(), source().basket().toString()));
         } catch (Failure failure) {
             if (failure.exitCode() == Exit.WRONG_USAGE || !source().basket().toFile().exists()) {
                 throw failure;
@@ -62,15 +59,19 @@ final class WatchCommand extends PrintCommand {
             try {
                 Optional<Reckoning> before = last;
                 List<Printed> printed = again();
-                String changed = before.isPresent() && last.isPresent() ? PlainChanges.between(before.get(), last.get()) + "; " : "";
-                say(saved.get() + ": " + changed + "printed " + sheets(printed));
+                if (before.isPresent() && last.isPresent()) {
+                    String changed = new PlainChanges(Voice.of(spec()).language()).between(before.get(), last.get());
+                    say(Said.of("watch.changed", saved.get(), changed, sheets(printed)));
+                } else {
+                    say(Said.of("watch.printed", saved.get(), sheets(printed)));
+                }
             } catch (Failure failure) {
-                say(saved.get() + ": problems");
+                say(Said.of("watch.problems", saved.get()));
                 tell(failure);
             }
             saved = watch.next(() -> stopped);
         }
-        say("ended");
+        say(Said.of("watch.ended"));
     }
 
     private List<Printed> again() throws Failure {
@@ -84,17 +85,17 @@ final class WatchCommand extends PrintCommand {
         return printed;
     }
 
-    private static String sheets(List<Printed> printed) {
+    private static Said sheets(List<Printed> printed) {
         long sheets = printed.stream().filter(sheet -> sheet.report().isPresent()).count();
-        return sheets == 1 ? "1 sheet" : sheets + " sheets";
+        return sheets == 1 ? Said.of("watch.sheets.one") : Said.of("watch.sheets.many", sheets);
     }
 
     private void tell(Failure failure) {
-        spec().commandLine().getErr().println(failure.getMessage());
-        say(last.isPresent() ? "the last good sheets stay in " + out() : "waiting for the next save");
+        spec().commandLine().getErr().println(failure.told(Voice.of(spec())));
+        say(last.isPresent() ? Said.of("watch.stay", out().toString()) : Said.of("watch.waiting"));
     }
 
-    private void say(String words) {
-        spec().commandLine().getOut().println(LocalTime.now().format(CLOCK) + " " + words);
+    private void say(Said words) {
+        spec().commandLine().getOut().println(LocalTime.now().format(CLOCK) + " " + Voice.of(spec()).say(words));
     }
 }

@@ -1,11 +1,32 @@
 package kitleaf.press;
 
+import java.util.Locale;
+import kitleaf.words.Said;
+
 /** An attribute's value that cannot be read; {@link Element} adds the element and the place. */
 final class BadValue extends Exception {
 
     private static final long serialVersionUID = 1L;
 
-    BadValue(String message) {
-        super(message);
+    private final transient Said said;
+
+    BadValue(String key, Object... slots) {
+        super(key);
+        this.said = Said.of(key, slots);
+    }
+
+    BadValue(Said said) {
+        super(said.key());
+        this.said = said;
+    }
+
+    /** What is wrong, in English. */
+    @Override
+    public String getMessage() {
+        return PressWords.in(Locale.ENGLISH).say(said);
+    }
+
+    Said said() {
+        return said;
     }
 }

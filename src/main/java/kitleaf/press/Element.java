@@ -1,6 +1,7 @@
 package kitleaf.press;
 
 import java.util.Optional;
+import kitleaf.words.Said;
 
 /** One start tag of the markup: its name, its attributes as written, and where it begins. */
 final class Element {
@@ -24,12 +25,16 @@ final class Element {
         this.place = place;
     }
 
+    Place place() {
+        return place;
+    }
+
     String name() {
         return name;
     }
 
-    MarkupException fault(String message) {
-        return new MarkupException(message, place);
+    MarkupException fault(String key, Object... slots) {
+        return new MarkupException(Said.of(key, slots), place);
     }
 
     boolean has(String attribute) {
@@ -43,7 +48,7 @@ final class Element {
     String neededText(String attribute) throws MarkupException {
         String value = find(attribute);
         if (value == null) {
-            throw fault("\"" + name + "\" needs \"" + attribute + "\"");
+            throw fault("markup.needs", name, attribute);
         }
         return value;
     }
@@ -75,7 +80,7 @@ final class Element {
         if (digits && count >= least && count <= most) {
             return count;
         }
-        throw fault(message(attribute, "\"" + text + "\" is not a whole number from " + least + " to " + most));
+        throw fault("markup.value", attribute, name, Said.of("value.whole", text, least, most));
     }
 
     /** A given attribute's value in its own syntax. */
@@ -83,7 +88,7 @@ final class Element {
         try {
             return syntax.read(find(attribute));
         } catch (BadValue e) {
-            throw fault(message(attribute, e.getMessage()));
+            throw fault("markup.value", attribute, name, e.said());
         }
     }
 
@@ -111,9 +116,5 @@ final class Element {
             }
         }
         return null;
-    }
-
-    private String message(String attribute, String wrong) {
-        return "\"" + attribute + "\" of \"" + name + "\": " + wrong;
     }
 }

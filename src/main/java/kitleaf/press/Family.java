@@ -12,6 +12,6 @@ enum Family {
                 return family;
             }
         }
-        throw new BadValue("\"" + text + "\" is not a font family; write text, heading or symbol");
+        throw new BadValue("value.family", text);
     }
 }

@@ -1,19 +1,35 @@
 package kitleaf.press;
 
+import java.util.Locale;
+import kitleaf.words.Said;
+
 /** Page markup that cannot be drawn, with the place of what is wrong in it. */
 public final class MarkupException extends Exception {
 
     private static final long serialVersionUID = 1L;
 
+    private final transient Said said;
     private final int line;
     private final int column;
     private final int characterOffset;
 
-    MarkupException(String message, Place place) {
-        super(message);
+    MarkupException(Said said, Place place) {
+        super(said.key());
+        this.said = said;
         this.line = place.line();
         this.column = place.column();
         this.characterOffset = place.characterOffset();
+    }
+
+    /** What is wrong, to be spoken with {@link PressWords}. */
+    public Said said() {
+        return said;
+    }
+
+    /** What is wrong, in English. */
+    @Override
+    public String getMessage() {
+        return PressWords.in(Locale.ENGLISH).say(said);
     }
 
     /** The line in the markup, counted from 1. */

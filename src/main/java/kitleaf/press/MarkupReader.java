@@ -7,6 +7,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import kitleaf.words.Said;
 
 /**
  * Reads page markup as a stream and lets through only what the vocabulary knows, where it may stand.
@@ -65,10 +66,9 @@ final class MarkupReader {
                 case XMLStreamConstants.END_DOCUMENT:
                     return Event.DONE;
                 case XMLStreamConstants.DTD:
-                    throw new MarkupException("page markup has no document type; leave <!DOCTYPE out", place);
+                    throw new MarkupException(Said.of("markup.doctype"), place);
                 case XMLStreamConstants.ENTITY_REFERENCE:
-                    throw new MarkupException("\"&" + xml.getLocalName() + ";\" is not known in page markup;"
-                            + " write the character itself or its number, as in &#189;", place);
+                    throw new MarkupException(Said.of("markup.entity", xml.getLocalName()), place);
                 default:
                     break;
             }
@@ -80,7 +80,7 @@ final class MarkupReader {
             return xml.next();
         } catch (RuntimeException e) {
             // The JDK's reader trips over its own messages for some odd document types.
-            throw new MarkupException("this is not well-formed XML", Place.of(xml.getLocation()));
+            throw new MarkupException(Said.of("markup.not-xml"), Place.of(xml.getLocation()));
         }
     }
 
@@ -102,18 +102,17 @@ final class MarkupReader {
     private void start() throws MarkupException {
         String name = xml.getLocalName();
         if (!Vocabulary.isElement(name)) {
-            throw new MarkupException("\"" + name + "\" is not an element of the page markup"
-                    + Hint.of(name, Vocabulary.elements()), place);
+            throw new MarkupException(Hint.of("markup.element", "markup.element.near", name, Vocabulary.elements(), ""), place);
         }
         if (open.isEmpty()) {
             if (!name.equals("document")) {
-                throw new MarkupException("the markup begins with \"document\", not with \"" + name + "\"", place);
+                throw new MarkupException(Said.of("markup.begins", name), place);
             }
         } else if (!Vocabulary.allows(open.peek().name(), name)) {
-            throw new MarkupException("\"" + name + "\" cannot stand in \"" + open.peek().name() + "\"", place);
+            throw new MarkupException(Said.of("markup.inside", name, open.peek().name()), place);
         }
         if (open.size() == DEEPEST) {
-            throw new MarkupException("elements stand more than " + DEEPEST + " deep", place);
+            throw new MarkupException(Said.of("markup.deep", DEEPEST), place);
         }
         element = new Element(name, attributes(name), place);
         open.push(element);
@@ -124,8 +123,8 @@ final class MarkupReader {
         for (int i = 0; i < xml.getAttributeCount(); i++) {
             String attribute = xml.getAttributeLocalName(i);
             if (!Vocabulary.takes(name, attribute)) {
-                throw new MarkupException("\"" + attribute + "\" is not an attribute of \"" + name + "\""
-                        + Hint.of(attribute, Vocabulary.attributes(name)), place);
+                throw new MarkupException(Hint.of("markup.attribute", "markup.attribute.near", attribute,
+                        Vocabulary.attributes(name), name), place);
             }
             attributes[2 * i] = attribute;
             attributes[2 * i + 1] = xml.getAttributeValue(i);
@@ -143,6 +142,6 @@ final class MarkupReader {
             return false;
         }
         String quoted = stray.length() > QUOTED ? stray.substring(0, QUOTED) + "..." : stray;
-        throw new MarkupException("\"" + quoted + "\" stands outside a text element", place);
+        throw new MarkupException(Said.of("markup.stray", quoted), place);
     }
 }

@@ -27,7 +27,7 @@ final class NumberScanner {
         NumberScanner scanner = new NumberScanner(text.strip());
         double number = scanner.number();
         if (scanner.at != scanner.text.length()) {
-            throw new BadValue("\"" + text + "\" is not a number");
+            throw new BadValue("value.number", text);
         }
         return number;
     }
@@ -85,7 +85,7 @@ final class NumberScanner {
             digits += skipDigits();
         }
         if (digits == 0) {
-            throw new BadValue("\"" + text + "\" is not a number");
+            throw new BadValue("value.number", text);
         }
         int beforeExponent = at;
         if (at < text.length() && (text.charAt(at) == 'e' || text.charAt(at) == 'E')) {
@@ -98,7 +98,7 @@ final class NumberScanner {
         double number = at == beforeExponent && digits <= EXACT_DIGITS ? plain(start, firstDigit, point)
                 : Double.parseDouble(text.substring(start, at));
         if (!(Math.abs(number) <= MOST)) {
-            throw new BadValue("\"" + text.substring(start, at) + "\" is too large");
+            throw new BadValue("value.large", text.substring(start, at));
         }
         return number;
     }

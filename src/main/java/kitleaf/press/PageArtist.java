@@ -129,7 +129,7 @@ final class PageArtist {
         try {
             pen.draw(style, scopes.peek().transform(), outline);
         } catch (BadValue e) {
-            throw element.fault(e.getMessage());
+            throw new MarkupException(e.said(), element.place());
         }
     }
 
@@ -161,10 +161,10 @@ final class PageArtist {
         double side = element.neededLength("size");
         QrLevel level = element.has("level") ? element.value("level", QrLevel::read) : QrLevel.M;
         if (side == 0) {
-            throw element.fault("\"size\" of \"code\": a code of no size cannot be read; write millimetres");
+            throw element.fault("code.no-size");
         }
         if (scope.style().fill().isNone()) {
-            throw element.fault("\"code\" has no fill; write one, as in fill=\"#000\"");
+            throw element.fault("code.no-fill");
         }
         try {
             QrSymbol symbol = QrSymbol.of(written, level);
@@ -176,7 +176,7 @@ final class PageArtist {
             pen.draw(scope.style().withStroke(Stroke.SVG_DEFAULT), scope.transform(),
                     track -> symbol.trace(x, y, side, track));
         } catch (BadValue e) {
-            throw element.fault("\"code\": " + e.getMessage());
+            throw element.fault("code.wrong", e.said());
         }
     }
 

@@ -38,6 +38,6 @@ record Paint(int rgb) {
     }
 
     private static BadValue notAColour(String text) {
-        return new BadValue("\"" + text + "\" is not a colour; write none, #rgb or #rrggbb");
+        return new BadValue("value.colour", text);
     }
 }

@@ -34,11 +34,10 @@ final class PathSyntax {
         char letter = scanner.take();
         char kind = letter >= 'a' && letter <= 'z' ? (char) (letter - 'a' + 'A') : letter;
         if (COMMANDS.indexOf(kind) < 0) {
-            throw new BadValue("\"" + letter + "\" at character " + scanner.position()
-                    + " is not a path command; write M, L, H, V, C, Q or Z");
+            throw new BadValue("path.command", String.valueOf(letter), scanner.position());
         }
         if (first && kind != 'M') {
-            throw new BadValue("a path begins with M, not with \"" + letter + "\"");
+            throw new BadValue("path.begins", String.valueOf(letter));
         }
         if (kind == 'Z') {
             close();
@@ -71,8 +70,7 @@ final class PathSyntax {
     private double next(char letter) throws BadValue {
         scanner.skipSeparator();
         if (!scanner.atNumber()) {
-            throw new BadValue("a number is missing after \"" + letter + "\" at character "
-                    + (scanner.position() + 1));
+            throw new BadValue("path.missing", String.valueOf(letter), scanner.position() + 1);
         }
         return scanner.number();
     }

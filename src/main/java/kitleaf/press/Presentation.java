@@ -45,10 +45,10 @@ final class Presentation {
                     ? NumberScanner.whole(word.substring(0, word.length() - 2))
                     : NumberScanner.whole(word) * Plate.POINTS_PER_MM;
         } catch (BadValue e) {
-            throw new BadValue("\"" + word + "\" is not a type size; write points as 9.5pt or millimetres as 3.4");
+            throw new BadValue("value.size", word);
         }
         if (sizePt < Plate.LEAST_TYPE_PT) {
-            throw new BadValue("\"" + word + "\" is too small a type size");
+            throw new BadValue("value.small-size", word);
         }
         return sizePt;
     }
@@ -56,7 +56,7 @@ final class Presentation {
     static double notNegative(String word) throws BadValue {
         double number = NumberScanner.whole(word);
         if (number < 0) {
-            throw new BadValue("\"" + word + "\" is less than 0");
+            throw new BadValue("value.negative", word);
         }
         return number;
     }
@@ -71,7 +71,7 @@ final class Presentation {
         if (word.length() == 3 && word.endsWith("00") && word.charAt(0) >= '1' && word.charAt(0) <= '9') {
             return (word.charAt(0) - '0') * 100;
         }
-        throw new BadValue("\"" + word + "\" is not a weight; write normal, bold or 100, 200, ... 900");
+        throw new BadValue("value.weight", word);
     }
 
     private static List<Double> dash(String word) throws BadValue {
@@ -84,17 +84,17 @@ final class Presentation {
         while (!scanner.atEnd()) {
             double length = scanner.number();
             if (length < 0) {
-                throw new BadValue("\"" + word + "\" has a length less than 0");
+                throw new BadValue("value.negative-dash", word);
             }
             dash.add(length);
             sum += length;
             scanner.skipSeparator();
         }
         if (dash.isEmpty()) {
-            throw new BadValue("\"" + word + "\" is not a list of dash lengths; write none or numbers");
+            throw new BadValue("value.dashes", word);
         }
         if (sum > 0 && sum < LEAST_DASH_MM) {
-            throw new BadValue("\"" + word + "\" is finer than a printer's dot; write dashes and gaps of " + LEAST_DASH_MM + " mm or more in all");
+            throw new BadValue("value.fine-dashes", word, String.valueOf(LEAST_DASH_MM));
         }
         return sum == 0 ? List.of() : dash;
     }
@@ -102,7 +102,7 @@ final class Presentation {
     private static int choice(String word, String... words) throws BadValue {
         int index = List.of(words).indexOf(word);
         if (index < 0) {
-            throw new BadValue("\"" + word + "\" is not known here; write " + String.join(", ", words));
+            throw new BadValue("value.choice", word, String.join(", ", words));
         }
         return index;
     }

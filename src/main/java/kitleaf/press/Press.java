@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.Reader;
 import java.util.Objects;
 import javax.xml.stream.XMLStreamException;
+import kitleaf.words.Said;
 
 /** Draws page markup as a PDF document, page by page as the markup is read. */
 public final class Press {
@@ -48,13 +49,12 @@ public final class Press {
             return new Press(source, sink, settings).run();
         } catch (XMLStreamException e) {
             if (source.tooLong()) {
-                throw new MarkupException("one page has more than " + MarkupSource.MOST_A_PAGE / 1_000_000
-                        + " million characters of markup; look for a loop without end in its template", Place.of(e.getLocation()));
+                throw new MarkupException(Said.of("markup.endless", MarkupSource.MOST_A_PAGE / 1_000_000), Place.of(e.getLocation()));
             }
             if (source.failure().isPresent()) {
                 throw source.failure().get();
             }
-            throw new MarkupException("this is not well-formed XML: " + reason(e), Place.of(e.getLocation()));
+            throw new MarkupException(Said.of("markup.xml", reason(e)), Place.of(e.getLocation()));
         } catch (ExceptionConverter e) {
             if (sink.failure().isPresent()) {
                 throw sink.failure().get();
@@ -106,8 +106,7 @@ public final class Press {
     private static double side(Element page, String name) throws MarkupException {
         double side = page.neededLength(name);
         if (side < 1 || side > MOST_PAGE_MM) {
-            throw page.fault("\"" + name + "\" of \"page\": \"" + page.neededText(name)
-                    + "\" is not 1 to " + (int) MOST_PAGE_MM + " mm");
+            throw page.fault("markup.page", name, page.neededText(name), (int) MOST_PAGE_MM);
         }
         return side;
     }
@@ -116,7 +115,7 @@ public final class Press {
         switch (element.name()) {
             case "document" -> {
                 if (binder == null) {
-                    throw element.fault("the document has no pages");
+                    throw element.fault("markup.no-pages");
                 }
             }
             case "page" -> {
@@ -129,8 +128,11 @@ public final class Press {
     }
 
     /** The XML reader's own words, without its line and column. */
-    private static String reason(XMLStreamException e) {
-        String message = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
+    private static Object reason(XMLStreamException e) {
+        String message = e.getMessage();
+        if (message == null) {
+            return Said.of("markup.unreadable");
+        }
         int words = message.indexOf("Message: ");
         return words < 0 ? message : message.substring(words + "Message: ".length()).strip();
     }

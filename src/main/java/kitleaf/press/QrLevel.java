@@ -22,6 +22,6 @@ enum QrLevel {
                 return level;
             }
         }
-        throw new BadValue("\"" + text + "\" is not a level of a QR code; write L, M, Q or H");
+        throw new BadValue("value.level", text);
     }
 }

@@ -46,7 +46,7 @@ final class QrSymbol {
     private static QrSymbol of(String written, QrLevel least, int mask) throws BadValue {
         String text = QrText.of(written);
         if (text.isEmpty()) {
-            throw new BadValue("there is no text to encode");
+            throw new BadValue("code.no-text");
         }
         if (text.length() > MOST) {
             throw tooLong(text, least);
@@ -114,8 +114,6 @@ final class QrSymbol {
     }
 
     private static BadValue tooLong(String text, QrLevel level) {
-        return new BadValue("a text of " + text.codePointCount(0, text.length())
-                + " characters is too long for the largest QR code of level " + level + "; shorten it"
-                + (level == QrLevel.L ? "" : " or write a lower level"));
+        return new BadValue(level == QrLevel.L ? "code.long" : "code.long.level", text.codePointCount(0, text.length()), level.name());
     }
 }

@@ -29,8 +29,7 @@ final class TransformSyntax {
         }
         String word = name.toString().strip();
         if (!NAMES.contains(word)) {
-            throw new BadValue("\"" + word + "\" is not a transform" + Hint.of(word, NAMES)
-                    + "; write translate, rotate, scale or matrix");
+            throw new BadValue(Hint.of("transform.unknown", "transform.unknown.near", word, NAMES, ""));
         }
         List<Double> n = numbers(scanner, text);
         int count = n.size();
@@ -50,24 +49,24 @@ final class TransformSyntax {
         if (word.equals("matrix") && count == 6) {
             return new Transform(n.get(0), n.get(1), n.get(2), n.get(3), n.get(4), n.get(5));
         }
-        throw new BadValue("\"" + word + "\" does not take " + count + (count == 1 ? " number" : " numbers"));
+        throw new BadValue(count == 1 ? "transform.takes.one" : "transform.takes.many", word, count);
     }
 
     private static List<Double> numbers(NumberScanner scanner, String text) throws BadValue {
         if (scanner.atEnd()) {
-            throw new BadValue("\"" + text + "\" lacks \"(\"");
+            throw new BadValue("transform.lacks", text, "(");
         }
         scanner.take();
         List<Double> numbers = new ArrayList<>();
         while (!scanner.atEnd() && scanner.peek() != ')') {
             if (!scanner.atNumber()) {
-                throw new BadValue("\"" + text + "\" has \"" + scanner.peek() + "\" where a number should be");
+                throw new BadValue("transform.number", text, String.valueOf(scanner.peek()));
             }
             numbers.add(scanner.number());
             scanner.skipSeparator();
         }
         if (scanner.atEnd()) {
-            throw new BadValue("\"" + text + "\" lacks \")\"");
+            throw new BadValue("transform.lacks", text, ")");
         }
         scanner.take();
         return numbers;

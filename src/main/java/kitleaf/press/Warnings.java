@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import kitleaf.words.Said;
 
 /** Gathers what the reader of the sheet should know. Bounded, however many pages there are. */
 final class Warnings {
@@ -15,43 +16,39 @@ final class Warnings {
     /** How much of a text is quoted. */
     private static final int QUOTED = 80;
 
-    private final List<String> list = new ArrayList<>();
+    private final List<Said> list = new ArrayList<>();
     private final Set<Integer> missing = new HashSet<>();
     private int more;
 
     void cut(int page, String whole, String kept) {
-        add("page " + page + ": " + (kept.isEmpty()
-                ? "no room for \"" + quoted(whole) + "\""
-                : "\"" + quoted(whole) + "\" was cut short to \"" + quoted(kept) + "\""));
+        add(kept.isEmpty() ? Said.of("warning.no-room", page, quoted(whole))
+                : Said.of("warning.cut", page, quoted(whole), quoted(kept)));
     }
 
     /** Names the glyph's characters that no bundled face has, each once in a document. */
     void missing(int page, Glyph glyph) {
         glyph.text().codePoints().filter(c -> !Typefaces.canDraw(c)).filter(missing::add).forEach(c -> {
             String name = Character.getName(c);
-            add("page " + page + ": no bundled face has \"" + Character.toString(c) + "\" ("
-                    + String.format(Locale.ROOT, "U+%04X", c) + (name == null ? "" : " " + name)
-                    + "); a box was drawn for it");
+            String number = String.format(Locale.ROOT, "U+%04X", c);
+            add(Said.of("warning.missing", page, Character.toString(c), name == null ? number : number + " " + name));
         });
     }
 
     /** A code whose modules are smaller on paper than printers do well; the size is rounded down. */
     void fine(int page, String text, double moduleMm, double leastMm) {
-        add("page " + page + ": the code of \"" + quoted(text.replace('\n', ' ')) + "\" has modules of "
-                + String.format(Locale.ROOT, "%.2f", Math.floor(moduleMm * 100) / 100) + " mm, and below "
-                + String.format(Locale.ROOT, "%.2f", leastMm)
-                + " mm it may not be readable when printed; shorten the text or enlarge the code");
+        add(Said.of("warning.fine", page, quoted(text.replace('\n', ' ')),
+                String.format(Locale.ROOT, "%.2f", Math.floor(moduleMm * 100) / 100), String.format(Locale.ROOT, "%.2f", leastMm)));
     }
 
-    List<String> list() {
-        List<String> all = new ArrayList<>(list);
+    List<Said> list() {
+        List<Said> all = new ArrayList<>(list);
         if (more > 0) {
-            all.add("and " + more + " more");
+            all.add(Said.of("warning.more", more));
         }
         return all;
     }
 
-    private void add(String warning) {
+    private void add(Said warning) {
         if (list.size() < MOST) {
             list.add(warning);
         } else {

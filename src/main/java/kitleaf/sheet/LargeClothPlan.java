@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kitleaf.basket.Cloth;
 import kitleaf.sizing.plan.PlannedCloth;
+import kitleaf.words.Words;
 
 /**
  * Gathers the pages of a cloth plan in large print: all words flow down pages of their own, so that each cloth's drawing has a

@@ -13,17 +13,19 @@ import kitleaf.sizing.cloth.PieceSize;
 /** The figures of a cut sheet as plain lines of text, at most 80 columns wide where names allow. */
 public final class PlainFigures {
 
-    private static final String ROW = "  %-11s%-27s %s";
+    private static final int WIDTH = 27;
 
     private final Figures figures;
     private final CutSheetWords phrases;
     private final Units units;
+    private final PlainWords words;
 
-    /** Figures with these units first. */
-    public PlainFigures(Units units) {
+    /** Figures with these units first, in words of this language. */
+    public PlainFigures(Units units, Locale language) {
         this.units = units;
         this.figures = new Figures(units);
-        this.phrases = new CutSheetWords(SheetWords.in(Locale.ENGLISH), figures);
+        this.phrases = new CutSheetWords(SheetWords.in(language), figures);
+        this.words = new PlainWords(language);
     }
 
     /** One piece. */
@@ -34,37 +36,38 @@ public final class PlainFigures {
         Cloth.Kind kind = reckoned.piece().cloth().kind();
         List<String> lines = new ArrayList<>();
         lines.add(reckoned.piece().title() + "  [" + reckoned.piece().id() + "]");
-        lines.add(row("cloth", phrases.cloth(reckoned.piece().cloth()), ""));
-        lines.add(row("chart", reckoned.piece().stitches().wide() + " x " + reckoned.piece().stitches().high() + " stitches",
-                reckoned.tally().left() + " of " + reckoned.tally().total() + " left"));
-        lines.add(row("design", figures.size(across.finishedMm(), down.finishedMm()), figures.otherSize(across.finishedMm(), down.finishedMm())));
+        lines.add(row(words.say("row.cloth"), phrases.cloth(reckoned.piece().cloth()), ""));
+        lines.add(row(words.say("row.chart"), words.say("chart.size", reckoned.piece().stitches().wide(), reckoned.piece().stitches().high()),
+                words.say("chart.left", reckoned.tally().left(), reckoned.tally().total())));
+        lines.add(row(words.say("row.design"), figures.size(across.finishedMm(), down.finishedMm()), figures.otherSize(across.finishedMm(), down.finishedMm())));
         for (PartSize part : reckoned.cloth().parts()) {
-            lines.add(row("  part", figures.size(part.widthMm(), part.heightMm()), part.part().title()));
+            lines.add(row(words.say("row.part"), figures.size(part.widthMm(), part.heightMm()), part.part().title()));
         }
-        lines.add(row("cut", figures.cut(across.cutMm(), down.cutMm()), figures.swapped().cut(across.cutMm(), down.cutMm())));
-        lines.add(row("diagonals", figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())));
-        lines.add(row("count in", phrases.threads(across.nearThreads(), kind) + " from the left",
-                phrases.threads(down.nearThreads(), kind) + " from the top"));
-        lines.add(row("to centre", phrases.threads(across.centreThreads(), kind) + " from the left",
-                phrases.threads(down.centreThreads(), kind) + " from the top"));
+        lines.add(row(words.say("row.cut"), figures.cut(across.cutMm(), down.cutMm()), figures.swapped().cut(across.cutMm(), down.cutMm())));
+        lines.add(row(words.say("row.diagonals"), figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())));
+        lines.add(row(words.say("row.count-in"), words.say("from-left", phrases.threads(across.nearThreads(), kind)),
+                words.say("from-top", phrases.threads(down.nearThreads(), kind))));
+        lines.add(row(words.say("row.to-centre"), words.say("from-left", phrases.threads(across.centreThreads(), kind)),
+                words.say("from-top", phrases.threads(down.centreThreads(), kind))));
         return lines;
     }
 
     /** The what-if table of one piece. */
     public List<String> others(PieceReckoning reckoned) {
-        CutSheetPiece words = phrases.of(reckoned);
+        CutSheetPiece sheet = phrases.of(reckoned);
         String unit = units == Units.IN ? "in" : "cm";
         List<String> lines = new ArrayList<>();
-        lines.add(String.format(Locale.ROOT, "  %-28s%-10s%-20s%s", "on other cloth", "st / in", "design, " + unit, "cut, " + unit));
-        for (CutSheetPiece.OtherRow row : words.others()) {
+        lines.add(String.format(Locale.ROOT, "  %-28s%-10s%-20s%s", words.say("others.cloth"), words.say("others.per-inch"),
+                words.say("others.design", unit), words.say("others.cut", unit)));
+        for (CutSheetPiece.OtherRow row : sheet.others()) {
             lines.add(plain(String.format(Locale.ROOT, "%s %-28s%-10s%-20s%s", row.own() ? ">" : " ", row.cloth(), row.perInch(),
                     units == Units.IN ? row.finishedIn() : row.finishedCm(), units == Units.IN ? row.cutIn() : row.cutCm())));
         }
         return lines;
     }
 
-    private static String row(String name, String first, String second) {
-        return plain(String.format(Locale.ROOT, ROW, name, first, second).stripTrailing());
+    private String row(String name, String first, String second) {
+        return plain(words.row(name, first, WIDTH, second));
     }
 
     /** Signs a plain terminal may not have, written with those it has. */

@@ -17,60 +17,65 @@ import kitleaf.sizing.thread.ThreadTotal;
 /** Threads and the buy list as plain lines of text, at most 80 columns wide where codes and names allow. */
 public final class PlainThreads {
 
-    private static final String ROW = "  %-11s%-23s %s";
+    private static final int WIDTH = 23;
 
-    private PlainThreads() { }
+    private final PlainWords words;
+
+    /** Threads in words of this language. */
+    public PlainThreads(Locale language) {
+        this.words = new PlainWords(language);
+    }
 
     /** The threads of one piece, for the whole piece; no lines when it names none. */
-    public static List<String> of(PieceThreads piece) {
+    public List<String> of(PieceThreads piece) {
         List<String> lines = new ArrayList<>();
         for (ThreadTotal thread : piece.threads()) {
             String name = thread.needs().get(0).thread().name().map(it -> " " + it).orElse("");
-            lines.add(row(lines.isEmpty() ? "threads" : "", thread.code() + name, need(thread)));
+            lines.add(row(lines.isEmpty() ? words.say("row.threads") : "", thread.code() + name, need(thread)));
         }
         if (!lines.isEmpty()) {
-            lines.add(row("needle", "tapestry " + needles(piece), ""));
+            lines.add(row(words.say("row.needle"), words.say("needle", needles(piece)), ""));
         }
         return lines;
     }
 
     /** What to buy for all unfinished pieces; no lines when they name no threads. */
-    public static List<String> of(BuyList list) {
+    public List<String> of(BuyList list) {
         List<String> lines = new ArrayList<>();
         for (BuyLine line : list.lines()) {
-            lines.add(row(lines.isEmpty() ? "to buy" : "", line.code() + " " + line.putUp().name(), bought(line)));
+            lines.add(row(lines.isEmpty() ? words.say("row.to-buy") : "", line.code() + " " + line.putUp().name(), bought(line)));
         }
-        list.cost().ifPresent(cost -> lines.add(row("cost", money(cost), "")));
+        list.cost().ifPresent(cost -> lines.add(row(words.say("row.cost"), money(cost), "")));
         return lines;
     }
 
-    private static String need(ThreadTotal thread) {
+    private String need(ThreadTotal thread) {
         Optional<Estimate> skeins = thread.skeins();
         if (skeins.isEmpty()) {
             boolean noCoverage = thread.needs().stream()
                     .anyMatch(need -> need instanceof ThreadNeed.Unknown unknown && unknown.why() == ThreadNeed.Why.NO_COVERAGE);
-            return "not known without " + (noCoverage ? "coverage" : "stitches or a share");
+            return words.say(noCoverage ? "unknown.coverage" : "unknown.stitches");
         }
         Estimate it = skeins.get();
-        return figure(it.likely()) + " (" + figure(it.low()) + " to " + figure(it.high()) + ") skeins, buy "
-                + thread.buy().orElseThrow() + edge(thread.edge());
+        return words.say("skeins", figure(it.likely()), figure(it.low()), figure(it.high()), thread.buy().orElseThrow()) + edge(thread.edge());
     }
 
-    private static String bought(BuyLine line) {
+    private String bought(BuyLine line) {
         if (line.shares().isEmpty()) {
-            return "not known";
+            return words.say("unknown");
         }
-        return "buy " + line.buy() + edge(line.edge()) + (line.drawnSkeins() > 0 ? ", stash " + figure(line.drawnSkeins()) : "")
+        return words.say("buy", line.buy()) + edge(line.edge())
+                + (line.drawnSkeins() > 0 ? words.say("buy.stash", figure(line.drawnSkeins())) : "")
                 + line.cost().filter(cost -> line.buy() > 0).map(cost -> ", " + money(cost)).orElse("")
-                + (line.unknown().isEmpty() ? "" : "; more for " + line.unknown().size() + " unknown");
+                + (line.unknown().isEmpty() ? "" : words.say("buy.more", line.unknown().size()));
     }
 
     /** Short, for the room there is: what is bought only just suffices, or hardly needed its last skein. */
-    private static String edge(Edge edge) {
+    private String edge(Edge edge) {
         return switch (edge) {
             case CLEAR -> "";
-            case JUST_ENOUGH -> ", tight";
-            case JUST_OVER -> ", just over";
+            case JUST_ENOUGH -> words.say("edge.tight");
+            case JUST_OVER -> words.say("edge.over");
         };
     }
 
@@ -88,7 +93,7 @@ public final class PlainThreads {
         return skeins < 9.995 ? Figures.decimal(skeins, 2) : Figures.decimal(skeins, 1);
     }
 
-    private static String row(String name, String first, String second) {
-        return String.format(Locale.ROOT, ROW, name, first, second).stripTrailing();
+    private String row(String name, String first, String second) {
+        return words.row(name, first, WIDTH, second);
     }
 }

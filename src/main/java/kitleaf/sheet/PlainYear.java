@@ -13,29 +13,36 @@ import kitleaf.sizing.year.YearWarning;
 /** A year's goals as plain lines of text, at most 80 columns wide where IDs allow. */
 public final class PlainYear {
 
-    private static final String ROW = "  %-11s%-18s %s";
+    private static final int WIDTH = 18;
 
-    private PlainYear() { }
+    private final PlainWords words;
+
+    /** A year in words of this language. */
+    public PlainYear(Locale language) {
+        this.words = new PlainWords(language);
+    }
 
     /** One year. */
-    public static List<String> of(YearReckoning year) {
+    public List<String> of(YearReckoning year) {
         List<String> lines = new ArrayList<>();
-        lines.add("goals " + year.year() + ", as of " + year.asOf());
-        lines.add(row("pace", figure(year.stitchesPerHour()) + " stitches an hour", figure(year.hoursPerWeek()) + " hours a week"));
-        lines.add(row("hours", figure(year.hoursAvailable()) + " left in the year", figure(year.hoursNeeded()) + " needed"));
+        lines.add(words.say("goals", year.year(), year.asOf()));
+        lines.add(row(words.say("row.pace"), words.say("pace.stitches", figure(year.stitchesPerHour())),
+                words.say("pace.hours", figure(year.hoursPerWeek()))));
+        lines.add(row(words.say("row.hours"), words.say("hours.left", figure(year.hoursAvailable())),
+                words.say("hours.needed", figure(year.hoursNeeded()))));
         for (PieceReckoning piece : year.finished()) {
-            lines.add(row("done", piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
+            lines.add(row(words.say("row.done"), piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
         }
         for (PlannedPiece piece : year.chosen()) {
-            lines.add(row(first(lines, "chosen"), piece.id(), piece.p50() + " (" + piece.p10() + " to " + piece.p90() + "), "
-                    + percent(piece.chance()) + (piece.lateDays() > 0 ? ", " + piece.lateDays() + " days late" : "")));
+            lines.add(row(first(lines, words.say("row.chosen")), piece.id(), words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
+                    + (piece.lateDays() > 0 ? words.say("chosen.late", piece.lateDays()) : "")));
         }
-        year.chanceAll().ifPresent(chance -> lines.add(row("all", percent(chance), "")));
+        year.chanceAll().ifPresent(chance -> lines.add(row(words.say("row.all"), percent(chance), "")));
         for (PassedOver piece : year.notChosen()) {
-            lines.add(row(first(lines, "not chosen"), piece.reckoning().piece().id(), word(piece.why())));
+            lines.add(row(first(lines, words.say("row.not-chosen")), piece.reckoning().piece().id(), words.of("why", piece.why())));
         }
         for (YearWarning warning : year.warnings()) {
-            lines.add(row(first(lines, "to know"), word(warning.kind()) + (warning.figure().isPresent() ? " " + figure(warning.figure()) : ""),
+            lines.add(row(first(lines, words.say("row.to-know")), words.of("warning", warning.kind()) + (warning.figure().isPresent() ? " " + figure(warning.figure()) : ""),
                     String.join(", ", warning.pieces())));
         }
         return lines;
@@ -51,21 +58,17 @@ public final class PlainYear {
         return name;
     }
 
-    private static String figure(OptionalDouble figure) {
-        return figure.isPresent() ? Figures.decimal(figure.getAsDouble(), 1) : "unknown";
+    private String figure(OptionalDouble figure) {
+        return figure.isPresent() ? Figures.decimal(figure.getAsDouble(), 1) : words.say("figure.unknown");
     }
 
     /** Whole percents; what is not certain in all drawn years never reads as certain. */
-    private static String percent(double chance) {
+    private String percent(double chance) {
         long whole = Math.round(chance * 100);
-        return chance < 1 && whole == 100 ? "over 99 %" : chance > 0 && whole == 0 ? "under 1 %" : whole + " %";
+        return chance < 1 && whole == 100 ? words.say("percent.over") : chance > 0 && whole == 0 ? words.say("percent.under") : whole + " %";
     }
 
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    private static String row(String name, String first, String second) {
-        return String.format(Locale.ROOT, ROW, name, first, second).stripTrailing();
+    private String row(String name, String first, String second) {
+        return words.row(name, first, WIDTH, second);
     }
 }

@@ -6,11 +6,14 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Enumeration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Properties;
+import java.util.ResourceBundle;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -40,6 +43,22 @@ public final class Words {
     public Words(String bundle, Locale language) {
         this.bundle = bundle;
         this.phrases = READ.computeIfAbsent(new Named(bundle, language), Words::read);
+    }
+
+    /** A bundle itself, for who fills no slots; read as these words are. */
+    public static ResourceBundle bundle(String bundle, Locale language) {
+        Properties phrases = READ.computeIfAbsent(new Named(bundle, language), Words::read);
+        return new ResourceBundle() {
+            @Override
+            protected Object handleGetObject(String key) {
+                return phrases.getProperty(key);
+            }
+
+            @Override
+            public Enumeration<String> getKeys() {
+                return Collections.enumeration(phrases.stringPropertyNames());
+            }
+        };
     }
 
     /** Whether there is such a phrase. */

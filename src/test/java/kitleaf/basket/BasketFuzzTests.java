@@ -52,7 +52,7 @@ class BasketFuzzTests {
     }
 
     private static void canBeTold(Problem problem) {
-        String told = ProblemText.render(problem);
+        String told = Written.english(problem);
         assertTrue(told.codePoints().noneMatch(c -> c != '\n' && c != '\r' && c != '\t' && Quote.hidden(c)), told);
         assertTrue(told.startsWith("basket.yaml") || told.startsWith("pieces/p.yaml"), told);
     }

@@ -141,7 +141,7 @@ class BasketReaderTests {
     private static String only(Path where) {
         List<Problem> problems = BasketReader.read(where).problems();
         assertEquals(1, problems.size());
-        return ProblemText.render(problems.get(0));
+        return Written.english(problems.get(0));
     }
 
     @Test
@@ -226,7 +226,7 @@ class BasketReaderTests {
     @Test
     void whatMayNotBeReadIsSaid() {
         assertEquals("harbour: you have no permission to read this; allow yourself to read it",
-                ProblemText.render(SourceReader.unreadable(Path.of("harbour"), new AccessDeniedException("harbour"))));
+                Written.english(SourceReader.unreadable(Path.of("harbour"), new AccessDeniedException("harbour"))));
     }
 
     @Test

@@ -54,6 +54,6 @@ class DamagedClothSupplyTests {
         // Cloth that went missing without a word would be planned as if she had none.
         assertTrue(!problems.none() || settings.orElseThrow().clothOnHandKnown(), text);
         long lines = text.lines().count() + 1;
-        problems.all().forEach(problem -> assertTrue(ProblemText.render(problem).length() > 0 && problem.line() <= lines));
+        problems.all().forEach(problem -> assertTrue(Written.english(problem).length() > 0 && problem.line() <= lines));
     }
 }

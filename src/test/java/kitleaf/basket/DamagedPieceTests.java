@@ -37,6 +37,6 @@ class DamagedPieceTests {
         assertTrue(piece.isPresent() || !problems.none(), text);
         // Each can be set out, and lies in the text.
         long lines = text.lines().count() + 1;
-        problems.all().forEach(problem -> assertTrue(ProblemText.render(problem).length() > 0 && problem.line() <= lines));
+        problems.all().forEach(problem -> assertTrue(Written.english(problem).length() > 0 && problem.line() <= lines));
     }
 }

@@ -44,7 +44,7 @@ class HostileBasketTests {
         List<String> problems = basket.problems();
         String wrong = ": this is a link that leads out of the basket; put the file itself inside it";
         assertEquals(List.of("basket.yaml" + wrong, "pieces/q.yaml" + wrong), problems);
-        assertFalse(BasketReader.read(folder.resolve("b")).problems().stream().map(ProblemText::render).anyMatch(t -> t.contains("my secret")));
+        assertFalse(BasketReader.read(folder.resolve("b")).problems().stream().map(Written::english).anyMatch(t -> t.contains("my secret")));
     }
 
     @Test

@@ -50,7 +50,7 @@ record Judge(JsonSchema schema, boolean piece) {
                 new SettingsReader(tables, problems).read(document);
             }
         }
-        return problems.all().stream().map(ProblemText::render).toList();
+        return problems.all().stream().map(Written::english).toList();
     }
 
     static List<JsonNode> documents(String text) {

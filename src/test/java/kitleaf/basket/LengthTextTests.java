@@ -8,6 +8,7 @@ import java.util.Locale;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import kitleaf.words.Words;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -87,6 +88,7 @@ class LengthTextTests {
 
     private static String message(String text) {
         Fault fault = assertThrows(Fault.class, () -> LengthText.plain(text));
-        return fault.wrong() + "; " + fault.write();
+        Words words = BasketWords.in(Locale.ENGLISH);
+        return words.say(fault.wrong()) + "; " + words.say(fault.write());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import kitleaf.words.Said;
 import org.junit.jupiter.api.Test;
 
 class ProblemTextTests {
@@ -11,22 +12,27 @@ class ProblemTextTests {
     private static final Path FILE = Path.of("pieces", "fog-bell.yaml");
 
     private static String render(int line, int column, int length, String source) {
-        return ProblemText.render(new Problem(FILE, line, column, length, "wrong", "write", Optional.of(source)));
+        return Written.english(new Problem(FILE, line, column, length, told("wrong"), told("write"), Optional.of(source)));
+    }
+
+    /** A phrase that is nothing but its slot. */
+    private static Said told(String text) {
+        return Said.of("thing.key", text);
     }
 
     @Test
     void aValueIsMarkedUnderItsLine() {
-        Problem problem = new Problem(FILE, 6, 9, 1, "\"3\" is a bare number",
-                "write it with its unit, such as 3 in or 7.5 cm", Optional.of("margin: 3"));
+        Problem problem = new Problem(FILE, 6, 9, 1, Said.of("length.bare.wrong", "3"),
+                Said.of("length.bare.write"), Optional.of("margin: 3"));
         assertEquals("""
                 pieces/fog-bell.yaml:6:9: "3" is a bare number; write it with its unit, such as 3 in or 7.5 cm
                    6 | margin: 3
-                     |         ^""", ProblemText.render(problem));
+                     |         ^""", Written.english(problem));
     }
 
     @Test
     void aWholeFileIsOneLine() {
-        assertEquals("pieces/fog-bell.yaml: wrong; write", ProblemText.render(Problem.of(FILE, "wrong", "write")));
+        assertEquals("pieces/fog-bell.yaml: wrong; write", Written.english(Problem.of(FILE, Fault.of(told("wrong"), told("write")))));
     }
 
     @Test

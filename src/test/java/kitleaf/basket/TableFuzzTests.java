@@ -19,7 +19,7 @@ class TableFuzzTests {
                 .map(source -> new ThreadReader(Settings.USUAL, problems).read(new ThreadTable(source, problems).read(owner, rows)))
                 .orElseGet(List::of);
         rows.check(List.of("bell"), problems);
-        problems.all().forEach(problem -> assertTrue(ProblemText.render(problem).startsWith("t.csv"), problem.toString()));
+        problems.all().forEach(problem -> assertTrue(Written.english(problem).startsWith("t.csv"), problem.toString()));
         threads.forEach(thread -> assertTrue(!thread.code().isBlank() && thread.code().codePoints().noneMatch(Quote::hidden), thread.code()));
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import kitleaf.words.Said;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -263,8 +264,8 @@ class ThreadTableTests {
         written.file("t.csv", "code\nK1\n").file("sub/p.yaml", Written.PIECE + "threads: t.csv\n");
         Files.createSymbolicLink(written.folder().resolve("sub/u.csv"), written.folder().resolve("t.csv"));
         written.file("sub/q.yaml", Written.PIECE + "threads: u.csv\n");
-        assertEquals("there is no file \"t.csv\"", BasketReader.read(written.folder().resolve("sub/p.yaml")).problems().get(0).wrong());
-        assertEquals("\"u.csv\" is a link that leads out of the basket",
+        assertEquals(Said.of("table.no-file.wrong", "t.csv"), BasketReader.read(written.folder().resolve("sub/p.yaml")).problems().get(0).wrong());
+        assertEquals(Said.of("table.link.wrong", "u.csv"),
                 BasketReader.read(written.folder().resolve("sub/q.yaml")).problems().get(0).wrong());
     }
 }

@@ -50,7 +50,7 @@ class ThreadsCsvTests {
         Problems problems = new Problems();
         List<CalledThread> threads = new ThreadReader(Settings.UNREAD, problems)
                 .read(new ThreadTable(new Source(Path.of("t.csv"), table), problems).read(owner, new TableRows()));
-        assertEquals(List.of(), problems.all().stream().map(ProblemText::render).toList(), table);
+        assertEquals(List.of(), problems.all().stream().map(Written::english).toList(), table);
         return threads;
     }
 

@@ -6,12 +6,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import kitleaf.words.Words;
 
 /** A folder of files written for a test, and what reading it tells, with the folder's own name left off. */
 record Written(Path folder) {
 
     /** A piece without faults, for tests that add one line. */
     static final String PIECE = "piece: Fog bell\nstitches: 140 x 210\ncloth: {kind: linen, count: 36, over: 2}\n";
+
+    private static final Words ENGLISH = BasketWords.in(Locale.ENGLISH);
 
     Written file(String name, String text) {
         return file(name, text.getBytes(StandardCharsets.UTF_8));
@@ -50,8 +54,13 @@ record Written(Path folder) {
         return file("pieces/p.yaml", piece).problems().stream().map(p -> p.replace("pieces/p.yaml:", "")).toList();
     }
 
+    /** A problem as it is told in English. */
+    static String english(Problem problem) {
+        return ProblemText.render(problem, ENGLISH);
+    }
+
     private List<String> heads(Reading reading) {
-        return reading.problems().stream().map(ProblemText::render).map(text -> text.split("\n")[0])
+        return reading.problems().stream().map(Written::english).map(text -> text.split("\n")[0])
                 .map(text -> text.replace(folder + "/", "").replace(folder.toString(), ".")).toList();
     }
 }

@@ -26,7 +26,7 @@ class YamlTreeTests {
         Problems problems = new Problems();
         SourceReader.decode(text.getBytes(StandardCharsets.UTF_8), FILE, problems)
                 .ifPresent(source -> YamlTree.read(source, problems));
-        return problems.all().stream().map(ProblemText::render).map(p -> p.split("\n")[0].replace("a.yaml:", "")).toList();
+        return problems.all().stream().map(Written::english).map(p -> p.split("\n")[0].replace("a.yaml:", "")).toList();
     }
 
     private static void only(String text, String message) {

@@ -9,10 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitleaf.basket.Basket;
 import kitleaf.basket.BasketReader;
+import kitleaf.basket.BasketWords;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Piece;
@@ -42,7 +44,7 @@ class NewCommandTests {
 
     private Basket read() {
         var reading = BasketReader.read(basket());
-        return reading.basket().orElseThrow(() -> new AssertionError(reading.problems().stream().map(ProblemText::render).toList()));
+        return reading.basket().orElseThrow(() -> new AssertionError(reading.problems().stream().map(problem -> ProblemText.render(problem, BasketWords.in(Locale.ENGLISH))).toList()));
     }
 
     private void passesAndPrints() throws IOException {

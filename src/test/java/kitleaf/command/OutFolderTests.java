@@ -21,6 +21,8 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
@@ -141,7 +143,7 @@ class OutFolderTests {
             Files.delete(draft.file());
             IOException refused = assertThrows(IOException.class, () -> folderOut.replaceAll());
             assertEquals("could not write to o: buy-list.pdf could not be replaced; close it where it is open, or choose another folder with --out",
-                    OutFolder.couldNotWrite(Path.of("o"), refused).getMessage());
+                    OutFolder.couldNotWrite(Path.of("o"), refused).told(new Voice(Locale.ENGLISH)));
         }
         assertNotEquals(1, Files.size(out().resolve("buy-list.pdf")));
     }
@@ -175,7 +177,7 @@ class OutFolderTests {
             }
         }, true, StandardCharsets.UTF_8);
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Kitleaf.run(new String[] {"reckon", HARBOUR.toString(), "--json"}, Terminal.NONE, full, new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = Kitleaf.run(new String[] {"reckon", HARBOUR.toString(), "--json"}, Terminal.NONE, Map.of(), full, new PrintStream(err, true, StandardCharsets.UTF_8));
         assertEquals(Exit.COULD_NOT_WRITE, code);
         assertEquals("what was to be said here could not be written; if it goes to a file, its disk may be full",
                 err.toString(StandardCharsets.UTF_8).strip());

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -23,18 +24,28 @@ import java.util.stream.Stream;
 record Ran(int code, String out, String err) {
 
     static Ran kitleaf(Object... arguments) {
-        return run(Terminal.NONE, arguments);
+        return run(Terminal.NONE, Map.of(), arguments);
+    }
+
+    /** The program run where these variables are set. */
+    static Ran in(Map<String, String> surroundings, Object... arguments) {
+        return run(Terminal.NONE, surroundings, arguments);
     }
 
     /** The program run on a terminal, with somebody typing these lines and then nothing more. */
     static Ran answering(String typed, Object... arguments) {
-        return run(new Terminal(Optional.of(new BufferedReader(new StringReader(typed)))), arguments);
+        return answering(Map.of(), typed, arguments);
     }
 
-    private static Ran run(Terminal terminal, Object... arguments) {
+    /** The same where these variables are set. */
+    static Ran answering(Map<String, String> surroundings, String typed, Object... arguments) {
+        return run(new Terminal(Optional.of(new BufferedReader(new StringReader(typed)))), surroundings, arguments);
+    }
+
+    private static Ran run(Terminal terminal, Map<String, String> surroundings, Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Kitleaf.run(Stream.of(arguments).map(String::valueOf).toArray(String[]::new), terminal,
+        int code = Kitleaf.run(Stream.of(arguments).map(String::valueOf).toArray(String[]::new), terminal, surroundings,
                 new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
         return new Ran(code, text(out), text(err));
     }

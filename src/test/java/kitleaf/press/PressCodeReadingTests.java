@@ -63,14 +63,14 @@ class PressCodeReadingTests {
         String text = "Breakwater band sampler; ebb grey K12; lot 7. ".repeat(9).substring(0, 400);
         Pressed pressed = Pressed.page("<code x=\"20\" y=\"30\" size=\"45\">" + text + "</code>");
         assertEquals(text, read(pressed).getText());
-        assertEquals(0, pressed.report.warnings().size());
+        assertEquals(0, pressed.warnings().size());
     }
 
     @Test
     void theSmallestModuleThatIsNotWarnedOfIsRead() throws Exception {
         // 29 modules with the quiet zone: 9.57 mm / 29 = 0.33 mm.
         Pressed pressed = Pressed.page("<code x=\"20\" y=\"30\" size=\"9.57\">ROPE</code>");
-        assertEquals(0, pressed.report.warnings().size());
+        assertEquals(0, pressed.warnings().size());
         assertEquals("ROPE", read(pressed).getText());
     }
 

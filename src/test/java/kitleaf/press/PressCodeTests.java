@@ -140,10 +140,10 @@ class PressCodeTests {
     @Test
     void modulesBelowAThirdOfAMillimetreAreWarnedOf() throws Exception {
         // 29 modules with the quiet zone (version 1): 9.57 / 29 = 0.33 mm, 9.56 / 29 = 0.3297 mm.
-        assertEquals(List.of(), Pressed.page("<code size=\"9.57\">ROPE</code>").report.warnings());
+        assertEquals(List.of(), Pressed.page("<code size=\"9.57\">ROPE</code>").warnings());
         assertEquals(List.of("page 1: the code of \"ROPE\" has modules of 0.32 mm, and below 0.33 mm it may not be"
                 + " readable when printed; shorten the text or enlarge the code"),
-                Pressed.page("<code size=\"9.56\">ROPE</code>").report.warnings());
+                Pressed.page("<code size=\"9.56\">ROPE</code>").warnings());
     }
 
     @Test
@@ -153,7 +153,7 @@ class PressCodeTests {
                 + " readable when printed; shorten the text or enlarge the code"),
                 Pressed.markup("<document><page width=\"90\" height=\"90\"><code size=\"29\">ROPE</code></page>"
                         + "<page width=\"90\" height=\"90\"><g transform=\"scale(0.2 1)\"><code size=\"29\">Tide\n 3"
-                        + "</code></g></page></document>", PressSettings.plain()).report.warnings());
+                        + "</code></g></page></document>", PressSettings.plain()).warnings());
     }
 
     @Test

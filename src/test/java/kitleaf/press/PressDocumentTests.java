@@ -194,7 +194,7 @@ class PressDocumentTests {
         assertThrows(MarkupException.class, () -> Pressed.markup(broken, PressSettings.plain()));
         Pressed after = Pressed.markup(SPECIMEN, PressSettings.plain());
         assertArrayEquals(before, after.bytes);
-        assertEquals(List.of(), after.report.warnings());
+        assertEquals(List.of(), after.warnings());
     }
 
     @Test
@@ -212,8 +212,8 @@ class PressDocumentTests {
     @Test
     void warningsAreBounded() throws Exception {
         Pressed pressed = Pressed.page("<text y=\"9\" width=\"5\">breakwater</text>".repeat(600));
-        assertEquals(501, pressed.report.warnings().size());
-        assertEquals("and 100 more", pressed.report.warnings().get(500));
+        assertEquals(501, pressed.warnings().size());
+        assertEquals("and 100 more", pressed.warnings().get(500));
     }
 
     /** Gives one page at each read, so that what has been read is known to the page. */

@@ -84,7 +84,7 @@ class PressTextTests {
                 + " harbour-lights either/otherwise tide\u2013timetables</text>");
         assertEquals(List.of("breakwater", "sampler", "harbour-", "lights", "either/", "otherwise",
                 "tide\u2013", "timetables"), splitLines(pressed));
-        assertEquals(List.of(), pressed.report.warnings());
+        assertEquals(List.of(), pressed.warnings());
     }
 
     private static List<String> splitLines(Pressed pressed) throws Exception {
@@ -124,14 +124,14 @@ class PressTextTests {
         // 71 % of the width: 71 % of the size, 8.52 pt.
         assertEquals(8.52, letters.get(0).sizePt(), 0.001);
         assertEquals(text, joined(letters));
-        assertEquals(List.of(), pressed.report.warnings());
+        assertEquals(List.of(), pressed.warnings());
     }
 
     @Test
     void withoutAFloorNothingShrinks() throws Exception {
         Pressed pressed = Pressed.page("<text y=\"20\" font-size=\"12pt\" width=\"20\">Breakwater band sampler</text>");
         assertEquals(12, pressed.letters().get(0).sizePt(), 0.001);
-        assertEquals(1, pressed.report.warnings().size());
+        assertEquals(1, pressed.warnings().size());
     }
 
     @Test
@@ -150,7 +150,7 @@ class PressTextTests {
         String drawn = joined(letters);
         assertTrue(drawn.matches("Break.*\u2026"), drawn);
         assertEquals(List.of("page 2: \"Breakwater band sampler\" was cut short to \"" + drawn + "\""),
-                pressed.report.warnings());
+                pressed.warnings());
         assertTrue(right(letters.get(letters.size() - 1)) <= 27 + MM);
         // One more letter would not have fitted; a space is never left before the ellipsis.
         int kept = drawn.length() - 1;
@@ -172,7 +172,7 @@ class PressTextTests {
     void aBoxNarrowerThanACharacterStaysEmpty() throws Exception {
         Pressed pressed = Pressed.page("<text y=\"20\" width=\"0.5\" lines=\"2\">Tide</text>");
         assertEquals(List.of(), pressed.letters());
-        assertEquals(List.of("page 1: no room for \"Tide\""), pressed.report.warnings());
+        assertEquals(List.of("page 1: no room for \"Tide\""), pressed.warnings());
     }
 
     @Test
@@ -291,7 +291,7 @@ class PressTextTests {
             ReadBack.Letter letter = pressed.letters().get(0);
             assertTrue(letter.font().endsWith("+" + c[1]), c[0] + " in " + letter.font());
             assertEquals(c[0], letter.text());
-            assertEquals(List.of(), pressed.report.warnings());
+            assertEquals(List.of(), pressed.warnings());
         }
         Pressed heavy = Pressed.page("<text x=\"9\" y=\"20\" font-weight=\"bold\">\u0416</text>");
         assertTrue(heavy.letters().get(0).font().endsWith("+NotoSans-SemiBold"));
@@ -312,7 +312,7 @@ class PressTextTests {
                 + "</page><page width=\"50\" height=\"50\"><text y=\"9\">\u6F22</text></page></document>",
                 PressSettings.plain());
         assertEquals(List.of("page 1: no bundled face has \"\u6F22\" (U+6F22 CJK UNIFIED IDEOGRAPHS 6F22);"
-                + " a box was drawn for it"), pressed.report.warnings());
+                + " a box was drawn for it"), pressed.warnings());
         assertEquals("\u25A1", pressed.letters().get(0).text());
         assertFalse(Typefaces.canDraw(0x6F22));
         assertTrue(Typefaces.canDraw(0x416));

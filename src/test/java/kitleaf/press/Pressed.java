@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
@@ -36,6 +37,11 @@ final class Pressed {
 
     static Pressed page(String inner) throws MarkupException, IOException {
         return page(inner, PressSettings.plain());
+    }
+
+    /** What was warned of, in English. */
+    List<String> warnings() {
+        return report.warnings().stream().map(PressWords.in(Locale.ENGLISH)::say).toList();
     }
 
     static PressSettings corrected(double across, double down) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import kitleaf.basket.BasketReader;
 import kitleaf.sizing.thread.ThreadReckoning;
 import org.junit.jupiter.api.Test;
@@ -35,17 +36,17 @@ class PlainThreadsTests {
                 "             L2                      1.96 (1.76 to 2.16) skeins, buy 2, tight",
                 "             L3                      12.4 (11.2 to 13.6) skeins, buy 13",
                 "             L4 A light far out beyond the bar not known without coverage",
-                "  needle     tapestry 24"), PlainThreads.of(it.pieces().get(0)));
+                "  needle     tapestry 24"), new PlainThreads(Locale.ENGLISH).of(it.pieces().get(0)));
         assertEquals(List.of(
                 "  to buy     L1 cotton               buy 2",
                 "             L2 cotton               buy 2, tight",
                 "             L3 cotton               buy 13",
-                "             L4 cotton               not known"), PlainThreads.of(it.buyList()));
+                "             L4 cotton               not known"), new PlainThreads(Locale.ENGLISH).of(it.buyList()));
     }
 
     @Test
     void lines_keep_to_eighty_columns() throws IOException {
         ThreadReckoning it = reckoned("{code: L3, stitches: {cross: 99050}, used: {skeins: 10, stitches: 1000}}");
-        PlainThreads.of(it.pieces().get(0)).forEach(line -> assertTrue(line.length() <= 80, line.length() + ": " + line));
+        new PlainThreads(Locale.ENGLISH).of(it.pieces().get(0)).forEach(line -> assertTrue(line.length() <= 80, line.length() + ": " + line));
     }
 }

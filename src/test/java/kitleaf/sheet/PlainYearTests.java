@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Pace;
@@ -15,7 +16,7 @@ class PlainYearTests {
 
     private static List<String> lines(Pace pace) {
         Basket basket = Years.basket(pace, List.of(), Years.goals(2027), List.of(Years.piece("lamp", 1400, Goal.NONE), Years.piece("net", 90_000, Goal.NONE)));
-        return PlainYear.of(Reckoning.of(basket).year(LocalDate.parse("2027-01-01")).orElseThrow());
+        return new PlainYear(Locale.ENGLISH).of(Reckoning.of(basket).year(LocalDate.parse("2027-01-01")).orElseThrow());
     }
 
     /** By hand: 1400 stitches at 100 an hour are 14 days of one hour; 90,000 are 900 of 365. */

@@ -28,7 +28,7 @@ class WordsTests {
         StringBuilder text = new StringBuilder();
         for (Path folder : List.of(Path.of("src/main/java/kitleaf/sheet"), Path.of("templates"))) {
             try (Stream<Path> files = Files.walk(folder)) {
-                for (Path file : files.filter(Files::isRegularFile).toList()) {
+                for (Path file : files.filter(Files::isRegularFile).filter(file -> !file.getFileName().toString().startsWith("Plain")).toList()) {
                     text.append(Files.readString(file));
                 }
             }

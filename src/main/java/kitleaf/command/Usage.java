@@ -1,0 +1,77 @@
+package kitleaf.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kitleaf.words.Said;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/**
+ * Puts into phrases what is wrong with arguments. picocli says it in English alone, so its sentences are told apart
+ * by their words; one that is not known here is passed on as it is.
+ */
+final class Usage {
+
+    private static final Map<Pattern, String> SENTENCES = sentences();
+
+    private Usage() { }
+
+    private static Map<Pattern, String> sentences() {
+        Map<Pattern, String> sentences = new LinkedHashMap<>();
+        sentences.put(Pattern.compile("Missing required parameter: (.+)"), "usage.missing-parameter");
+        sentences.put(Pattern.compile("Missing required parameters: (.+)"), "usage.missing-parameters");
+        sentences.put(Pattern.compile("Missing required option: (.+)"), "usage.missing-option");
+        sentences.put(Pattern.compile("Missing required options: (.+)"), "usage.missing-options");
+        sentences.put(Pattern.compile("Missing required options and parameters: (.+)"), "usage.missing-both");
+        sentences.put(Pattern.compile("Missing required parameter for option (.+)"), "usage.missing-value");
+        sentences.put(Pattern.compile("Expected parameter for option (.+) but found (.+)"), "usage.option-as-value");
+        sentences.put(Pattern.compile("Unknown option: (.+)"), "usage.unknown-option");
+        sentences.put(Pattern.compile("Unknown options: (.+)"), "usage.unknown-options");
+        sentences.put(Pattern.compile("Unmatched argument at index ([0-9]+): (.+)"), "usage.unmatched");
+        sentences.put(Pattern.compile("Unmatched arguments from index ([0-9]+): (.+)"), "usage.unmatched-all");
+        sentences.put(Pattern.compile("Unknown subcommand (.+)\\."), "usage.unknown-command");
+        sentences.put(Pattern.compile("option (.+) should be specified only once"), "usage.twice");
+        return Map.copyOf(sentences);
+    }
+
+    /** What is wrong with the arguments. */
+    static String wrong(ParameterException e, Voice voice) {
+        String sentence = String.valueOf(e.getMessage());
+        if (e.getCause() instanceof Unreadable unreadable) {
+            Matcher option = Pattern.compile("Invalid value for option (.+): " + Pattern.quote(unreadable.getMessage())).matcher(sentence);
+            return option.matches() ? voice.say("usage.option", option.group(1), unreadable.told(voice)) : voice.say("usage.parameter", unreadable.told(voice));
+        }
+        for (Map.Entry<Pattern, String> known : SENTENCES.entrySet()) {
+            Matcher parts = known.getKey().matcher(sentence);
+            if (parts.matches()) {
+                return voice.say(known.getValue(), parts.groupCount() == 1 ? new Object[] {parts.group(1)}
+                        : new Object[] {parts.group(1), parts.group(2)});
+            }
+        }
+        return sentence;
+    }
+
+    /** What may have been meant. */
+    static Optional<Said> meant(ParameterException e) {
+        if (!(e instanceof UnmatchedArgumentException unmatched)) {
+            return Optional.empty();
+        }
+        List<String> near = unmatched.getSuggestions();
+        if (near.isEmpty()) {
+            return Optional.empty();
+        }
+        if (unmatched.isUnknownOption()) {
+            return Optional.of(Said.of("usage.near-options", String.join(", ", near)));
+        }
+        String command = e.getCommandLine().getCommandSpec().qualifiedName() + " ";
+        Object all = command + near.get(near.size() - 1);
+        for (int i = near.size() - 2; i >= 0; i--) {
+            all = Said.of("usage.or", command + near.get(i), all);
+        }
+        return Optional.of(Said.of("usage.near", all));
+    }
+}
