@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.OptionalDouble;
  * A stitcher's pieces and her shared settings.
  *
  * @param title what stands on every sheet; the folder's name when she gave none
+ * @param language what sheets are written in
  * @param paper what she prints on
  * @param units what she thinks in
  * @param largePrint whether her sheets are set in large print
@@ -28,13 +30,14 @@ import java.util.OptionalDouble;
  * @param goals what she wants of a year, where she said it
  * @param pieces in the order of their IDs
  */
-public record Basket(String title, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
+public record Basket(String title, Locale language, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
                      List<PutUp> putUps, List<StashEntry> stash, Map<String, Price> prices,
                      Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff, Optional<Goals> goals, List<Piece> pieces) {
 
     /** Copies the lists. */
     public Basket {
         Objects.requireNonNull(title);
+        Objects.requireNonNull(language);
         Objects.requireNonNull(paper);
         Objects.requireNonNull(units);
         Objects.requireNonNull(printer);
@@ -58,12 +61,12 @@ public record Basket(String title, Paper paper, Units units, boolean largePrint,
     public Basket on(Paper otherPaper, Units otherUnits) {
         Optional<LabelStock> otherStock = labelStock.map(stock -> stock.plain() && stock.paper().equals(paper)
                 ? LabelStocks.cut(otherPaper, stock.widthMm(), stock.heightMm(), stock.style()).orElse(stock) : stock);
-        return new Basket(title, otherPaper, otherUnits, largePrint, printer, cutStepMm, putUps, stash, prices, otherStock, tags, clothSupply, pace, timeOff, goals, pieces);
+        return new Basket(title, language, otherPaper, otherUnits, largePrint, printer, cutStepMm, putUps, stash, prices, otherStock, tags, clothSupply, pace, timeOff, goals, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
-        return new Basket(title, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags, clothSupply, pace, timeOff, goals,
+        return new Basket(title, language, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags, clothSupply, pace, timeOff, goals,
                 pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 

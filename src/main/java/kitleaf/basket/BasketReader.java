@@ -24,9 +24,12 @@ public final class BasketReader {
     /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
     private boolean allPieces = true;
 
-    private Optional<Locale> language = Optional.empty();
+    private final Optional<Locale> asked;
+    private Optional<Locale> language;
 
-    private BasketReader() {
+    private BasketReader(Optional<Locale> asked) {
+        this.asked = asked;
+        this.language = asked;
     }
 
     /**
@@ -37,7 +40,15 @@ public final class BasketReader {
      * @param where a basket folder or a piece file ending in {@code .yaml}; problems name files from here
      */
     public static Reading read(Path where) {
-        BasketReader reader = new BasketReader();
+        return read(where, Optional.empty());
+    }
+
+    /**
+     * The same in a language asked for, whatever the basket says of it: what it leaves out of units and paper is then
+     * what is usual there.
+     */
+    public static Reading read(Path where, Optional<Locale> asked) {
+        BasketReader reader = new BasketReader(asked);
         Optional<Basket> basket = reader.basket(where);
         return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
                 : new Reading(Optional.empty(), reader.problems.all(), reader.language);
@@ -45,7 +56,7 @@ public final class BasketReader {
 
     /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
     static Reading read(PieceFile where, byte[] bytes) {
-        BasketReader reader = new BasketReader();
+        BasketReader reader = new BasketReader(Optional.empty());
         Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
         Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
         SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
@@ -89,7 +100,7 @@ public final class BasketReader {
 
     private Optional<Basket> pieceFile(Path file) {
         Optional<Path> basket = BasketFiles.basketOf(file);
-        Settings settings = basket.map(this::settings).orElse(Settings.USUAL);
+        Settings settings = basket.map(this::settings).orElseGet(this::usual);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
         gather(pieces(file, basket.orElse(own), settings));
         allPieces = false;
@@ -99,26 +110,30 @@ public final class BasketReader {
     private Settings settings(Path basket) {
         Path file = basket.resolve(BasketFiles.SETTINGS);
         if (!Files.exists(file)) {
-            return Settings.USUAL;
+            return usual();
         }
         Optional<Source> source = BasketFiles.inside(basket, file, problems)
                 ? SourceReader.read(file, BasketFiles.shown(file), problems) : Optional.empty();
         if (source.isEmpty()) {
             return Settings.UNREAD;
         }
-        language = LanguageLine.in(source.get());
+        language = asked.or(() -> LanguageLine.in(source.get()));
         YamlTree.Documents read = YamlTree.read(source.get(), problems);
         if (!read.whole()) {
             return Settings.UNREAD;
         }
         if (read.documents().isEmpty()) {
             // All settings are optional, so a file of remarks says nothing wrong.
-            return Settings.USUAL;
+            return usual();
         }
         if (read.documents().size() > 1) {
             problems.add(read.documents().get(1).place(), Fault.of("document.second"));
         }
-        return new SettingsReader(new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
+        return new SettingsReader(asked, new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
+    }
+
+    private Settings usual() {
+        return asked.map(Settings.USUAL::speaking).orElse(Settings.USUAL);
     }
 
     /**
@@ -203,7 +218,7 @@ public final class BasketReader {
 
     /** The basket of these settings and pieces. */
     static Basket basket(Settings settings, String title, List<Piece> pieces) {
-        return new Basket(title, settings.paper(), settings.units(),
+        return new Basket(title, settings.language(), settings.paper(), settings.units(),
                 settings.largePrint(), settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
                 settings.stash(), settings.prices(), settings.labelStock(), settings.tags(), settings.clothSupply(),
                 settings.pace(), settings.timeOff(), settings.goals().goals(), pieces);

@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
  * What holds for a whole basket.
  *
  * @param title what she called it, if she did
+ * @param language hers, else English
  * @param largePrint whether sheets are set in large print
  * @param putUps by name, the built-in ones first
  * @param putUpsKnown whether those are all she has; false when some could not be read
@@ -17,20 +19,26 @@ import java.util.OptionalDouble;
  * @param timeOff in the order she wrote it
  * @param goals before the pieces they name are known
  */
-record Settings(Optional<String> title, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
+record Settings(Optional<String> title, Locale language, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
                 Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
                 Optional<LabelStock> labelStock, Tags tags,
                 ClothSupply clothSupply, boolean clothOnHandKnown, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
 
     /** What holds when nothing is said. */
-    static final Settings USUAL = new Settings(Optional.empty(), Papers.USUAL, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
+    static final Settings USUAL = new Settings(Optional.empty(), Locale.ENGLISH, Papers.USUAL, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
             Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL,
             ClothSupply.NONE, true, Pace.UNSAID, List.of(), ReadGoals.NONE);
 
     /** Stands in for settings that could not be read. */
-    static final Settings UNREAD = new Settings(USUAL.title, USUAL.paper, USUAL.units, USUAL.largePrint, USUAL.printer, USUAL.cutStepMm,
+    static final Settings UNREAD = new Settings(USUAL.title, USUAL.language, USUAL.paper, USUAL.units, USUAL.largePrint, USUAL.printer, USUAL.cutStepMm,
             USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags,
             USUAL.clothSupply, false, USUAL.pace, USUAL.timeOff, USUAL.goals);
+
+    /** These, which say nothing of it, in another language; units and paper are those usual where it is spoken. */
+    Settings speaking(Locale other) {
+        return new Settings(title, other, LanguageText.paper(other), LanguageText.units(other), largePrint, printer, cutStepMm, putUps, putUpsKnown, stash,
+                prices, labelStock, tags, clothSupply, clothOnHandKnown, pace, timeOff, goals);
+    }
 
     /** The cloths on hand that pieces may name. */
     ClothsOnHand clothsOnHand() {

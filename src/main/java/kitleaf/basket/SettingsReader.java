@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,7 +11,7 @@ import kitleaf.words.Said;
 /** Reads {@code basket.yaml}. */
 final class SettingsReader {
 
-    private static final List<String> KEYS = List.of("title", "paper", "units", "large-print", "printer", "cut-step", "skeins",
+    private static final List<String> KEYS = List.of("title", "language", "paper", "units", "large-print", "printer", "cut-step", "skeins",
             "stash", "prices", "label-stock", "tags", "cloth-on-hand",
             "cloth-cuts", "cutting", "pace", "time-off", "goals");
     private static final List<String> PRINTER_KEYS = List.of("measured-across", "measured-down");
@@ -25,10 +26,21 @@ final class SettingsReader {
     private static final Form<Integer> PLIES = new WholeText(1, 24, "6");
     private static final String SKEIN_EXAMPLE = "{length: 5 m, plies: 7, lot-matters: yes}";
 
+    private final Optional<Locale> asked;
     private final Tables tables;
     private final Problems problems;
 
     SettingsReader(Tables tables, Problems problems) {
+        this(Optional.empty(), tables, problems);
+    }
+
+    /**
+     * A reader of settings.
+     *
+     * @param asked the language asked for, whatever the basket says
+     */
+    SettingsReader(Optional<Locale> asked, Tables tables, Problems problems) {
+        this.asked = asked;
         this.tables = tables;
         this.problems = problems;
     }
@@ -40,8 +52,10 @@ final class SettingsReader {
 
     private Settings read(Fields fields) {
         Optional<String> title = fields.value("title", new TextForm("Harbour basket"));
-        Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : Optional.of(Papers.USUAL);
-        Units units = fields.value("units", Choice.of("choice.units", Units.class)).orElse(Units.IN);
+        Optional<Locale> own = fields.value("language", new LanguageText());
+        Locale language = asked.or(() -> own).orElse(Locale.ENGLISH);
+        Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : Optional.of(LanguageText.paper(language));
+        Units units = fields.value("units", Choice.of("choice.units", Units.class)).orElse(LanguageText.units(language));
         boolean largePrint = fields.value("large-print", new YesNo()).orElse(false);
         Printer printer = fields.group("printer", "{measured-across: 99.3 mm, measured-down: 99.8 mm}", PRINTER_KEYS)
                 .map(SettingsReader::printer).orElse(Printer.TRUE);
@@ -53,7 +67,7 @@ final class SettingsReader {
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
         Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
         ClothSupplyReader.ReadSupply cloth = new ClothSupplyReader(problems).read(fields, prices);
-        return new Settings(title, paper.orElse(Papers.USUAL), units, largePrint, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
+        return new Settings(title, language, paper.orElse(Papers.USUAL), units, largePrint, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
                 new TagsReader(paper).read(fields), cloth.supply(), cloth.onHandKnown(), PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
     }
 

@@ -3,6 +3,8 @@ package kitleaf.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
 import kitleaf.basket.BasketReader;
@@ -31,6 +33,10 @@ final class BasketSource {
     @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class, completionCandidates = UnitsOption.Words.class)
     private Units units;
 
+    @Option(names = "--language", paramLabel = "LANGUAGE", converter = LanguageOption.class,
+            description = "en, en-GB, en-US or de: what is written, and the units and paper the basket leaves out. Default: the basket's language, else en.")
+    private Locale language;
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
@@ -49,7 +55,7 @@ final class BasketSource {
 
     /** Reads the basket and picks the pieces asked for. */
     Basket read() throws Failure {
-        Reading reading = BasketReader.read(basket);
+        Reading reading = BasketReader.read(basket, Optional.ofNullable(language));
         reading.language().ifPresent(Voice.of(command)::turnTo);
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));

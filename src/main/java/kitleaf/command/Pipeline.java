@@ -35,7 +35,7 @@ final class Pipeline {
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         try (OutFolder out = OutFolder.open(job.out())) {
-            Templates templates = ahead.templates();
+            Templates templates = ahead.templates().in(basket.language());
             for (SheetKind kind : job.kinds(basket)) {
                 job.progress().step("progress.laying-out", kind.id());
                 job.limits().checkLabels(kind, basket);

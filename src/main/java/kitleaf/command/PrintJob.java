@@ -44,16 +44,14 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
                 Stopwatch planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
                 Limits limits, Clock clock) {
 
-    /** Sheets speak one language so far. */
-    private static final Locale LANGUAGE = Locale.ENGLISH;
-
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
     List<SheetKind> kinds(Basket basket) {
         return asked ? kinds : kinds.stream().filter(kind -> Sheets.worthwhile(kind, basket)).toList();
     }
 
+    /** The templates, speaking English until the basket's language is known. */
     Templates openTemplates() throws IOException {
-        return new Templates(templates, LANGUAGE);
+        return new Templates(templates, Locale.ENGLISH);
     }
 
     /** How sheets are laid out; a wrong {@code --skip} is told of here, where the label stock is known. */
@@ -85,7 +83,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     private SheetSettings unchecked(Basket basket) {
         TextMeasure measure = new TextMeasure();
-        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, LANGUAGE, new TextRuler() {
+        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, basket.language(), new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);

@@ -55,7 +55,7 @@ final class ReckonCommand implements Callable<Integer> {
         if (json) {
             ReckonJson.write(reckoning, year, out);
         } else {
-            ReckonTable.write(reckoning, year, Voice.of(spec), out);
+            ReckonTable.write(reckoning, year, kitleaf.voice(), out);
         }
         return Exit.DONE;
     }

@@ -36,6 +36,7 @@ final class BuyListLayout {
     private final Map<String, String> titles;
     private final Words words;
     private final ThreadWords threadWords;
+    private final Figures figures;
     private final double innerMm;
 
     private BuyListLayout(Reckoning reckoning, SheetSettings settings) {
@@ -45,6 +46,7 @@ final class BuyListLayout {
         this.titles = reckoning.pieces().stream().collect(Collectors.toMap(it -> it.piece().id(), it -> it.piece().title()));
         this.words = SheetWords.in(settings.language());
         this.threadWords = new ThreadWords(words, settings.units());
+        this.figures = new Figures(settings.units(), words);
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
 
@@ -107,11 +109,11 @@ final class BuyListLayout {
             rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
             lines.forEach(line -> rows.add(thread(line)));
             rows.add(ListRow.sum(SUM_MM, putUp.name(), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
-                    sum(lines).map(BuyListLayout::money).orElse("")));
+                    sum(lines).map(figures::money).orElse("")));
         });
         if (groups.size() > 1) {
             rows.add(ListRow.sum(SUM_MM + 2, words.say("buy.total"), skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()),
-                    list.cost().map(BuyListLayout::money).orElse("")));
+                    list.cost().map(figures::money).orElse("")));
         }
         if (list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
             rows.add(note(words.say("buy.nothing")));
@@ -131,26 +133,26 @@ final class BuyListLayout {
         line.unknown().forEach(id -> pieces.add(title(id)));
         String nothing = words.say("kit.nothing");
         return ListRow.thread(THREAD_MM, Swatch.of(called), line.code(), called.name().orElse(""),
-                words.say("buy.for", String.join(", ", pieces)),
+                words.say("buy.for", figures.list(pieces)),
                 line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
                 line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),
                 line.buy() == 0 ? nothing : Long.toString(line.buy()),
-                line.buy() == 0 ? "" : line.each().map(BuyListLayout::money).orElse(""),
-                line.buy() == 0 ? "" : line.cost().map(BuyListLayout::money).orElse(""));
+                line.buy() == 0 ? "" : line.each().map(figures::money).orElse(""),
+                line.buy() == 0 ? "" : line.cost().map(figures::money).orElse(""));
     }
 
     /** One sentence for all threads of which the same is to be said. */
     private List<String> sentences(List<ThreadWarning> warnings) {
         Map<Said, List<String>> codes = new LinkedHashMap<>();
         for (ThreadWarning warning : warnings) {
-            String pieces = warning.pieces().stream().map(this::title).collect(Collectors.joining(", "));
+            String pieces = figures.list(warning.pieces().stream().map(this::title).toList());
             boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
                     || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT;
             codes.computeIfAbsent(new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : ""), said -> new ArrayList<>())
                     .add(warning.code());
         }
         return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                String.join(", ", entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
+                figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
     }
 
     private record Said(ThreadWarning.Kind kind, String pieces, String lots) { }
@@ -163,7 +165,7 @@ final class BuyListLayout {
                     .filter(total -> total.code().equals(warning.code()) && total.putUp().name().equals(warning.skein()))
                     .map(ThreadTotal::needs).forEach(needs -> needs.forEach(need -> need.thread().lot().ifPresent(lots::add)));
         }
-        return String.join(", ", lots);
+        return figures.list(lots);
     }
 
     private String title(String id) {
@@ -178,10 +180,6 @@ final class BuyListLayout {
         List<Price> costs = lines.stream().flatMap(line -> line.cost().stream()).toList();
         return costs.isEmpty() ? Optional.empty() : Optional.of(new Price(
                 costs.stream().map(Price::amount).reduce(BigDecimal.ZERO, BigDecimal::add), costs.get(0).currency()));
-    }
-
-    private static String money(Price price) {
-        return price.amount().toPlainString() + Figures.NO_BREAK + price.currency();
     }
 
     private ListRow note(String text) {

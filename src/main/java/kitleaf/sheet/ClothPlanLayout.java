@@ -254,7 +254,7 @@ final class ClothPlanLayout {
         if (!plan.cloths().isEmpty()) {
             rows.section(words.say("plan.cloths"));
             for (PlannedCloth cloth : plan.cloths()) {
-                String pieces = cloth.cuts().stream().map(cut -> cut.piece().piece().title()).collect(Collectors.joining(", "));
+                String pieces = phrases.list(cloth.cuts().stream().map(cut -> cut.piece().piece().title()).toList());
                 rows.item(false, "", phrases.title(cloth, plan.cloths()), phrases.size(cloth.widthMm(), cloth.heightMm()),
                         words.say("plan.for", phrases.weave(cloth.kind(), cloth.count()), pieces, phrases.left(cloth)));
             }
@@ -291,18 +291,18 @@ final class ClothPlanLayout {
             return;
         }
         for (Purchase purchase : plan.buy()) {
-            rows.item(true, "", phrases.purchase(purchase), purchase.cost().map(PlanWords::money).orElse(""), phrases.purchaseBelow(purchase));
+            rows.item(true, "", phrases.purchase(purchase), purchase.cost().map(phrases::money).orElse(""), phrases.purchaseBelow(purchase));
         }
         plan.cost().ifPresent(cost -> {
-            rows.sum(words.say("buy.total"), PlanWords.money(cost));
+            rows.sum(words.say("buy.total"), phrases.money(cost));
             List<String> unpriced = plan.buy().stream().filter(it -> it.cost().isEmpty()).map(it -> it.cut().name()).distinct().toList();
             if (!unpriced.isEmpty()) {
-                rows.note(words.say("plan.no-price", String.join(", ", unpriced)));
+                rows.note(words.say("plan.no-price", phrases.list(unpriced)));
             }
         });
         ClothSupply supply = basket.clothSupply();
         if (!supply.cutsGiven()) {
-            rows.note(words.say("plan.usual-cuts", supply.cuts().stream().map(ClothCut::name).collect(Collectors.joining(", "))));
+            rows.note(words.say("plan.usual-cuts", phrases.list(supply.cuts().stream().map(ClothCut::name).toList())));
         }
     }
 
@@ -322,7 +322,7 @@ final class ClothPlanLayout {
 
     private void leftOut(PlanRows rows, String key, List<Piece> pieces) {
         if (!pieces.isEmpty()) {
-            rows.note(words.say(key, pieces.stream().map(Piece::title).collect(Collectors.joining(", "))));
+            rows.note(words.say(key, phrases.list(pieces.stream().map(Piece::title).toList())));
         }
     }
 }

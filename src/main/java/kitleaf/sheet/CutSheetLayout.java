@@ -38,7 +38,7 @@ final class CutSheetLayout {
 
     private CutSheetLayout(SheetSettings settings) {
         this.words = SheetWords.in(settings.language());
-        this.figures = new Figures(settings.units());
+        this.figures = new Figures(settings.units(), words);
         this.settings = settings;
         this.phrases = new CutSheetWords(words, figures);
     }

@@ -63,8 +63,8 @@ final class CutSheetWords {
 
     /** Count and over, such as "36 count over two". */
     String worked(Cloth.Kind kind, Count count, int over) {
-        String warp = Figures.decimal(count.warpPerInch(), 1);
-        String weft = Figures.decimal(count.weftPerInch(), 1);
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        String weft = figures.decimal(count.weftPerInch(), 1);
         if (kind == Cloth.Kind.BLOCK) {
             return count.even() ? words.say("cloth.block", warp) : words.say("cloth.uneven-block", warp, weft);
         }
@@ -150,8 +150,8 @@ final class CutSheetWords {
     }
 
     private String loss(Shrink shrink) {
-        String warp = Figures.decimal(shrink.warp() * 100, 1) + Figures.NO_BREAK + "%";
-        String weft = Figures.decimal(shrink.weft() * 100, 1) + Figures.NO_BREAK + "%";
+        String warp = figures.percent(figures.decimal(shrink.warp() * 100, 1));
+        String weft = figures.percent(figures.decimal(shrink.weft() * 100, 1));
         return shrink.warp() == shrink.weft() ? words.say("steps.shrink-both", warp) : words.say("steps.shrink-apart", warp, weft);
     }
 
@@ -169,15 +169,15 @@ final class CutSheetWords {
         String cloth = other.kind() == Cloth.Kind.BLOCK
                 ? words.say("kind.block") + " " + counts(other.count())
                 : words.say("kind." + key(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
-        return new CutSheetPiece.OtherRow(cloth, Figures.decimal(other.stitchesPerInch(), 1),
+        return new CutSheetPiece.OtherRow(cloth, figures.decimal(other.stitchesPerInch(), 1),
                 Figures.inches(across.finishedMm(), 8) + " × " + Figures.inches(down.finishedMm(), 8),
                 Figures.inches(across.cutMm(), 16) + " × " + Figures.inches(down.cutMm(), 16),
-                Figures.centimetres(across.finishedMm()) + " × " + Figures.centimetres(down.finishedMm()),
-                Figures.centimetres(across.cutMm()) + " × " + Figures.centimetres(down.cutMm()), other.own());
+                figures.centimetres(across.finishedMm()) + " × " + figures.centimetres(down.finishedMm()),
+                figures.centimetres(across.cutMm()) + " × " + figures.centimetres(down.cutMm()), other.own());
     }
 
-    private static String counts(Count count) {
-        String warp = Figures.decimal(count.warpPerInch(), 1);
-        return count.even() ? warp : warp + " × " + Figures.decimal(count.weftPerInch(), 1);
+    private String counts(Count count) {
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 1);
     }
 }

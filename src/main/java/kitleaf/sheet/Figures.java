@@ -2,7 +2,14 @@ package kitleaf.sheet;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import kitleaf.basket.Price;
 import kitleaf.basket.Units;
+import kitleaf.words.Words;
 
 /**
  * Lengths and numbers as they stand on a sheet: inches as whole numbers and true fractions, centimetres to
@@ -15,20 +22,23 @@ final class Figures {
     private static final double INCH_MM = 25.4;
 
     private final Units first;
+    private final Words words;
 
-    Figures(Units first) {
+    /** Figures with these units first, written as the words' language writes them. */
+    Figures(Units first, Words words) {
         this.first = first;
+        this.words = words;
     }
 
     /** The same with the other units first. */
     Figures swapped() {
-        return new Figures(first == Units.IN ? Units.CM : Units.IN);
+        return new Figures(first == Units.IN ? Units.CM : Units.IN, words);
     }
 
     /** Width by height to cut, in the stitcher's units; inches to a sixteenth, so that no step of rounding is lost. */
     String cut(double widthMm, double heightMm) {
         return first == Units.IN
-                ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + NO_BREAK + "in"
+                ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + unit("in")
                 : sizeCentimetres(widthMm, heightMm);
     }
 
@@ -50,24 +60,76 @@ final class Figures {
     }
 
     /** A length in centimetres to the nearest millimetre, without the unit: {@code 36.2}. */
-    static String centimetres(double mm) {
+    String centimetres(double mm) {
         return decimal(mm / 10, 1);
     }
 
     /** A number to so many places, without trailing noughts. */
-    static String decimal(double value, int places) {
+    String decimal(double value, int places) {
         BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
-        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+        return written(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    }
+
+    /** A number to so many places, noughts and all. */
+    String fixed(double value, int places) {
+        return written(new BigDecimal(value).setScale(places, RoundingMode.HALF_UP));
+    }
+
+    private String written(BigDecimal number) {
+        return number.toPlainString().replace(".", words.say("number.decimal"));
+    }
+
+    /** A whole number with its thousands apart. */
+    String grouped(long number) {
+        return String.format(Locale.ROOT, "%,d", number).replace(",", words.say("number.group"));
+    }
+
+    /** A part of a hundred, such as {@code 5 %}. */
+    String percent(String number) {
+        return number + NO_BREAK + "%";
+    }
+
+    /** An amount with its currency: its code, as no sign is known to every reader. */
+    String money(Price price) {
+        return words.say("number.price", written(price.amount()), price.currency()).replace(' ', NO_BREAK);
+    }
+
+    /** Several things, one after the other; the last one is joined with "and" where the language's lists do that. */
+    String list(Collection<String> things) {
+        List<String> all = List.copyOf(things);
+        int last = all.size() - 1;
+        return last < 1 ? String.join("", all)
+                : words.say("list.last", String.join(words.say("list.comma"), all.subList(0, last)), all.get(last));
+    }
+
+    /** A day with its month written out. */
+    String day(LocalDate day) {
+        return day(day, "date.long");
+    }
+
+    /** A day with a short month, and its year where that is not the given one. */
+    String shortDay(LocalDate day, int year) {
+        return day(day, day.getYear() == year ? "date.short" : "date.short-year").replace(' ', NO_BREAK);
+    }
+
+    /** A day by a pattern of {@link DateTimeFormatter} among the words. */
+    String day(LocalDate day, String pattern) {
+        return DateTimeFormatter.ofPattern(words.say(pattern), words.language()).format(day);
+    }
+
+    /** The word for a unit, with the space that stands before it. */
+    String unit(String unit) {
+        return NO_BREAK + words.say("unit." + unit);
     }
 
     /** One length in the stitcher's units, with the unit; inches to a sixteenth. */
     String length(double mm) {
-        return first == Units.IN ? inches(mm, 16) + NO_BREAK + "in" : centimetres(mm) + NO_BREAK + "cm";
+        return first == Units.IN ? inches(mm, 16) + unit("in") : centimetres(mm) + unit("cm");
     }
 
     /** One length in the other units, with the unit. */
     String other(double mm) {
-        return first == Units.IN ? centimetres(mm) + NO_BREAK + "cm" : inches(mm, 16) + NO_BREAK + "in";
+        return first == Units.IN ? centimetres(mm) + unit("cm") : inches(mm, 16) + unit("in");
     }
 
     /** Width by height in the stitcher's units; inches to an eighth. */
@@ -81,12 +143,12 @@ final class Figures {
     }
 
     /** Width by height in inches to an eighth, with the unit. */
-    static String sizeInches(double widthMm, double heightMm) {
-        return inches(widthMm, 8) + " × " + inches(heightMm, 8) + NO_BREAK + "in";
+    String sizeInches(double widthMm, double heightMm) {
+        return inches(widthMm, 8) + " × " + inches(heightMm, 8) + unit("in");
     }
 
     /** Width by height in centimetres, with the unit. */
-    static String sizeCentimetres(double widthMm, double heightMm) {
-        return centimetres(widthMm) + " × " + centimetres(heightMm) + NO_BREAK + "cm";
+    String sizeCentimetres(double widthMm, double heightMm) {
+        return centimetres(widthMm) + " × " + centimetres(heightMm) + unit("cm");
     }
 }

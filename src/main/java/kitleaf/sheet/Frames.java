@@ -1,7 +1,6 @@
 package kitleaf.sheet;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Printer;
@@ -26,6 +25,7 @@ final class Frames {
     private final Basket basket;
     private final SheetSettings settings;
     private final Words words;
+    private final Figures figures;
     private final String sheetTitle;
     private final String dayPhrase;
     private final Optional<LocalDate> day;
@@ -46,6 +46,7 @@ final class Frames {
         this.basket = basket;
         this.settings = settings;
         this.words = words;
+        this.figures = new Figures(settings.units(), words);
         this.sheetTitle = sheetTitle;
         this.dayPhrase = dayPhrase;
         this.day = day;
@@ -82,7 +83,7 @@ final class Frames {
     }
 
     private String date() {
-        return day.map(it -> words.say(dayPhrase, DateTimeFormatter.ofPattern("d MMMM uuuu", settings.language()).format(it)))
+        return day.map(it -> words.say(dayPhrase, figures.day(it)))
                 .orElse("");
     }
 
@@ -92,7 +93,7 @@ final class Frames {
                 : words.say("bars.corrected", millimetres(printer.measuredAcrossMm()), millimetres(printer.measuredDownMm()));
     }
 
-    private static String millimetres(double mm) {
-        return Figures.decimal(mm, 2) + Figures.NO_BREAK + "mm";
+    private String millimetres(double mm) {
+        return figures.decimal(mm, 2) + figures.unit("mm") ;
     }
 }

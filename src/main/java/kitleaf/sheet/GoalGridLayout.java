@@ -42,7 +42,7 @@ final class GoalGridLayout {
         this.goals = goals;
         LocalDate asOf = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.of(goals.year(), 1, 1));
         this.year = reckoning.year(asOf).orElseThrow();
-        this.says = new GoalWords(words, new Figures(settings.units()), settings.language(), year);
+        this.says = new GoalWords(words, new Figures(settings.units(), words), year);
     }
 
     static Sheet layOut(Reckoning reckoning, SheetSettings settings) {

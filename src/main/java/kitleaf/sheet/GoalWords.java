@@ -1,11 +1,9 @@
 package kitleaf.sheet;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,14 +25,12 @@ final class GoalWords {
     private final Words words;
     private final Figures figures;
     private final CutSheetWords clothWords;
-    private final Locale language;
     private final YearReckoning year;
 
-    GoalWords(Words words, Figures figures, Locale language, YearReckoning year) {
+    GoalWords(Words words, Figures figures, YearReckoning year) {
         this.words = words;
         this.figures = figures;
         this.clothWords = new CutSheetWords(words, figures);
-        this.language = language;
         this.year = year;
     }
 
@@ -49,7 +45,7 @@ final class GoalWords {
         if (year.hoursPerWeek().isEmpty() || year.stitchesPerHour().isEmpty()) {
             return words.say("goal.no-pace");
         }
-        String pace = words.say("goal.pace", Figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()));
+        String pace = words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()));
         return year.chanceAll().isEmpty() ? pace : pace + " · " + words.say("goal.all", words.say(ChanceWords.key(year.chanceAll().getAsDouble())));
     }
 
@@ -64,7 +60,7 @@ final class GoalWords {
 
     /** The card of a piece that is done. */
     GoalEntry finished(PieceReckoning piece) {
-        String when = piece.piece().progress().finished().map(day -> DateTimeFormatter.ofPattern("d MMMM uuuu", language).format(day)).orElse("");
+        String when = piece.piece().progress().finished().map(day -> figures.day(day)).orElse("");
         return entry(piece, words.say("goal.finished"), when, "", "", true);
     }
 
@@ -117,8 +113,8 @@ final class GoalWords {
                 case CELLS_COUNTED -> notes.add(words.say("strip.cells", titles(warning.pieces())));
                 case MORE_MUSTS_THAN_CHOSEN -> notes.add(words.say("strip.more-musts", Math.round(warning.figure().orElse(0))));
                 case MUSTS_NOT_NAMED -> notes.add(words.say("strip.musts-not-named", titles(warning.pieces())));
-                case UNUSUAL_WEEKS -> notes.add(words.say("strip.outliers", year.pace().outliers().stream()
-                        .map(week -> day(week.monday()) + " (" + Figures.decimal(week.hours(), 1) + Figures.NO_BREAK + "h)").collect(Collectors.joining(", "))));
+                case UNUSUAL_WEEKS -> notes.add(words.say("strip.outliers", figures.list(year.pace().outliers().stream()
+                        .map(week -> day(week.monday()) + " (" + figures.decimal(week.hours(), 1) + figures.unit("h") + ")").toList())));
                 default -> { }
             }
         }
@@ -140,7 +136,7 @@ final class GoalWords {
     private String late(PlannedPiece planned) {
         StringBuilder note = new StringBuilder(words.say("strip.late", planned.reckoning().piece().title(), days(planned.lateDays()), day(planned.deadline())));
         planned.rescue().ifPresent(rescue -> {
-            rescue.moreHoursPerWeek().ifPresent(hours -> note.append(' ').append(words.say("strip.save-hours", Figures.decimal(Math.ceil(hours * 2) / 2, 1))));
+            rescue.moreHoursPerWeek().ifPresent(hours -> note.append(' ').append(words.say("strip.save-hours", figures.decimal(Math.ceil(hours * 2) / 2, 1))));
             rescue.instead().ifPresent(id -> note.append(' ').append(words.say("strip.save-drop", titles(List.of(id)))));
         });
         return note.toString();
@@ -149,14 +145,14 @@ final class GoalWords {
     private void left(String key, PassedOver.Why why, List<String> notes) {
         List<String> titles = year.notChosen().stream().filter(it -> it.why() == why).map(it -> it.reckoning().piece().title()).toList();
         if (!titles.isEmpty()) {
-            String shown = titles.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
             int more = titles.size() - MOST_NAMED;
+            String shown = more > 0 ? titles.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")) : figures.list(titles);
             notes.add(words.say(key, more > 0 ? words.say("strip.more", shown, more) : shown));
         }
     }
 
     private String titles(List<String> ids) {
-        return ids.stream().map(this::title).collect(Collectors.joining(", "));
+        return figures.list(ids.stream().map(this::title).toList());
     }
 
     private String title(String id) {
@@ -171,11 +167,11 @@ final class GoalWords {
 
     /** "30 Jun", with the year where it is another. */
     private String day(LocalDate day) {
-        return DateTimeFormatter.ofPattern(day.getYear() == year.year() ? "d MMM" : "d MMM uuuu", language).format(day).replace(' ', Figures.NO_BREAK);
+        return figures.shortDay(day, year.year());
     }
 
     /** A whole number in groups of three. */
-    static String grouped(long number) {
-        return String.format(Locale.ROOT, "%,d", number).replace(',', Figures.NO_BREAK);
+    String grouped(long number) {
+        return figures.grouped(number);
     }
 }

@@ -36,7 +36,7 @@ final class KitListLayout {
     private KitListLayout(SheetSettings settings) {
         this.settings = settings;
         this.words = SheetWords.in(settings.language());
-        this.figures = new Figures(settings.units());
+        this.figures = new Figures(settings.units(), words);
         this.threadWords = new ThreadWords(words, settings.units());
         this.clothWords = new CutSheetWords(words, figures);
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;

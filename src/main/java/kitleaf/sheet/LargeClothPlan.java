@@ -67,7 +67,7 @@ final class LargeClothPlan {
         PageFrame frame = frames.of(0, 0);
         double keysMm = keysBottom(keys(cloth, true, 0));
         // As wide as the scale's words may become.
-        double captionMm = height(caption(cloth, new PlanScale(WIDEST_SCALE).written()));
+        double captionMm = height(caption(cloth, phrases.scale(new PlanScale(WIDEST_SCALE))));
         Box room = new Box(Frames.MARGIN_MM, head.bottomMm(), innerMm, frame.foot().topMm() - head.bottomMm() - keysMm - GAP_MM - captionMm);
         PlanDrawing drawing = PlanDrafting.of(cloth, room, 1, settings, words, phrases);
         double keysTopMm = room.yMm() + drawing.heightMm() + GAP_MM;

@@ -31,7 +31,7 @@ public final class PlainChanges {
         List<String> changes = new ArrayList<>();
         now.keySet().stream().filter(id -> !old.containsKey(id)).forEach(id -> changes.add(words.say("change.came", id)));
         old.keySet().stream().filter(id -> !now.containsKey(id)).forEach(id -> changes.add(words.say("change.gone", id)));
-        Figures figures = new Figures(after.basket().units());
+        Figures figures = words.figures(after.basket().units());
         now.forEach((id, piece) -> Optional.ofNullable(old.get(id)).flatMap(was -> change(was, piece, figures)).ifPresent(change -> changes.add(id + " " + change)));
         long buy = buy(after);
         if (buy != buy(before)) {

@@ -23,7 +23,7 @@ public final class PlainFigures {
     /** Figures with these units first, in words of this language. */
     public PlainFigures(Units units, Locale language) {
         this.units = units;
-        this.figures = new Figures(units);
+        this.figures = new Figures(units, SheetWords.in(language));
         this.phrases = new CutSheetWords(SheetWords.in(language), figures);
         this.words = new PlainWords(language);
     }

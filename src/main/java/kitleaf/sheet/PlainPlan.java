@@ -25,7 +25,7 @@ public final class PlainPlan {
     private final PlainWords words;
 
     private PlainPlan(Units units, Locale language) {
-        this.figures = new Figures(units);
+        this.figures = new Figures(units, SheetWords.in(language));
         this.phrases = new PlanWords(SheetWords.in(language), units);
         this.words = new PlainWords(language);
     }
@@ -45,9 +45,9 @@ public final class PlainPlan {
         for (Purchase purchase : plan.buy()) {
             buy.add(row(buy.isEmpty() ? words.say("row.to-buy") : "", purchase.number() + " x " + purchase.cut().name(),
                     purchase.cloth().orElseGet(() -> phrases.weave(purchase.kind(), purchase.count()))
-                            + purchase.cost().map(cost -> ", " + PlanWords.money(cost)).orElse("")));
+                            + purchase.cost().map(cost -> ", " + phrases.money(cost)).orElse("")));
         }
-        plan.cost().ifPresent(cost -> buy.add(row(words.say("row.cost"), PlanWords.money(cost), "")));
+        plan.cost().ifPresent(cost -> buy.add(row(words.say("row.cost"), phrases.money(cost), "")));
         lines.addAll(buy);
         List<String> rest = new ArrayList<>();
         for (PieceReckoning piece : plan.unplaced()) {
@@ -98,8 +98,8 @@ public final class PlainPlan {
             return words.say("proof.best");
         }
         int many = proof.cloths() - proof.fewestCloths();
-        return words.say(many == 1 ? "proof.one" : "proof.many", String.format(Locale.ROOT, "%.1f", proof.costGap() * 100), many,
-                String.format(Locale.ROOT, "%.1f", proof.remnantGap() * 100));
+        return words.say(many == 1 ? "proof.one" : "proof.many", figures.fixed(proof.costGap() * 100, 1), many,
+                figures.fixed(proof.remnantGap() * 100, 1));
     }
 
     private String row(String name, String first, String second) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Price;
+import kitleaf.basket.Units;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.Edge;
@@ -20,10 +21,13 @@ public final class PlainThreads {
     private static final int WIDTH = 23;
 
     private final PlainWords words;
+    private final Figures figures;
 
     /** Threads in words of this language. */
     public PlainThreads(Locale language) {
         this.words = new PlainWords(language);
+        // Nothing here is measured, so either units will do.
+        this.figures = words.figures(Units.CM);
     }
 
     /** The threads of one piece, for the whole piece; no lines when it names none. */
@@ -84,13 +88,13 @@ public final class PlainThreads {
                 .map(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    private static String money(Price price) {
-        return price.amount().toPlainString() + " " + price.currency();
+    private String money(Price price) {
+        return PlainFigures.plain(figures.money(price));
     }
 
     /** Hundredths of a skein below ten, then tenths: nobody cuts finer, and nobody knows better. */
-    private static String figure(double skeins) {
-        return skeins < 9.995 ? Figures.decimal(skeins, 2) : Figures.decimal(skeins, 1);
+    private String figure(double skeins) {
+        return skeins < 9.995 ? figures.decimal(skeins, 2) : figures.decimal(skeins, 1);
     }
 
     private String row(String name, String first, String second) {

@@ -1,6 +1,7 @@
 package kitleaf.sheet;
 
 import java.util.Locale;
+import kitleaf.basket.Units;
 import kitleaf.words.Words;
 
 /** The words and columns of plain lines of text, in one language. */
@@ -16,6 +17,11 @@ final class PlainWords {
 
     String say(String key, Object... slots) {
         return words.say(key, slots);
+    }
+
+    /** Figures in the same language. */
+    Figures figures(Units units) {
+        return new Figures(units, SheetWords.in(words.language()));
     }
 
     /** The phrase for a constant, under a group of keys. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import kitleaf.basket.Units;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.year.PassedOver;
 import kitleaf.sizing.year.PlannedPiece;
@@ -16,10 +17,13 @@ public final class PlainYear {
     private static final int WIDTH = 18;
 
     private final PlainWords words;
+    private final Figures figures;
 
     /** A year in words of this language. */
     public PlainYear(Locale language) {
         this.words = new PlainWords(language);
+        // Nothing here is measured, so either units will do.
+        this.figures = words.figures(Units.CM);
     }
 
     /** One year. */
@@ -59,7 +63,7 @@ public final class PlainYear {
     }
 
     private String figure(OptionalDouble figure) {
-        return figure.isPresent() ? Figures.decimal(figure.getAsDouble(), 1) : words.say("figure.unknown");
+        return figure.isPresent() ? figures.decimal(figure.getAsDouble(), 1) : words.say("figure.unknown");
     }
 
     /** Whole percents; what is not certain in all drawn years never reads as certain. */

@@ -63,7 +63,7 @@ final class PlanDrafting {
         this.roomBottomMm = room.bottomMm();
         this.rightMm = rightMm;
         this.words = words;
-        this.figures = new Figures(settings.units());
+        this.figures = new Figures(settings.units(), words);
         this.phrases = phrases;
         this.labels = new PlanLabels(settings.ruler(), marks);
         double roomWidthMm = room.widthMm() - marks.leftMm() - rightMm;
@@ -151,9 +151,9 @@ final class PlanDrafting {
         planned.edgeCuts().forEach(this::cutNumber);
         double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + marks.rightMm() + 2, cloth.yMm(), cloth.bottomMm()) : cloth.bottomMm();
         // The words below a narrow cloth may reach farther than all that stands beside it.
-        double endMm = Math.max(cloth.rightMm() + rightMm, cloth.xMm() + labels.widthMm(width + "    " + words.say("plan.scale", scale.written()), PlanType.DIMENSION, 600));
+        double endMm = Math.max(cloth.rightMm() + rightMm, cloth.xMm() + labels.widthMm(width + "    " + words.say("plan.scale", phrases.scale(scale)), PlanType.DIMENSION, 600));
         double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm());
-        return new PlanDrawing(cloth, scale.written(), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(), planned.warp() == Cloth.WarpRun.DOWN,
+        return new PlanDrawing(cloth, phrases.scale(scale), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(), planned.warp() == Cloth.WarpRun.DOWN,
                 width, height, scale.one(), endMm, bottomMm - cloth.yMm() + marks.topMm(), pieces, remnants, flaws, hatch(flaws),
                 planned.edgeCuts().stream().map(this::line).toList(), numbersMissing, piecesMissing, labels.leaders(), labels.blanks(), labels.texts());
     }

@@ -28,9 +28,4 @@ record PlanScale(double one) {
     double onPaper(double mm) {
         return mm / one;
     }
-
-    /** As it is written, such as {@code 1 : 5}. */
-    String written() {
-        return "1" + Figures.NO_BREAK + ":" + Figures.NO_BREAK + Figures.decimal(one, 1);
-    }
 }

@@ -1,11 +1,11 @@
 package kitleaf.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
-import java.util.stream.Collectors;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
 import kitleaf.basket.Price;
@@ -34,7 +34,7 @@ final class PlanWords {
 
     PlanWords(Words words, Units units) {
         this.words = words;
-        this.figures = new Figures(units);
+        this.figures = new Figures(units, words);
     }
 
     /** The letter of what is left over, by its place from 0: A to Z, then AA, AB... */
@@ -57,6 +57,16 @@ final class PlanWords {
         return Math.min(left.widthMm(), left.heightMm()) < NARROW_MM
                 ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()), figures.other(Math.max(left.widthMm(), left.heightMm())))
                 : size(left.widthMm(), left.heightMm());
+    }
+
+    /** Several things, as a list of the language. */
+    String list(Collection<String> things) {
+        return figures.list(things);
+    }
+
+    /** A drawing's scale, such as {@code 1 : 2.5}. */
+    String scale(PlanScale scale) {
+        return "1" + Figures.NO_BREAK + ":" + Figures.NO_BREAK + figures.decimal(scale.one(), 1);
     }
 
     private String length(double mm) {
@@ -106,8 +116,8 @@ final class PlanWords {
 
     /** Kind and count, such as "linen, 36 count". */
     String weave(Cloth.Kind kind, Count count) {
-        String warp = Figures.decimal(count.warpPerInch(), 1);
-        String weft = Figures.decimal(count.weftPerInch(), 1);
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        String weft = figures.decimal(count.weftPerInch(), 1);
         boolean block = kind == Cloth.Kind.BLOCK;
         String counted = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft);
         return words.say("plan.weave", words.say("kind." + key(kind)), counted);
@@ -188,7 +198,7 @@ final class PlanWords {
     /** What every cut takes away. */
     String kerf(PlannedCloth cloth, double frayMm) {
         boolean block = cloth.kind() == Cloth.Kind.BLOCK;
-        return frayMm > 0 ? words.say(block ? "plan.kerf-block" : "plan.kerf", Figures.decimal(frayMm, 1) + Figures.NO_BREAK + "mm")
+        return frayMm > 0 ? words.say(block ? "plan.kerf-block" : "plan.kerf", figures.decimal(frayMm, 1) + figures.unit("mm"))
                 : words.say(block ? "plan.kerf-none-block" : "plan.kerf-none");
     }
 
@@ -214,8 +224,8 @@ final class PlanWords {
     }
 
     /** A part as whole percents, rounded up: "at most" must stay true. */
-    private static String percent(double part) {
-        return (int) Math.ceil(part * 100 - 1e-9) + String.valueOf(Figures.NO_BREAK) + "%";
+    private String percent(double part) {
+        return figures.percent(Integer.toString((int) Math.ceil(part * 100 - 1e-9)));
     }
 
     /** A purchase, such as "2 × fat quarter". */
@@ -233,15 +243,15 @@ final class PlanWords {
     }
 
     /** An amount as the buy list writes it. */
-    static String money(Price price) {
-        return price.amount().toPlainString() + Figures.NO_BREAK + price.currency();
+    String money(Price price) {
+        return figures.money(price);
     }
 
     /** What is left of a cloth that is worth keeping. */
     String left(PlannedCloth cloth) {
         List<Remnant> kept = cloth.remnants().stream().filter(Remnant::usable).toList();
         return kept.isEmpty() ? words.say("plan.left-nothing")
-                : words.say("plan.left", kept.stream().map(it -> figures.cut(it.widthMm(), it.heightMm())).collect(Collectors.joining(", ")));
+                : words.say("plan.left", figures.list(kept.stream().map(it -> figures.cut(it.widthMm(), it.heightMm())).toList()));
     }
 
     /** How large a cloth a piece without one needs. */
@@ -260,10 +270,10 @@ final class PlanWords {
         return words.say(block ? "plan.near-count-block" : "plan.near-count", miss.cloth().name(), count(miss.cloth().count()), title, count(asked.count()));
     }
 
-    private static String count(Count count) {
+    private String count(Count count) {
         // Counts that differ by little must not read alike.
-        String warp = Figures.decimal(count.warpPerInch(), 3);
-        return count.even() ? warp : warp + " × " + Figures.decimal(count.weftPerInch(), 3);
+        String warp = figures.decimal(count.warpPerInch(), 3);
+        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 3);
     }
 
     private static String key(Enum<?> value) {

@@ -1,12 +1,12 @@
 package kitleaf.sheet;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
@@ -34,7 +34,7 @@ final class TagLayout {
     private TagLayout(Reckoning reckoning, SheetSettings settings) {
         this.settings = settings;
         this.words = SheetWords.in(settings.language());
-        this.figures = new Figures(settings.units());
+        this.figures = new Figures(settings.units(), words);
         this.clothWords = new CutSheetWords(words, figures);
         this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm(reckoning.basket(), settings))
                 : TagSheets.of(settings.paper(), reckoning.basket().tags());
@@ -147,17 +147,17 @@ final class TagLayout {
         if (!threads.threads().isEmpty()) {
             facts.add(needles(threads));
         }
-        facts.add(dates(piece, "d MMMM uuuu"));
+        facts.add(dates(piece, figures::day));
 
         StringJoiner plain = new StringJoiner("\n");
         plain.add(piece.title());
         facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(PlainFigures.plain(fact).replace('·', ',').replace(" ,", ",")));
-        plain.add(dates(piece, "uuuu-MM-dd"));
+        plain.add(dates(piece, LocalDate::toString));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
                 .map(thread -> new TagWords.Thread(thread.code(), Swatch.of(ThreadWords.first(thread)))).toList();
-        List<TagWords.Sitting> log = piece.progress().log().stream().map(entry -> new TagWords.Sitting(day(entry.on(), "d MMM uuuu"),
-                Figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
+        List<TagWords.Sitting> log = piece.progress().log().stream().map(entry -> new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
+                figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
         return new TagWords(piece.title(), facts, ticks, log, plain.toString());
     }
 
@@ -170,12 +170,9 @@ final class TagLayout {
         return words.say("thread.needle", sizes) + " · " + many;
     }
 
-    private String dates(Piece piece, String pattern) {
-        String started = piece.progress().started().map(day -> words.say("tag.started", day(day, pattern))).orElse(words.say("tag.not-started"));
-        return started + piece.goal().by().map(day -> ", " + words.say("tag.by", day(day, pattern))).orElse("");
+    private String dates(Piece piece, Function<LocalDate, String> day) {
+        String started = piece.progress().started().map(on -> words.say("tag.started", day.apply(on))).orElse(words.say("tag.not-started"));
+        return started + piece.goal().by().map(on -> ", " + words.say("tag.by", day.apply(on))).orElse("");
     }
 
-    private String day(LocalDate day, String pattern) {
-        return DateTimeFormatter.ofPattern(pattern, settings.language()).format(day);
-    }
 }

@@ -34,7 +34,6 @@ public final class Templates {
     private static final String SUFFIX = ".ftlx";
 
     private final Configuration configuration;
-    private final boolean builtIn;
     private final Words words;
     private final boolean hasOwn;
 
@@ -47,10 +46,9 @@ public final class Templates {
     public Templates(Optional<Path> own, Locale language) throws IOException {
         hasOwn = own.isPresent();
         configuration = new Configuration(Configuration.VERSION_2_3_34);
-        builtIn = own.isEmpty();
-        TemplateLoader ours = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
-        configuration.setTemplateLoader(builtIn ? ours
-                : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), ours}));
+        TemplateLoader builtIn = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
+        configuration.setTemplateLoader(own.isEmpty() ? builtIn
+                : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), builtIn}));
         configuration.setDefaultEncoding("UTF-8");
         configuration.setObjectWrapper(new ViewWrapper());
         configuration.setLocale(Locale.ROOT);
@@ -67,12 +65,23 @@ public final class Templates {
         words = SheetWords.in(language);
     }
 
+    private Templates(Templates other, Locale language) {
+        configuration = other.configuration;
+        hasOwn = other.hasOwn;
+        words = SheetWords.in(language);
+    }
+
+    /** The same templates in another language. */
+    public Templates in(Locale language) {
+        return new Templates(this, language);
+    }
+
     /**
      * Reads the templates of these sheets and what they share, so that they are there when they are needed. Only the program's
      * own: of a template that cannot be read, the next who asks is told no more than that.
      */
     public void read(List<SheetKind> kinds) throws IOException {
-        if (builtIn) {
+        if (!hasOwn) {
             configuration.getTemplate("parts" + SUFFIX);
             for (SheetKind kind : kinds) {
                 configuration.getTemplate(kind.id() + SUFFIX);

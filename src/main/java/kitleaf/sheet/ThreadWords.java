@@ -19,10 +19,12 @@ final class ThreadWords {
 
     private final Words words;
     private final Units units;
+    private final Figures figures;
 
     ThreadWords(Words words, Units units) {
         this.words = words;
         this.units = units;
+        this.figures = new Figures(units, words);
     }
 
     /** The thread as it is first called for; its name, colour and symbol stand for all of its uses in a piece. */
@@ -74,7 +76,7 @@ final class ThreadWords {
 
     /** A number of skeins to a tenth; what is too little for that is said to be under it. */
     String number(double skeins) {
-        return skeins > 0 && skeins < 0.05 ? words.say("thread.under").replace(' ', Figures.NO_BREAK) : Figures.decimal(skeins, 1);
+        return skeins > 0 && skeins < 0.05 ? words.say("thread.under").replace(' ', Figures.NO_BREAK) : figures.decimal(skeins, 1);
     }
 
     /** "0.5, lot 7 + 1, lot 9"; empty when nothing comes from the stash. */
@@ -89,8 +91,8 @@ final class ThreadWords {
     /** "hand-dyed: 5 m of 6 plies a skein; buy one lot". */
     String putUp(PutUp putUp) {
         String length = units == Units.CM || putUp.lengthMm() % 1000 == 0
-                ? Figures.decimal(putUp.lengthMm() / 1000, 2) + Figures.NO_BREAK + "m"
-                : Figures.decimal(putUp.lengthMm() / 914.4, 2) + Figures.NO_BREAK + "yd";
+                ? figures.decimal(putUp.lengthMm() / 1000, 2) + figures.unit("m")
+                : figures.decimal(putUp.lengthMm() / 914.4, 2) + figures.unit("yd") ;
         return words.say(putUp.lotMatters() ? "thread.put-up-lot" : "thread.put-up", putUp.name(), length, putUp.plies());
     }
 

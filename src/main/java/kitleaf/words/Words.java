@@ -27,6 +27,7 @@ public final class Words {
     private static final Map<Named, Properties> READ = new ConcurrentHashMap<>();
 
     private final String bundle;
+    private final Locale language;
     private final Properties phrases;
 
     /** A bundle in a language. */
@@ -42,7 +43,13 @@ public final class Words {
      */
     public Words(String bundle, Locale language) {
         this.bundle = bundle;
+        this.language = language;
         this.phrases = READ.computeIfAbsent(new Named(bundle, language), Words::read);
+    }
+
+    /** The language asked for, with its region. */
+    public Locale language() {
+        return language;
     }
 
     /** A bundle itself, for who fills no slots; read as these words are. */
