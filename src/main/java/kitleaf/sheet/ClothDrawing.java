@@ -63,7 +63,7 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
                 across.designAtTableMm() * scale, down.designAtTableMm() * scale);
         return new ClothDrawing(cloth, design, Fringe.of(cloth, Set.of()), warpDown,
                 figures.length(across.cutMm()), figures.length(down.cutMm()),
-                figures.length(across.nearEdgeToDesignMm()), figures.length(down.nearEdgeToDesignMm()),
+                figures.brief(across.nearEdgeToDesignMm()), figures.brief(down.nearEdgeToDesignMm()),
                 figures.length(size.cutDiagonalMm()),
                 Math.toDegrees(Math.atan2(cloth.heightMm(), cloth.widthMm())));
     }

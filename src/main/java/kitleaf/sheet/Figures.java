@@ -127,6 +127,11 @@ final class Figures {
         return first == Units.IN ? inches(mm, 16) + unit("in") : centimetres(mm) + unit("cm");
     }
 
+    /** One length in the stitcher's units, as short as it can be written, for drawings. */
+    String brief(double mm) {
+        return first == Units.IN ? inches(mm, 16) + words.say("unit.in-brief") : length(mm);
+    }
+
     /** One length in the other units, with the unit. */
     String other(double mm) {
         return first == Units.IN ? centimetres(mm) + unit("cm") : inches(mm, 16) + unit("in");

@@ -83,7 +83,7 @@ final class ThreadWords {
     String drawn(StashShare share) {
         StringJoiner drawn = new StringJoiner(" + ");
         for (StashShare.Drawn one : share.drawn()) {
-            drawn.add(number(one.skeins()) + one.lot().map(lot -> ", " + words.say("thread.lot", lot)).orElse(""));
+            drawn.add(number(one.skeins()) + one.lot().map(lot -> ", " + words.say("kit.lot", lot)).orElse(""));
         }
         return drawn.toString().replace(' ', Figures.NO_BREAK);
     }

@@ -31,7 +31,7 @@ class DamagedClothSupplyTests {
         return SourceReader.decode(text.getBytes(StandardCharsets.UTF_8), Path.of("basket.yaml"), problems)
                 .map(source -> YamlTree.read(source, problems))
                 .flatMap(read -> read.documents().stream().findFirst())
-                .map(document -> new SettingsReader(noTables, problems).read(document));
+                .map(document -> new SettingsReader(Optional.empty(), noTables, problems).read(document));
     }
 
     @Example

@@ -49,7 +49,7 @@ class LabelStockPropertyTests {
         TableFinder noTables = new TableFinder(Path.of("no-such-folder"), Path.of("no-such-folder"), problems);
         return SourceReader.decode(text.getBytes(StandardCharsets.UTF_8), Path.of("basket.yaml"), problems)
                 .map(source -> YamlTree.read(source, problems)).map(read -> read.documents().get(0))
-                .flatMap(document -> new SettingsReader(noTables, problems).read(document).labelStock());
+                .flatMap(document -> new SettingsReader(Optional.empty(), noTables, problems).read(document).labelStock());
     }
 
     @Property

@@ -3,6 +3,7 @@ package kitleaf.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import kitleaf.basket.Units;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -22,15 +23,15 @@ class FiguresTests {
     @ParameterizedTest
     @CsvSource({"361.95, 36.2", "100, 10", "4.96, 0.5", "0, 0", "1199.96, 120"})
     void centimetres_are_to_the_millimetre_without_noughts(double mm, String written) {
-        assertEquals(written, Figures.centimetres(mm));
+        assertEquals(written, new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).centimetres(mm));
     }
 
     @Test
     void her_units_come_first() {
-        assertEquals("10 in", new Figures(Units.IN).length(254).replace('\u00a0', ' '));
-        assertEquals("25.4 cm", new Figures(Units.CM).length(254).replace('\u00a0', ' '));
-        assertEquals("25.4 cm", new Figures(Units.IN).other(254).replace('\u00a0', ' '));
-        assertEquals("10 × 15 in", new Figures(Units.CM).otherSize(254, 381).replace('\u00a0', ' '));
+        assertEquals("10 in", new Figures(Units.IN, SheetWords.in(Locale.ENGLISH)).length(254).replace('\u00a0', ' '));
+        assertEquals("25.4 cm", new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).length(254).replace('\u00a0', ' '));
+        assertEquals("25.4 cm", new Figures(Units.IN, SheetWords.in(Locale.ENGLISH)).other(254).replace('\u00a0', ' '));
+        assertEquals("10 × 15 in", new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).otherSize(254, 381).replace('\u00a0', ' '));
     }
 
     /** What is read back is never further off than half the smallest step shown. */

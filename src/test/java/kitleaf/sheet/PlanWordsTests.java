@@ -52,6 +52,6 @@ class PlanWordsTests {
 
     @Test
     void a_drawing_of_less_than_life_size_says_its_scale() {
-        assertEquals(List.of("1 : 5", "1 : 2.5"), List.of(new PlanScale(5), new PlanScale(2.5)).stream().map(it -> it.written().replace('\u00a0', ' ')).toList());
+        assertEquals(List.of("1 : 5", "1 : 2.5"), List.of(new PlanScale(5), new PlanScale(2.5)).stream().map(it -> words.scale(it).replace('\u00a0', ' ')).toList());
     }
 }

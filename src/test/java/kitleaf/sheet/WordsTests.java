@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class WordsTests {
 
     /** Keys put together from a beginning and the name of a constant. */
-    private static final Pattern COMPOSED = Pattern.compile("(over|kind|finish|stitch|buy\\.warn|tag\\.note|cut-sheet)\\..*");
+    private static final Pattern COMPOSED = Pattern.compile("(over|kind|finish|stitch|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z-]*(?:\\.[a-z0-9-]+)+)\"");
 
     private static String sources() throws IOException {

@@ -2,6 +2,7 @@ package kitleaf.sizing.plan;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,7 +67,7 @@ final class Cloths {
     }
 
     static Basket basket(ClothSupply supply, List<Piece> pieces) {
-        return new Basket("Net loft", new Paper("A4", 210, 297), Units.CM, false, Printer.TRUE, OptionalDouble.of(1), List.of(PutUp.COTTON), List.of(),
+        return new Basket("Net loft", Locale.ENGLISH, new Paper("A4", 210, 297), Units.CM, false, Printer.TRUE, OptionalDouble.of(1), List.of(PutUp.COTTON), List.of(),
                 Map.of(), Optional.empty(), Tags.USUAL, supply, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 

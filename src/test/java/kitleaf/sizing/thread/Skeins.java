@@ -3,6 +3,7 @@ package kitleaf.sizing.thread;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -88,7 +89,7 @@ final class Skeins {
     }
 
     static Basket basket(List<Piece> pieces, List<StashEntry> stash, Map<String, Price> prices) {
-        return new Basket("Net loft", PAPER, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
+        return new Basket("Net loft", Locale.ENGLISH, PAPER, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
                 List.of(PutUp.COTTON, DYED), stash, prices, Optional.empty(), Tags.USUAL, ClothSupply.NONE, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 

@@ -157,7 +157,7 @@ class YearReckoningTests {
     @Test
     void a_basket_without_goals_has_no_year() {
         Basket with = Years.basket(PACE, List.of(), Years.goals(2027), List.of());
-        Basket without = new Basket(with.title(), with.paper(), with.units(), with.largePrint(), with.printer(), with.cutStepMm(), with.putUps(), with.stash(), with.prices(),
+        Basket without = new Basket(with.title(), with.language(), with.paper(), with.units(), with.largePrint(), with.printer(), with.cutStepMm(), with.putUps(), with.stash(), with.prices(),
                 with.labelStock(), with.tags(), with.clothSupply(), with.pace(), with.timeOff(), Optional.empty(), with.pieces());
         assertTrue(Reckoning.of(without).year(LocalDate.EPOCH).isEmpty());
         assertThrows(IllegalArgumentException.class, () -> YearReckoning.of(without, List.of(), LocalDate.EPOCH));

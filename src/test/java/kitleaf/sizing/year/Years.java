@@ -2,6 +2,7 @@ package kitleaf.sizing.year;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,7 +86,7 @@ public final class Years {
 
     /** A basket of these. */
     public static Basket basket(Pace pace, List<TimeOff> timeOff, Goals goals, List<Piece> pieces) {
-        return new Basket("Net loft", new Paper("A4", 210, 297), Units.IN, false, Printer.TRUE, OptionalDouble.empty(), List.of(), List.of(),
+        return new Basket("Net loft", Locale.ENGLISH, new Paper("A4", 210, 297), Units.IN, false, Printer.TRUE, OptionalDouble.empty(), List.of(), List.of(),
                 Map.of(), Optional.empty(), Tags.USUAL, ClothSupply.NONE, pace, timeOff, Optional.of(goals), pieces);
     }
 

@@ -1,0 +1,113 @@
+package kitleaf.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The example basket in German, read back with PDFBox. */
+class GermanPrintTests {
+
+    private static final String EXAMPLE = "examples/harbour";
+    /** A number of at least one decimal, as each language writes it; days written as numbers have a point at their end too. */
+    private static final Pattern WITH_COMMA = Pattern.compile("[0-9],[0-9]");
+    private static final Pattern WITH_POINT = Pattern.compile("(?<![0-9.])[0-9]+\\.[0-9]+(?![0-9.])");
+
+    @TempDir
+    Path out;
+
+    private static Properties words(String language) throws IOException {
+        Properties words = new Properties();
+        try (Reader reader = Files.newBufferedReader(Path.of("src/main/resources/kitleaf/sheet/words" + language + ".properties"))) {
+            words.load(reader);
+        }
+        return words;
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("[\\s\u00a0\u202f]+", " ");
+    }
+
+    @Test
+    void the_example_prints_in_german_without_a_warning() throws IOException {
+        Ran ran = Ran.kitleaf("print", EXAMPLE, "--language", "de", "--units", "cm", "--out", out);
+        assertEquals("", ran.err());
+        assertEquals(0, ran.code());
+        Properties english = words("");
+        Properties german = words("_de");
+        // Two words and more, without slots, that German does not share: what else may stand in a title or a name.
+        List<String> telling = english.stringPropertyNames().stream().map(key -> List.of(english.getProperty(key), german.getProperty(key)))
+                .filter(pair -> !pair.get(0).equals(pair.get(1)) && !pair.get(0).contains("{") && pair.get(0).matches(".*[A-Za-z]{2,}.* .*[a-z].*"))
+                .map(pair -> plain(pair.get(0))).toList();
+        assertTrue(telling.size() > 80, telling.size() + " phrases");
+        for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {
+            try (PDDocument pdf = Loader.loadPDF(out.resolve(sheet).toFile())) {
+                String text = plain(new PDFTextStripper().getText(pdf));
+                assertEquals("de", pdf.getDocumentCatalog().getLanguage(), sheet);
+                assertTrue(text.contains("Seite 1 von " + pdf.getNumberOfPages()), sheet);
+                assertTrue(WITH_COMMA.matcher(text).find(), sheet + " has a decimal comma");
+                assertEquals(List.of(), WITH_POINT.matcher(text).results().map(it -> it.group()).toList(), sheet);
+                assertEquals(List.of(), telling.stream().filter(phrase -> Pattern.compile("(?<![A-Za-z])" + Pattern.quote(phrase) + "(?![A-Za-z])")
+                        .matcher(text).find()).toList(), sheet);
+                String information = pdf.getDocumentInformation().getTitle() + pdf.getDocumentInformation().getSubject();
+                assertEquals(List.of(), telling.stream().filter(information::contains).toList(), sheet);
+            }
+        }
+    }
+
+    @Test
+    void the_example_prints_without_a_warning_on_letter_paper() {
+        assertEquals("", Ran.kitleaf("print", EXAMPLE, "--language", "de", "--paper", "letter", "--out", out).err());
+    }
+
+    @Test
+    void plain_text_is_german_and_at_most_eighty_columns_wide() throws IOException {
+        String text = Ran.kitleaf("reckon", EXAMPLE, "--language", "de").out();
+        assertTrue(text.contains("  Motiv      11 1/4 x 14 3/8 Zoll        28,4 x 36,6 cm"), text.substring(0, 400));
+        assertEquals(List.of(), text.lines().filter(line -> line.length() > 80).toList());
+        String rows = text.lines().map(line -> line.length() > 13 ? line.substring(0, 13).strip() : line).collect(Collectors.joining("\n"));
+        Properties english = words("");
+        for (String key : List.of("plain.design", "plain.diagonals", "plain.count-in", "plain.threads", "plain.to-buy", "plain.stays-whole", "plain.not-chosen")) {
+            assertFalse(rows.lines().anyMatch(english.getProperty(key)::equals), key);
+        }
+    }
+
+    @Test
+    void the_machines_own_language_changes_no_sheet() throws IOException {
+        Ran.kitleaf("print", EXAMPLE, "--only", "goal-grid,buy-list", "--out", out.resolve("one"));
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            Ran.in(Map.of("LANG", "de_DE.UTF-8"), "print", EXAMPLE, "--only", "goal-grid,buy-list", "--out", out.resolve("two"));
+        } finally {
+            Locale.setDefault(before);
+        }
+        for (String file : Ran.files(out.resolve("one"))) {
+            assertEquals(Files.readString(out.resolve("one").resolve(file), StandardCharsets.ISO_8859_1),
+                    Files.readString(out.resolve("two").resolve(file), StandardCharsets.ISO_8859_1), file);
+        }
+    }
+
+    @Test
+    void a_language_that_is_not_spoken_is_told_of() {
+        Ran ran = Ran.kitleaf("reckon", EXAMPLE, "--language", "fr");
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains("'fr' is not a language Kitleaf speaks; write en, en-GB, en-US or de"), ran.err());
+    }
+}
