@@ -33,8 +33,7 @@ final class BasketSource {
     @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class, completionCandidates = UnitsOption.Words.class)
     private Units units;
 
-    @Option(names = "--language", paramLabel = "LANGUAGE", converter = LanguageOption.class,
-            description = "en, en-GB, en-US or de: what is written, and the units and paper the basket leaves out. Default: the basket's language, else en.")
+    @Option(names = "--language", paramLabel = "LANGUAGE", converter = LanguageOption.class)
     private Locale language;
 
     @Spec(Spec.Target.MIXEE)

@@ -55,7 +55,7 @@ public final class PlainFigures {
     /** The what-if table of one piece. */
     public List<String> others(PieceReckoning reckoned) {
         CutSheetPiece sheet = phrases.of(reckoned);
-        String unit = units == Units.IN ? "in" : "cm";
+        String unit = plain(figures.unit(units == Units.IN ? "in" : "cm")).strip();
         List<String> lines = new ArrayList<>();
         lines.add(String.format(Locale.ROOT, "  %-28s%-10s%-20s%s", words.say("others.cloth"), words.say("others.per-inch"),
                 words.say("others.design", unit), words.say("others.cut", unit)));
