@@ -28,7 +28,7 @@ class ArchitectureTests {
     @Test
     void words_know_nothing_of_what_is_talked_about() {
         classes().that().resideInAPackage("kitleaf.words..")
-                .should().onlyDependOnClassesThat().resideInAnyPackage("kitleaf.words..", "java.lang..", "java.util..")
+                .should().onlyDependOnClassesThat().resideInAnyPackage("kitleaf.words..", "java.lang..", "java.util..", "java.io", "java.nio.charset")
                 .check(CLASSES);
     }
 
