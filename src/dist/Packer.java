@@ -33,7 +33,7 @@ final class Packer {
     private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmn16m");
 
     /** What is done most, and what the program is trained on: every kind of sheet of a basket that has something of everything. */
-    private static final List<String> PRINT = List.of("print", "examples/harbour", "--out", "target/dist/work/out");
+    private static final List<String> PRINT = List.of("print", "examples/harbour", "--out", "target/dist/training/out");
 
     /** Licences and notices in the jar. */
     private static final Pattern PAPERS = Pattern.compile("/?META-INF/([^/]*(LICENSE|NOTICE|licenses|MPL|LGPL)[^/]*|licenses/.*)");
@@ -46,7 +46,7 @@ final class Packer {
     private Packer(Path project, String version) {
         this.project = project;
         this.version = version;
-        this.work = project.resolve("target/dist/work");
+        this.work = project.resolve("target/dist/training");
         this.folder = project.resolve("target/dist/kitleaf");
     }
 

@@ -115,6 +115,18 @@ public final class ReadBack {
         return text.toString().replaceAll("\\s", "");
     }
 
+    /** The text of a page in one line, every kind of space a plain one; of all pages for page 0. */
+    public static String line(byte[] pdf, int page) throws IOException {
+        return text(pdf, page).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    }
+
+    /** How many pages there are. */
+    public static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+
     /** The text of a page, or of all pages for page 0. */
     public static String text(byte[] pdf, int page) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {

@@ -35,7 +35,7 @@ final class Usage {
         sentences.put(Pattern.compile("Unmatched arguments from index ([0-9]+): (.+)"), "usage.unmatched-all");
         sentences.put(Pattern.compile("Unknown subcommand (.+)\\."), "usage.unknown-command");
         sentences.put(Pattern.compile("option (.+) should be specified only once"), "usage.twice");
-        return Map.copyOf(sentences);
+        return sentences;
     }
 
     /** What is wrong with the arguments. */

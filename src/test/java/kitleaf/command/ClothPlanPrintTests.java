@@ -61,16 +61,6 @@ class ClothPlanPrintTests {
         return new ObjectMapper().readTree(Ran.kitleaf("reckon", basket, "--json").out()).get("cloth-plan");
     }
 
-    private static String text(byte[] pdf, int page) throws IOException {
-        return ReadBack.text(pdf, page).replace('\u00a0', ' ').replaceAll("\\s+", " ");
-    }
-
-    private static int pages(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
-        }
-    }
-
     private static void contains(String text, String... words) {
         for (String word : words) {
             assertTrue(text.contains(word), () -> "\"" + word + "\" is not in: " + text);
@@ -80,8 +70,8 @@ class ClothPlanPrintTests {
     /** The pages that show a cloth, in their order: those that state a scale below a drawing. */
     private static List<Integer> drawings(byte[] pdf) throws IOException {
         List<Integer> found = new ArrayList<>();
-        for (int page = 1; page <= pages(pdf); page++) {
-            if (text(pdf, page).contains("scale 1 : ")) {
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            if (ReadBack.line(pdf, page).contains("scale 1 : ")) {
                 found.add(page);
             }
         }
@@ -89,8 +79,8 @@ class ClothPlanPrintTests {
     }
 
     private static double scale(byte[] pdf, int page) throws IOException {
-        Matcher stated = Pattern.compile("scale 1 : ([0-9.]+)").matcher(text(pdf, page));
-        assertTrue(stated.find(), text(pdf, page));
+        Matcher stated = Pattern.compile("scale 1 : ([0-9.]+)").matcher(ReadBack.line(pdf, page));
+        assertTrue(stated.find(), ReadBack.line(pdf, page));
         return Double.parseDouble(stated.group(1));
     }
 
@@ -199,13 +189,13 @@ class ClothPlanPrintTests {
     void a_step_says_which_part_where_and_what_comes_off() throws IOException {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 20 in x 8 1/2 in, selvedge: left}]\n",
                 piece("Beacon", "100 x 60", SEA_MIST, "")));
-        contains(text(pdf, drawings(pdf).get(0)), "Sea-mist", "linen, 28 count · 20 × 8 1⁄2 in (50.8 × 21.6 cm) · on hand",
+        contains(ReadBack.line(pdf, drawings(pdf).get(0)), "Sea-mist", "linen, 28 count · 20 × 8 1⁄2 in (50.8 × 21.6 cm) · on hand",
                 "From the left edge of the whole cloth measure 11 1⁄4 in (28.6 cm), draw out the thread there and cut top to bottom. Piece 1 comes off: Beacon.",
                 "On the whole cloth, from its top left corner: from 11 1⁄4 in across, 0 in down to 11 1⁄4 in across, 8 1⁄2 in down.",
                 "A cut takes the one thread that is drawn and 3 mm for fraying", "that is counted in already",
                 "Proved: no plan buys less, opens fewer cloths or leaves a larger rectangle");
         // By hand: 20 in less 11 1/4 in, one thread of 28 to the inch and 3 mm are 8.596 in, 218.3 mm.
-        contains(text(pdf, drawings(pdf).get(0)), "keep", "8 5⁄8 × 8 1⁄2 in", "21.8 × 21.6 cm");
+        contains(ReadBack.line(pdf, drawings(pdf).get(0)), "keep", "8 5⁄8 × 8 1⁄2 in", "21.8 × 21.6 cm");
         String drawn = ReadBack.drawnText(pdf, drawings(pdf).get(0));
         contains(drawn, "selvedge", "warp", "✂1", "scale1:");
     }
@@ -213,7 +203,7 @@ class ClothPlanPrintTests {
     @Test
     void a_second_step_names_its_part_by_the_cut_that_made_it() throws IOException {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 20 in x 10 in}]\n", piece("Beacon", "100 x 60", SEA_MIST, "")));
-        String page = text(pdf, drawings(pdf).get(0));
+        String page = ReadBack.line(pdf, drawings(pdf).get(0));
         assertTrue(page.matches(".*From the (left|top) edge of the whole cloth measure .*From the (left|top) edge of the part (left of|above) cut 1, "
                 + "[0-9⁄ ]+ × [0-9⁄ ]+ in, measure .*Piece 1 comes off: Beacon\\..*"), page);
     }
@@ -225,14 +215,14 @@ class ClothPlanPrintTests {
                 piece("Groyne", "200 x 100", SEA_MIST, "")));
         String page = ReadBack.drawnText(pdf, drawings(pdf).get(0));
         contains(page, "flaw", "turned,warpacrossthedesign", "1Groyne");
-        contains(text(pdf, drawings(pdf).get(0)), "turned: the design lies on its side here, warp across the design; its size is reckoned for that");
+        contains(ReadBack.line(pdf, drawings(pdf).get(0)), "turned: the design lies on its side here, warp across the design; its size is reckoned for that");
     }
 
     @Test
     void block_cloth_is_cut_along_its_holes() throws IOException {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Foam, kind: block, count: 14, size: 30 in x 30 in}]\n",
                 piece("Beacon", "100 x 60", "{name: Foam, kind: block, count: 14}", "")));
-        String page = text(pdf, drawings(pdf).get(0));
+        String page = ReadBack.line(pdf, drawings(pdf).get(0));
         contains(page, "cut along the row of holes there", "A cut takes one row of blocks");
         assertFalse(page.contains("thread"), page);
     }
@@ -253,7 +243,7 @@ class ClothPlanPrintTests {
                 piece("Giant", "500 x 500", "{kind: linen, count: 28, over: 2}", ""),
                 piece("Begun", "60 x 60", SEA_MIST, "progress: 40\n"), piece("Done", "60 x 60", SEA_MIST, "progress: {started: 2026-01-01, finished: 2026-02-01}\n"),
                 piece("Lying cut", "60 x 60", "{kind: linen, count: 28, over: 2, cut: yes}", "")));
-        contains(text(pdf, 0), "From cloth to pieces", "3 pieces from 3 cloths", "2 × fat eighth", "15.20 GBP", "7.60 GBP each", "1 × fat eighth", "22.80 GBP",
+        contains(ReadBack.line(pdf, 0), "From cloth to pieces", "3 pieces from 3 cloths", "2 × fat eighth", "15.20 GBP", "7.60 GBP each", "1 × fat eighth", "22.80 GBP",
                 "Spare", "Giant", "39 3⁄4 × 39 3⁄4 in (101 × 101 cm)", "Sea-mist on hand has 35 threads to the inch; Beacon asks for 36.",
                 "Begun, so cut already: Begun.", "Said to be cut already: Lying cut.", "Finished: Done.", "Square the cloth on a drawn thread first",
                 "Measure twice", "selvedge", "Wash or dye only", "keep fingers clear", "its maker's instructions", "Count the threads");
@@ -264,7 +254,7 @@ class ClothPlanPrintTests {
         Path basket = basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 140 cm x 20 m}]\n", piece("Groyne", "140 x 210", SEA_MIST, ""));
         byte[] pdf = print(basket);
         int page = drawings(pdf).get(0);
-        contains(text(pdf, page), "Beyond the zigzag the cloth goes on uncut", "55 1⁄8 × 787 3⁄8 in (140 × 2000 cm)");
+        contains(ReadBack.line(pdf, page), "Beyond the zigzag the cloth goes on uncut", "55 1⁄8 × 787 3⁄8 in (140 × 2000 cm)");
         List<Drawn> drawn = ReadBack.drawn(pdf, page);
         Drawn outline = outline(drawn);
         assertTrue(scale(pdf, page) <= 10, "drawn whole it would be 1 : 120");
@@ -275,7 +265,7 @@ class ClothPlanPrintTests {
     void a_selvedge_beyond_the_zigzag_is_told_of() throws IOException {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 14 m x 60 cm, warp: down, selvedge: right}]\n",
                 piece("Groyne", "140 x 210", SEA_MIST, "")));
-        contains(text(pdf, drawings(pdf).get(0)), "Its selvedge is on the side beyond the zigzag.");
+        contains(ReadBack.line(pdf, drawings(pdf).get(0)), "Its selvedge is on the side beyond the zigzag.");
         assertFalse(ReadBack.drawnText(pdf, drawings(pdf).get(0)).replace("Itsselvedge", "").contains("selvedge"), "no edge that is drawn is one");
     }
 
@@ -376,7 +366,7 @@ class ClothPlanPrintTests {
     @Test
     void asked_for_it_comes_without_any_cloth_and_names_the_usual_cuts() throws IOException {
         byte[] pdf = print(basket("", piece("Beacon", "60 x 60", SEA_MIST, "")));
-        contains(text(pdf, 1), "Planned with the usual shop cuts: fat quarter, fat eighth, half yard, 50 x 70 cm cut.", "1 × ");
+        contains(ReadBack.line(pdf, 1), "Planned with the usual shop cuts: fat quarter, fat eighth, half yard, 50 x 70 cm cut.", "1 × ");
     }
 
     @Test
@@ -394,13 +384,13 @@ class ClothPlanPrintTests {
         Ran ran = Ran.kitleaf("print", basket, "--only", "cloth-plan", "--plan-seconds", "0", "--out", folder.resolve("out"));
         assertEquals(0, ran.code(), ran.err());
         assertEquals("warning: cloth-plan.pdf: time was up before the best plan was found or proved; with more --plan-seconds it may be better\n", ran.err());
-        contains(text(Files.readAllBytes(folder.resolve("out/cloth-plan.pdf")), 0), "Not proved to be the best plan.", "Time was up before the search was done");
+        contains(ReadBack.line(Files.readAllBytes(folder.resolve("out/cloth-plan.pdf")), 0), "Not proved to be the best plan.", "Time was up before the search was done");
     }
 
     @Test
     void centimetres_come_first_when_asked_for() throws IOException {
         byte[] pdf = print(drawer(), "--units", "cm");
-        contains(text(pdf, drawings(pdf).get(0)), "90 × 70 cm (35 7⁄16 × 27 9⁄16 in)");
+        contains(ReadBack.line(pdf, drawings(pdf).get(0)), "90 × 70 cm (35 7⁄16 × 27 9⁄16 in)");
     }
 
     @Test

@@ -135,7 +135,7 @@ class CornerGuidePrintTests {
     @CsvSource({"A4, 100, 100", "A5, 100, 100", "letter, 99.3, 99.8"})
     void the_bars_are_a_hundred_millimetres(String paper, double across, double down) throws IOException {
         byte[] pdf = print("printer: {measured-across: " + across + " mm, measured-down: " + down + " mm}", PIECE, paper);
-        int pages = pages(pdf);
+        int pages = ReadBack.pages(pdf);
         List<Drawn> all = ReadBack.drawn(pdf, pages);
         assertEquals(100 * 100 / across, longest(lines(all, 0.35, INK, false), 101.5), TRUE_MM);
         assertEquals(100 * 100 / down, longest(lines(all, 0.35, INK, true), 101.5), TRUE_MM);
@@ -145,7 +145,7 @@ class CornerGuidePrintTests {
     @CsvSource({"A4, 100, 100", "A5 landscape, 100, 100", "legal, 99.3, 99.8"})
     void every_page_has_check_bars_of_50_mm_and_2_in(String paper, double across, double down) throws IOException {
         byte[] pdf = print("printer: {measured-across: " + across + " mm, measured-down: " + down + " mm}", PIECE, paper);
-        for (int page = 1; page <= pages(pdf); page++) {
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             List<Double> bars = lines(ReadBack.drawn(pdf, page), 0.3, INK, false).stream().map(CornerGuidePrintTests::lengthMm).sorted().toList();
             assertEquals(2, bars.size(), "page " + page);
             assertEquals(50 * 100 / across, bars.get(0), TRUE_MM);
@@ -285,15 +285,9 @@ class CornerGuidePrintTests {
         return lines.stream().mapToDouble(CornerGuidePrintTests::lengthMm).filter(mm -> mm <= mostMm).max().orElseThrow();
     }
 
-    private static int pages(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
-        }
-    }
-
     private static List<Integer> guidePages(byte[] pdf) throws IOException {
         List<Integer> guides = new ArrayList<>();
-        for (int page = 1; page <= pages(pdf); page++) {
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             if (ReadBack.text(pdf, page).contains("CORNER GUIDE")) {
                 guides.add(page);
             }

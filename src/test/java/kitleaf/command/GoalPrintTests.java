@@ -54,16 +54,6 @@ class GoalPrintTests {
         return Files.readAllBytes(folder.resolve("out/goal-grid.pdf"));
     }
 
-    private static String text(byte[] pdf, int page) throws IOException {
-        return ReadBack.text(pdf, page).replace('\u00a0', ' ').replaceAll("\\s+", " ");
-    }
-
-    private static int pages(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
-        }
-    }
-
     private static void contains(String text, String... words) {
         for (String word : words) {
             assertTrue(text.contains(word), () -> "\"" + word + "\" is not in: " + text);
@@ -76,11 +66,11 @@ class GoalPrintTests {
         byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, choose: 2}\n",
                 piece("Groyne", "140 x 140", "coverage: 10000\nprogress: {started: 2026-10-01, done: 50%}\n"),
                 piece("Beacon", "70 x 70", "coverage: 2000\n")), "--as-of", "2027-01-01");
-        String wall = text(pdf, 1);
+        String wall = ReadBack.line(pdf, 1);
         contains(wall, "Two to finish", "2027", "10 hours a week · 100 stitches an hour · almost surely to finish all", "Groyne",
                 "28 count over two · 10 × 10 in", "5 000", "stitches left · 50 h", "50 %", "Beacon", "2 000", "stitches left · 20 h", "ready to begin",
                 "each box 5 %", "done on");
-        contains(text(pdf, 2), "The year 2027", "70 hours are needed", "Groyne", "Beacon", "they have no spread");
+        contains(ReadBack.line(pdf, 2), "The year 2027", "70 hours are needed", "Groyne", "Beacon", "they have no spread");
     }
 
     /** Outlines share one scale: 140 x 140 and 70 x 70 stitches on one cloth are 10 and 5 in, two to one. */
@@ -101,7 +91,7 @@ class GoalPrintTests {
     void a_piece_finished_in_the_year_is_plainly_done() throws IOException {
         byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, choose: 2}\n", piece("Groyne", "140 x 140", "coverage: 3000\n"),
                 piece("Beacon", "70 x 70", "coverage: 2000\nprogress: {started: 2026-12-01, finished: 2027-02-14}\n")), "--as-of", "2027-03-01");
-        contains(text(pdf, 1), "Two to finish", "Beacon", "Finished", "14 February 2027", "100 %");
+        contains(ReadBack.line(pdf, 1), "Two to finish", "Beacon", "Finished", "14 February 2027", "100 %");
     }
 
     /** By hand: 40000 crosses at 1000 a week are 40 weeks; wanted by the end of January, they cannot be had. */
@@ -109,14 +99,14 @@ class GoalPrintTests {
     void a_late_piece_says_by_how_much_and_what_would_save_it() throws IOException {
         byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, pieces: [piece]}\n",
                 piece("Groyne", "300 x 300", "coverage: 40000\ngoal: {by: 2027-01-31}\n")), "--as-of", "2027-01-01");
-        assertTrue(text(pdf, 1).matches(".*\\d+ days late for 31 Jan.*"), text(pdf, 1));
-        assertTrue(text(pdf, 2).matches(".*Groyne: \\d+ days late for 31 Jan\\. [\\d.]+ more hours a week would save it\\..*"), text(pdf, 2));
+        assertTrue(ReadBack.line(pdf, 1).matches(".*\\d+ days late for 31 Jan.*"), ReadBack.line(pdf, 1));
+        assertTrue(ReadBack.line(pdf, 2).matches(".*Groyne: \\d+ days late for 31 Jan\\. [\\d.]+ more hours a week would save it\\..*"), ReadBack.line(pdf, 2));
     }
 
     @Test
     void without_a_pace_it_says_what_to_write() throws IOException {
         byte[] pdf = print(basket("goals: {year: 2027, choose: 2}\n", piece("Groyne", "140 x 140", "")));
-        contains(text(pdf, pages(pdf)), "There is no pace yet: write hours into the logs");
+        contains(ReadBack.line(pdf, ReadBack.pages(pdf)), "There is no pace yet: write hours into the logs");
     }
 
     @Test
@@ -130,7 +120,7 @@ class GoalPrintTests {
     @ValueSource(strings = {"A5", "A4", "A3", "A2", "letter", "legal", "tabloid"})
     void the_example_wall_fits_any_paper(String paper) throws IOException {
         byte[] pdf = print(HARBOUR, "--paper", paper);
-        for (int page = 1; page <= pages(pdf); page++) {
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             double widthMm;
             double heightMm;
             try (PDDocument document = Loader.loadPDF(pdf)) {

@@ -90,12 +90,6 @@ class LargePrintTests {
         }
     }
 
-    private static int pages(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
-        }
-    }
-
     /** Two texts laid on each other by hand are told of, and two beside each other are not. */
     @Test
     void the_check_for_overlaps_tells_of_one() throws IOException {
@@ -142,7 +136,7 @@ class LargePrintTests {
         assertEquals(0, ran.code(), ran.err());
         byte[] pdf = Files.readAllBytes(folder.resolve("out/cloth-plan.pdf"));
         StringBuilder all = new StringBuilder();
-        for (int page = 1; page <= pages(pdf); page++) {
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             List<Letter> words = ReadBack.letters(pdf, page).stream().filter(it -> !it.text().isBlank()).toList();
             assertEquals(List.of(), words.stream().filter(it -> it.sizePt() < LARGE_PT).toList(), "page " + page);
             assertEquals(List.of(), TextBoxes.overlaps(words), "page " + page);
@@ -203,7 +197,7 @@ class LargePrintTests {
     void goal_outlines_share_one_scale_over_all_pages() throws IOException {
         byte[] pdf = large("goal-grid", "A5");
         List<Double> scales = new ArrayList<>();
-        for (int page = 1; page <= pages(pdf); page++) {
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             String text = ReadBack.text(pdf, page);
             for (Drawn outline : ReadBack.drawn(pdf, page).stream().filter(it -> it.fill() == 0xeef0ec && it.filled() && it.stroked()).toList()) {
                 // Breakwater: 140 x 210 stitches at 18 an inch; Bosun's knot: 50 x 48 at 25; North cone: 40 x 40 at 16.

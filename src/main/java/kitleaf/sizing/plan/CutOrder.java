@@ -177,7 +177,7 @@ final class CutOrder {
 
     /**
      * Cuts off what a part has too much: all of it round a piece, and round several pieces what is worth keeping, so that
-     * it stays in one. The side that leaves the larger rectangle is cut last, or first: whichever leaves more.
+     * it stays in one. Of the two cuts that comes first whose order leaves the larger rectangle.
      */
     private Region trim(Region part, Block block) {
         boolean single = block instanceof Block.Single;

@@ -56,10 +56,6 @@ final class Draft {
                 .map(kin -> left[kin] + Stream.concat(onHand.stream(), bought.stream()).mapToInt(load -> load.numbers().get(kin)).sum()).boxed().toList();
     }
 
-    Group group() {
-        return group;
-    }
-
     /** The plan it has become. */
     GroupPlan plan(Proof proof) {
         return new GroupPlan(group, onHand.stream().sorted(Comparator.comparingInt(Load::cloth)).map(Load::filled).toList(),

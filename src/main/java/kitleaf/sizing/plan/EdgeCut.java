@@ -31,9 +31,4 @@ public record EdgeCut(int number, Run run, double fromMm, double x1Mm, double y1
         Objects.requireNonNull(run);
         frees = List.copyOf(frees);
     }
-
-    /** How long it is, in millimetres. */
-    public double lengthMm() {
-        return Math.hypot(x2Mm - x1Mm, y2Mm - y1Mm);
-    }
 }

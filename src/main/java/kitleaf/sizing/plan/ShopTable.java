@@ -3,6 +3,7 @@ package kitleaf.sizing.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * For every selection of pieces, the cheapest shop cuts it can be cut from: fewest pieces left without cloth, then the
@@ -13,12 +14,14 @@ final class ShopTable {
     private final Group group;
     private final Counts counts;
     private final List<Fronts> fronts;
+    private final double[] costs;
     private final Bill[] bills;
 
     private ShopTable(Group group, Counts counts, List<Fronts> fronts) {
         this.group = group;
         this.counts = counts;
         this.fronts = fronts;
+        this.costs = IntStream.range(0, group.shop().size()).mapToDouble(group::cost).toArray();
         this.bills = new Bill[counts.states()];
     }
 
@@ -87,7 +90,7 @@ final class ShopTable {
             }
         }
         for (int cut = 0; cut < group.shop().size(); cut++) {
-            if ((cheapest < 0 || group.cost(cut) < group.cost(cheapest)) && holds(cut, state)) {
+            if ((cheapest < 0 || costs[cut] < costs[cheapest]) && holds(cut, state)) {
                 cheapest = cut;
             }
         }
@@ -118,7 +121,7 @@ final class ShopTable {
             int cut = cheapest[from];
             if (cut >= 0) {
                 Bill rest = bills[state - from];
-                Bill bill = new Bill(rest.unplaced(), rest.cost() + group.cost(cut), rest.cuts() + 1, cut, from);
+                Bill bill = new Bill(rest.unplaced(), rest.cost() + costs[cut], rest.cuts() + 1, cut, from);
                 if (best[0] == null || bill.lessThan(best[0])) {
                     best[0] = bill;
                 }
