@@ -1,7 +1,6 @@
 package kitleaf.command;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,10 +12,8 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.Problem;
 import kitleaf.basket.Reading;
 import kitleaf.basket.Units;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The options every command that reads a basket has. */
 final class BasketSource {
@@ -24,22 +21,23 @@ final class BasketSource {
     /** More than this nobody reads in one go; the rest is counted. */
     private static final int PROBLEMS_SHOWN = 100;
 
-    @Parameters(index = "0", paramLabel = "BASKET")
-    private Path basket;
-
-    @Option(names = "--piece", paramLabel = "ID")
-    private List<String> pieces = new ArrayList<>();
-
-    @Option(names = "--units", paramLabel = "UNITS", converter = UnitsOption.class, completionCandidates = UnitsOption.Words.class)
-    private Units units;
-
-    @Option(names = "--language", paramLabel = "LANGUAGE", converter = LanguageOption.class)
-    private Locale language;
-
-    @Spec(Spec.Target.MIXEE)
-    private CommandSpec command;
+    private final Task task;
+    private final PositionalParamSpec basket;
+    private final OptionSpec piece;
+    private final OptionSpec units;
+    private final OptionSpec language;
 
     private Paper paper;
+
+    /** The options a command takes that reads a basket. */
+    BasketSource(Task task) {
+        this.task = task;
+        basket = task.add(PositionalParamSpec.builder().index("0").required(true).paramLabel("BASKET").type(Path.class));
+        piece = task.add(OptionSpec.builder("--piece").paramLabel("ID").type(List.class).auxiliaryTypes(String.class));
+        units = task.add(OptionSpec.builder("--units").paramLabel("UNITS").type(Units.class).converters(new UnitsOption())
+                .completionCandidates(new UnitsOption.Words()));
+        language = task.add(OptionSpec.builder("--language").paramLabel("LANGUAGE").type(Locale.class).converters(new LanguageOption()));
+    }
 
     /** The same source, printed on this paper instead of the basket's; null leaves the basket's. */
     BasketSource onPaper(Paper other) {
@@ -49,24 +47,25 @@ final class BasketSource {
 
     /** Where the basket lies. */
     Path basket() {
-        return basket;
+        return basket.getValue();
     }
 
     /** Reads the basket and picks the pieces asked for. */
     Basket read() throws Failure {
-        Reading reading = BasketReader.read(basket, Optional.ofNullable(language));
-        reading.language().ifPresent(Voice.of(command)::turnTo);
+        Reading reading = BasketReader.read(basket(), Optional.ofNullable(language.getValue()));
+        reading.language().ifPresent(task.voice()::turnTo);
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
         Basket whole = reading.basket().get();
-        return pick(whole.on(paper == null ? whole.paper() : paper, units == null ? whole.units() : units));
+        return pick(whole.on(paper == null ? whole.paper() : paper, Optional.<Units>ofNullable(units.getValue()).orElse(whole.units())));
     }
 
     private Basket pick(Basket whole) throws Failure {
+        List<String> pieces = Optional.<List<String>>ofNullable(piece.getValue()).orElse(List.of());
         for (String id : pieces) {
-            if (whole.pieces().stream().noneMatch(piece -> piece.id().equals(id))) {
-                throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket.toString(),
+            if (whole.pieces().stream().noneMatch(one -> one.id().equals(id))) {
+                throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket().toString(),
                         whole.pieces().stream().map(Piece::id).collect(Collectors.joining(", ")));
             }
         }

@@ -1,20 +1,18 @@
 package kitleaf.command;
 
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Writes the script by which a shell completes commands, options and their words. */
-@Command(name = "completion")
-final class CompletionCommand implements Runnable {
+final class CompletionCommand extends Task {
 
-    @Spec
-    private CommandSpec spec;
+    CompletionCommand(Kitleaf kitleaf) {
+        super(kitleaf, "completion");
+    }
 
     @Override
-    public void run() {
-        spec.commandLine().getOut().print(AutoComplete.bash("kitleaf", spec.root().commandLine()));
-        spec.commandLine().getOut().flush();
+    public Integer call() {
+        line().getOut().print(AutoComplete.bash("kitleaf", spec().root().commandLine()));
+        line().getOut().flush();
+        return Exit.DONE;
     }
 }

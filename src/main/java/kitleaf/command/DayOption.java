@@ -4,12 +4,18 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import kitleaf.words.Said;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Reads {@code --as-of}. */
 final class DayOption implements ITypeConverter<LocalDate> {
 
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2199;
+
+    /** The option. */
+    static OptionSpec.Builder asOf() {
+        return OptionSpec.builder("--as-of").paramLabel("DATE").type(LocalDate.class).converters(new DayOption());
+    }
 
     @Override
     public LocalDate convert(String value) {

@@ -11,15 +11,13 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The program. */
-@Command(name = "kitleaf", versionProvider = Kitleaf.Version.class)
 public final class Kitleaf {
 
     private static final int HELP_WIDTH = 80;
@@ -31,23 +29,20 @@ public final class Kitleaf {
     private static final Set<String> ABOUT_ALL = Set.of(HELP, COMPLETION);
 
     /** The commands by their names, in the order help shows them. */
-    private static final Map<String, Supplier<Object>> COMMANDS = new LinkedHashMap<>();
+    private static final Map<String, Function<Kitleaf, CommandSpec>> COMMANDS = new LinkedHashMap<>();
 
     static {
-        COMMANDS.put("print", PrintCommand::new);
-        COMMANDS.put("reckon", ReckonCommand::new);
-        COMMANDS.put("check", CheckCommand::new);
-        COMMANDS.put("new", NewCommand::new);
-        COMMANDS.put("log", LogCommand::new);
-        COMMANDS.put("watch", WatchCommand::new);
-        COMMANDS.put("threads", ThreadsCommand::new);
-        COMMANDS.put("schema", SchemaCommand::new);
-        COMMANDS.put(COMPLETION, CompletionCommand::new);
-        COMMANDS.put(HELP, CommandLine.HelpCommand::new);
+        COMMANDS.put("print", kitleaf -> new PrintCommand(kitleaf).spec());
+        COMMANDS.put("reckon", kitleaf -> new ReckonCommand(kitleaf).spec());
+        COMMANDS.put("check", kitleaf -> new CheckCommand(kitleaf).spec());
+        COMMANDS.put("new", kitleaf -> new NewCommand(kitleaf).spec());
+        COMMANDS.put("log", kitleaf -> new LogCommand(kitleaf).spec());
+        COMMANDS.put("watch", kitleaf -> new WatchCommand(kitleaf).spec());
+        COMMANDS.put("threads", kitleaf -> new ThreadsCommand(kitleaf).spec());
+        COMMANDS.put("schema", kitleaf -> new SchemaCommand(kitleaf).spec());
+        COMMANDS.put(COMPLETION, kitleaf -> new CompletionCommand(kitleaf).spec());
+        COMMANDS.put(HELP, kitleaf -> CommandSpec.forAnnotatedObject(new CommandLine.HelpCommand()));
     }
-
-    @Option(names = {"-V", "--version"}, versionHelp = true)
-    private boolean version;
 
     private final Terminal terminal;
     private final Voice voice;
@@ -74,12 +69,16 @@ public final class Kitleaf {
 
     /** The program with the command that is called, or with all where one speaks of the others. */
     static CommandLine line(Terminal terminal, Voice voice, String called) {
-        CommandLine line = new CommandLine(new Kitleaf(terminal, voice));
+        Kitleaf kitleaf = new Kitleaf(terminal, voice);
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(kitleaf).name("kitleaf").versionProvider(new Version());
+        spec.addOption(Task.flag("-V", "--version").versionHelp(true).build());
+        spec.addOption(Task.flag("-h", "--help").usageHelp(true).descriptionKey("help").build());
+        CommandLine line = new CommandLine(spec);
         // To read a command's options takes longer than to read a basket, so only the one that is called is looked at.
         boolean all = ABOUT_ALL.contains(called) || !COMMANDS.containsKey(called);
         COMMANDS.forEach((name, command) -> {
             if (all || name.equals(called)) {
-                line.addSubcommand(name, command.get());
+                line.addSubcommand(name, command.apply(kitleaf));
             }
         });
         line.registerConverter(Path.class, new PathOption());

@@ -6,7 +6,7 @@ import kitleaf.sheet.Sheet;
 import kitleaf.sheet.SheetKind;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Said;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** How much one run prints before it asks whether that is meant. */
 final class Limits {
@@ -14,14 +14,18 @@ final class Limits {
     /** A template may make this many pages for each it was given: more is a loop without end. */
     private static final int PAGES_FOR_ONE = 100;
 
-    @Option(names = "--most-pages", paramLabel = "N", converter = PlacesOption.class, defaultValue = "20000")
-    private int pages;
+    private final OptionSpec mostPages;
+    private final OptionSpec mostLabels;
 
-    @Option(names = "--most-labels", paramLabel = "N", converter = PlacesOption.class, defaultValue = "500000")
-    private int labels;
+    /** The limits a command takes. */
+    Limits(Task task) {
+        mostPages = task.add(PlacesOption.number("--most-pages").defaultValue("20000"));
+        mostLabels = task.add(PlacesOption.number("--most-labels").defaultValue("500000"));
+    }
 
     /** Refuses labels past the limit, before any is laid out. */
     void checkLabels(SheetKind kind, Basket basket) throws Failure {
+        int labels = mostLabels.getValue();
         if (kind != SheetKind.BOBBIN_LABELS || calledFor(basket) <= labels) {
             return;
         }
@@ -34,6 +38,7 @@ final class Limits {
 
     /** Refuses a sheet of more pages than the limit. */
     void checkPages(Sheet sheet) throws Failure {
+        int pages = mostPages.getValue();
         if (sheet.pages() > pages) {
             throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "print.most-pages", sheet.kind().id(), sheet.pages(), pages);
         }

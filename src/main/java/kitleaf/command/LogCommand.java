@@ -4,45 +4,40 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.Optional;
 import kitleaf.basket.LogEdit;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.PieceFile;
 import kitleaf.sizing.StitchTally;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Writes a sitting into a piece's log. */
-@Command(name = "log", customSynopsis = "kitleaf log [BASKET] PIECE --stitches N --hours H [--on DATE]")
-final class LogCommand implements Callable<Integer> {
+final class LogCommand extends Task {
 
-    @Parameters(arity = "1..2", paramLabel = "[BASKET] PIECE", descriptionKey = "which-piece", hideParamSyntax = true)
-    private List<String> piece;
+    private final PositionalParamSpec piece = add(PositionalParamSpec.builder().arity("1..2").required(true).paramLabel("[BASKET] PIECE").descriptionKey("which-piece")
+            .hideParamSyntax(true).type(List.class).auxiliaryTypes(String.class));
+    private final OptionSpec stitches = add(OptionSpec.builder("--stitches").paramLabel("N").required(true).type(int.class)
+            .converters(new ValueOption.Stitches()));
+    private final OptionSpec hours = add(OptionSpec.builder("--hours").paramLabel("H").required(true).type(double.class)
+            .converters(new ValueOption.Hours()));
+    private final OptionSpec day = add(OptionSpec.builder("--on").paramLabel("DATE").type(LocalDate.class).converters(new ValueOption.Day()));
 
-    @Option(names = "--stitches", paramLabel = "N", required = true, converter = ValueOption.Stitches.class)
-    private int stitches;
-
-    @Option(names = "--hours", paramLabel = "H", required = true, converter = ValueOption.Hours.class)
-    private double hours;
-
-    @Option(names = "--on", paramLabel = "DATE", converter = ValueOption.Day.class)
-    private LocalDate on;
-
-    @Spec
-    private CommandSpec spec;
+    LogCommand(Kitleaf kitleaf) {
+        super(kitleaf, "log");
+        spec().usageMessage().customSynopsis("kitleaf log [BASKET] PIECE --stitches N --hours H [--on DATE]");
+    }
 
     @Override
     public Integer call() throws Failure {
         LocalDate today = LocalDate.now();
-        if (on != null && on.isAfter(today)) {
+        LocalDate on = Optional.<LocalDate>ofNullable(day.getValue()).orElse(today);
+        if (on.isAfter(today)) {
             throw Failure.of(Exit.WRONG_USAGE, "log.future", on.toString(), today.toString());
         }
-        PieceFile file = PieceArgument.find(piece);
-        LogEntry entry = new LogEntry(on == null ? today : on, hours, stitches);
+        PieceFile file = PieceArgument.find(piece.getValue());
+        LogEntry entry = new LogEntry(on, hours.<Double>getValue(), stitches.<Integer>getValue());
         LogEdit edit = LogEdit.of(file, entry);
         if (edit instanceof LogEdit.Broken broken) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
@@ -64,13 +59,12 @@ final class LogCommand implements Callable<Integer> {
     }
 
     private void tell(Piece logged, LogEntry entry) {
-        Voice voice = Voice.of(spec);
         StitchTally tally = StitchTally.of(logged);
         String time = BigDecimal.valueOf(entry.hours()).stripTrailingZeros().toPlainString();
-        spec.commandLine().getOut().println(voice.say("log.done", logged.title(), entry.on().toString(), entry.stitches(), time,
+        line().getOut().println(voice().say("log.done", logged.title(), entry.on().toString(), entry.stitches(), time,
                 tally.left(), tally.total()));
         if (logged.progress().done().isPresent()) {
-            spec.commandLine().getOut().println(voice.say("log.done-figure"));
+            line().getOut().println(voice().say("log.done-figure"));
         }
     }
 }

@@ -8,49 +8,39 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.PieceFile;
 import kitleaf.basket.Reading;
 import kitleaf.words.Said;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Begins a basket, or a piece in one. */
-@Command(name = "new")
-final class NewCommand implements Callable<Integer> {
+final class NewCommand extends Task {
 
     private static final String ENDING = ".yaml";
     private static final String FIRST = "First piece";
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DIR")
-    private Path folder;
+    private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").arity("0..1").paramLabel("DIR").type(Path.class));
+    private final OptionSpec piece = add(OptionSpec.builder("--piece").paramLabel("NAME").type(String.class).converters(new ValueOption.Words()));
 
-    @Option(names = "--piece", paramLabel = "NAME", converter = ValueOption.Words.class)
-    private String title;
-
-    @ParentCommand
-    private Kitleaf kitleaf;
-
-    @Spec
-    private CommandSpec spec;
+    NewCommand(Kitleaf kitleaf) {
+        super(kitleaf, "new");
+    }
 
     @Override
     public Integer call() throws Failure, IOException {
-        if (title == null && folder == null) {
+        String title = piece.getValue();
+        if (title == null && folder.getValue() == null) {
             throw Failure.of(Exit.WRONG_USAGE, "new.no-folder");
         }
-        Path target = folder == null ? Path.of("") : folder;
+        Path target = Optional.<Path>ofNullable(folder.getValue()).orElse(Path.of(""));
         try {
             if (title == null) {
                 basket(target);
             } else {
-                piece(target);
+                piece(target, title);
             }
         } catch (IOException e) {
             throw OutFolder.couldNotWriteThere(target, e);
@@ -72,10 +62,10 @@ final class NewCommand implements Callable<Integer> {
         Path piece = create(pieces, answers);
         FileText.create(settings, NewText.basket());
         told(List.of(settings, piece));
-        spec.commandLine().getOut().println(Voice.of(spec).say("new.then", basket.toString()));
+        line().getOut().println(voice().say("new.then", basket.toString()));
     }
 
-    private void piece(Path basket) throws Failure, IOException {
+    private void piece(Path basket, String title) throws Failure, IOException {
         Path pieces = basket.resolve("pieces");
         if (!Files.exists(basket.resolve("basket.yaml")) && !Files.isDirectory(pieces)) {
             throw Failure.of(Exit.WRONG_USAGE, "new.no-basket", shown(basket));
@@ -89,13 +79,13 @@ final class NewCommand implements Callable<Integer> {
         Files.createDirectories(pieces);
         told(List.of(create(pieces, answers)));
         if (reading.basket().isEmpty() && !PieceFile.in(basket).isEmpty() && !BasketReader.read(basket).problems().isEmpty()) {
-            spec.commandLine().getOut().println(Voice.of(spec).say("new.problems", shown(basket)));
+            line().getOut().println(voice().say("new.problems", shown(basket)));
         }
     }
 
     private NewText.Answers answers(Optional<String> given) throws Failure, IOException {
-        PrintWriter out = spec.commandLine().getOut();
-        return kitleaf.terminal().typed().isPresent() ? new Questions(kitleaf.terminal().typed().get(), out, kitleaf.voice()).piece(given)
+        PrintWriter out = line().getOut();
+        return terminal().typed().isPresent() ? new Questions(terminal().typed().get(), out, voice()).piece(given)
                 : NewText.Answers.example(given.orElse(FIRST));
     }
 
@@ -126,7 +116,7 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private void told(List<Path> files) {
-        files.forEach(file -> spec.commandLine().getOut().println(Voice.of(spec).say("new.wrote", file.toString())));
+        files.forEach(file -> line().getOut().println(voice().say("new.wrote", file.toString())));
     }
 
     private static Object shown(Path basket) {

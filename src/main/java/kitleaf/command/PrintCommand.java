@@ -6,97 +6,69 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import kitleaf.basket.Paper;
 import kitleaf.sheet.SheetKind;
 import kitleaf.sizing.Reckoning;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Prints sheets. */
-@Command(name = "print")
-class PrintCommand implements Callable<Integer> {
+class PrintCommand extends Task {
 
-    @Mixin
-    private BasketSource source;
+    private final BasketSource source = new BasketSource(this);
+    private final OptionSpec only = add(OptionSpec.builder("--only").paramLabel("SHEET").splitRegex(",").type(List.class).auxiliaryTypes(SheetKind.class)
+            .converters(new SheetKindOption()).completionCandidates(new SheetKindOption.Words()));
+    private final OptionSpec out = add(OptionSpec.builder("--out").paramLabel("DIR").type(Path.class).defaultValue("out"));
+    private final OptionSpec paper = add(OptionSpec.builder("--paper").paramLabel("PAPER").type(Paper.class).converters(new PaperOption())
+            .completionCandidates(new PaperOption.Words()));
+    private final OptionSpec large = add(flag("--large"));
+    private final OptionSpec skip = add(PlacesOption.number("--skip").defaultValue("0"));
+    private final OptionSpec asOf = add(DayOption.asOf());
+    private final OptionSpec planTime = add(SecondsOption.planSeconds());
+    private final OptionSpec templates = add(OptionSpec.builder("--templates").paramLabel("DIR").type(Path.class));
+    private final OptionSpec pictures = add(flag("--png"));
+    private final OptionSpec open = add(flag("--open"));
+    private final Limits limits = new Limits(this);
+    private final OptionSpec timings = add(flag("--timings").hidden(true));
 
-    @Option(names = "--only", paramLabel = "SHEET", split = ",", converter = SheetKindOption.class,
-            completionCandidates = SheetKindOption.Words.class)
-    private List<SheetKind> only = List.of();
+    PrintCommand(Kitleaf kitleaf) {
+        this(kitleaf, "print");
+    }
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "out")
-    private Path out;
-
-    @Option(names = "--paper", paramLabel = "PAPER", converter = PaperOption.class, completionCandidates = PaperOption.Words.class)
-    private Paper paper;
-
-    @Option(names = "--large")
-    private boolean large;
-
-    @Option(names = "--skip", paramLabel = "N", converter = PlacesOption.class, defaultValue = "0")
-    private int skip;
-
-    @Option(names = "--as-of", paramLabel = "DATE", converter = DayOption.class)
-    private LocalDate asOf;
-
-    @Option(names = "--plan-seconds", paramLabel = "N", converter = SecondsOption.class, defaultValue = PlanTime.USUAL)
-    private PlanTime planTime;
-
-    @Option(names = "--templates", paramLabel = "DIR")
-    private Path templates;
-
-    @Option(names = "--png")
-    private boolean pictures;
-
-    @Option(names = "--open")
-    private boolean open;
-
-    @Mixin
-    private Limits limits;
-
-    @Option(names = "--timings", hidden = true)
-    private boolean timings;
-
-    @ParentCommand
-    private Kitleaf kitleaf;
-
-    @Spec
-    private CommandSpec spec;
+    /** A command that takes what {@code print} takes. */
+    PrintCommand(Kitleaf kitleaf, String name) {
+        super(kitleaf, name);
+    }
 
     @Override
     public Integer call() throws Failure {
-        Voice voice = kitleaf.voice();
-        Clock clock = timings ? Clock.sinceStart() : Clock.unread();
+        Clock clock = given(timings) ? Clock.sinceStart() : Clock.unread();
         List<Printed> printed = print(clock, reckoning -> { });
-        printed.forEach(sheet -> spec.commandLine().getOut().println(sheet.told(voice)));
+        printed.forEach(sheet -> line().getOut().println(sheet.told(voice())));
         warn(printed);
-        if (only.contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN))) {
-            spec.commandLine().getOut().println(voice.say("plan.nothing"));
+        if (only().contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN))) {
+            line().getOut().println(voice().say("plan.nothing"));
         } else if (printed.isEmpty()) {
-            spec.commandLine().getOut().println(voice.say("print.nothing"));
+            line().getOut().println(voice().say("print.nothing"));
         }
         openIfAsked(printed);
-        if (timings) {
-            clock.print(spec.commandLine().getErr());
+        if (given(timings)) {
+            clock.print(line().getErr());
         }
         return Exit.DONE;
     }
 
     /** Prints what the options ask for. */
     final List<Printed> print(Clock clock, Consumer<Reckoning> reckoned) throws Failure {
-        if (templates != null && !Files.isDirectory(templates)) {
-            throw Failure.of(Exit.WRONG_USAGE, "print.templates", templates.toString());
+        Optional<Path> hers = templates();
+        if (hers.isPresent() && !Files.isDirectory(hers.get())) {
+            throw Failure.of(Exit.WRONG_USAGE, "print.templates", hers.get().toString());
         }
-        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), kitleaf.terminal().watched(), kitleaf.voice());
-        List<SheetKind> kinds = List.copyOf(only.isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only));
+        ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
+        List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper), kinds, !only.isEmpty(), out, large, pictures, skip, Optional.ofNullable(asOf), planTime,
-                    Optional.ofNullable(templates), progress, reckoned, limits, clock)).run();
+            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large), given(pictures), skip.getValue(),
+                    Optional.ofNullable(asOf.getValue()), planTime.<PlanTime>getValue(), hers, progress, reckoned, limits, clock)).run();
         } finally {
             progress.clear();
         }
@@ -105,16 +77,16 @@ class PrintCommand implements Callable<Integer> {
     /** Says what had to be cut short. */
     final void warn(List<Printed> printed) {
         for (Printed sheet : printed) {
-            sheet.warnings(kitleaf.voice()).forEach(warning -> spec.commandLine().getErr().println(
-                    kitleaf.voice().say("print.warning", sheet.file().getFileName().toString(), warning)));
+            sheet.warnings(voice()).forEach(warning -> line().getErr().println(
+                    voice().say("print.warning", sheet.file().getFileName().toString(), warning)));
         }
     }
 
     /** Opens what was printed, with {@code --open}. */
     final void openIfAsked(List<Printed> printed) {
         List<Path> pdfs = printed.stream().filter(sheet -> sheet.report().isPresent()).map(Printed::file).toList();
-        if (open && !pdfs.isEmpty()) {
-            Viewer.open(pdfs.size() == 1 ? pdfs.get(0) : out).map(kitleaf.voice()::say).ifPresent(spec.commandLine().getErr()::println);
+        if (given(open) && !pdfs.isEmpty()) {
+            Viewer.open(pdfs.size() == 1 ? pdfs.get(0) : out()).map(voice()::say).ifPresent(line().getErr()::println);
         }
     }
 
@@ -123,14 +95,15 @@ class PrintCommand implements Callable<Integer> {
     }
 
     final Path out() {
-        return out;
+        return out.getValue();
     }
 
     final Optional<Path> templates() {
-        return Optional.ofNullable(templates);
+        return Optional.ofNullable(templates.getValue());
     }
 
-    final CommandSpec spec() {
-        return spec;
+    /** The sheets asked for; all the usual ones if none. */
+    private List<SheetKind> only() {
+        return Optional.<List<SheetKind>>ofNullable(only.getValue()).orElse(List.of());
     }
 }

@@ -6,32 +6,27 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import kitleaf.basket.Schemas;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Writes the schemas by which an editor completes and checks while she types. */
-@Command(name = "schema")
-final class SchemaCommand implements Callable<Integer> {
+final class SchemaCommand extends Task {
 
-    @Parameters(index = "0", paramLabel = "DIR")
-    private Path basket;
+    private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").required(true).paramLabel("DIR").type(Path.class));
 
-    @Spec
-    private CommandSpec spec;
+    SchemaCommand(Kitleaf kitleaf) {
+        super(kitleaf, "schema");
+    }
 
     @Override
     public Integer call() throws Failure {
+        Path basket = folder.getValue();
         if (!Files.isDirectory(basket)) {
             throw Failure.of(Exit.WRONG_USAGE, "schema.no-folder", basket.toString());
         }
-        Path folder = basket.resolve(Schemas.FOLDER);
-        Voice voice = Voice.of(spec);
-        PrintWriter told = spec.commandLine().getOut();
-        try (OutFolder out = OutFolder.open(folder)) {
+        Path schemas = basket.resolve(Schemas.FOLDER);
+        PrintWriter told = line().getOut();
+        try (OutFolder out = OutFolder.open(schemas)) {
             Map<String, String> files = Schemas.files();
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {
@@ -41,11 +36,11 @@ final class SchemaCommand implements Callable<Integer> {
             out.replaceAll();
             files.keySet().forEach(name -> told.println(out.path(name)));
         } catch (IOException e) {
-            throw OutFolder.noRoomForSchemas(folder, e);
+            throw OutFolder.noRoomForSchemas(schemas, e);
         }
-        told.println(voice.say("schema.basket"));
+        told.println(voice().say("schema.basket"));
         told.println("  " + Schemas.BASKET_COMMENT);
-        told.println(voice.say("schema.pieces"));
+        told.println(voice().say("schema.pieces"));
         told.println("  " + Schemas.PIECE_COMMENT);
         return Exit.DONE;
     }

@@ -1,12 +1,18 @@
 package kitleaf.command;
 
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Reads {@code --plan-seconds}. */
 final class SecondsOption implements ITypeConverter<PlanTime> {
 
     /** A day: whoever waits longer mistyped. */
     private static final double MOST = 86_400;
+
+    /** The option. */
+    static OptionSpec.Builder planSeconds() {
+        return OptionSpec.builder("--plan-seconds").paramLabel("N").type(PlanTime.class).converters(new SecondsOption()).defaultValue(PlanTime.USUAL);
+    }
 
     @Override
     public PlanTime convert(String value) {

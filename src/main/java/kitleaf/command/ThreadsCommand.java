@@ -1,26 +1,20 @@
 package kitleaf.command;
 
 import java.io.IOException;
-import java.util.concurrent.Callable;
 import kitleaf.basket.ThreadsCsv;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Gives the threads of a basket as a table. */
-@Command(name = "threads")
-final class ThreadsCommand implements Callable<Integer> {
+final class ThreadsCommand extends Task {
 
-    @Mixin
-    private BasketSource source;
+    private final BasketSource source = new BasketSource(this);
 
-    @Spec
-    private CommandSpec spec;
+    ThreadsCommand(Kitleaf kitleaf) {
+        super(kitleaf, "threads");
+    }
 
     @Override
     public Integer call() throws Failure, IOException {
-        ThreadsCsv.write(source.read().pieces(), spec.commandLine().getOut());
+        ThreadsCsv.write(source.read().pieces(), line().getOut());
         return Exit.DONE;
     }
 }

@@ -10,7 +10,6 @@ import kitleaf.basket.WrongValue;
 import kitleaf.press.PressWords;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Says things in her language: her surroundings' until a basket names one, then the basket's. */
 final class Voice {
@@ -25,11 +24,6 @@ final class Voice {
 
     Voice(Locale language) {
         this.language = language;
-    }
-
-    /** The voice of the program that a command belongs to. */
-    static Voice of(CommandSpec spec) {
-        return ((Kitleaf) spec.root().userObject()).voice();
     }
 
     /** The language of these surroundings: German where they say so, else English. */

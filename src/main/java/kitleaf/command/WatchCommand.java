@@ -10,10 +10,8 @@ import java.util.concurrent.TimeUnit;
 import kitleaf.sheet.PlainChanges;
 import kitleaf.sizing.Reckoning;
 import kitleaf.words.Said;
-import picocli.CommandLine.Command;
 
 /** Prints again on every save. It takes the options of {@code print}. */
-@Command(name = "watch")
 final class WatchCommand extends PrintCommand {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
@@ -22,6 +20,10 @@ final class WatchCommand extends PrintCommand {
 
     private volatile boolean stopped;
     private Optional<Reckoning> last = Optional.empty();
+
+    WatchCommand(Kitleaf kitleaf) {
+        super(kitleaf, "watch");
+    }
 
     @Override
     public Integer call() throws Failure {
@@ -44,7 +46,7 @@ final class WatchCommand extends PrintCommand {
     }
 
     private void watch() throws Failure {
-        BasketWatch watch = new BasketWatch(source().basket(), out(), templates(), Voice.of(spec()));
+        BasketWatch watch = new BasketWatch(source().basket(), out(), templates(), voice());
         try {
             Said printed = sheets(again());
             say(Said.of("watch.begun", printed, out().toString(), source().basket().toString()));
@@ -60,7 +62,7 @@ final class WatchCommand extends PrintCommand {
                 Optional<Reckoning> before = last;
                 List<Printed> printed = again();
                 if (before.isPresent() && last.isPresent()) {
-                    String changed = new PlainChanges(Voice.of(spec()).language()).between(before.get(), last.get());
+                    String changed = new PlainChanges(voice().language()).between(before.get(), last.get());
                     say(Said.of("watch.changed", saved.get(), changed, sheets(printed)));
                 } else {
                     say(Said.of("watch.printed", saved.get(), sheets(printed)));
@@ -91,11 +93,11 @@ final class WatchCommand extends PrintCommand {
     }
 
     private void tell(Failure failure) {
-        spec().commandLine().getErr().println(failure.told(Voice.of(spec())));
+        line().getErr().println(failure.told(voice()));
         say(last.isPresent() ? Said.of("watch.stay", out().toString()) : Said.of("watch.waiting"));
     }
 
     private void say(Said words) {
-        spec().commandLine().getOut().println(LocalTime.now().format(CLOCK) + " " + Voice.of(spec()).say(words));
+        line().getOut().println(LocalTime.now().format(CLOCK) + " " + voice().say(words));
     }
 }

@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import kitleaf.Phrases;
 import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -96,5 +98,21 @@ class HelpTests {
         assertTrue(Ran.in(germany).out().contains("\nBefehle:\n  print "));
         assertTrue(Ran.in(germany, "help", "help").out().contains("Ohne COMMAND wird die Hilfe"));
         assertTrue(Ran.kitleaf("help", "print").out().startsWith("Print the sheets of a basket as PDF.\nUsage: kitleaf print "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "reckon", "check", "new", "log", "watch", "threads", "schema", "completion"})
+    void everyCommandGivesItsHelpWhenAskedForIt(String command) {
+        Ran help = Ran.kitleaf("help", command);
+        assertEquals(help, Ran.kitleaf(command, "--help"));
+        assertEquals(help, Ran.kitleaf(command, "-h"));
+        assertEquals(0, help.code());
+    }
+
+    @Test
+    void theProgramGivesItsHelpWhenAskedForIt() {
+        Ran help = Ran.kitleaf("--help");
+        assertEquals(0, help.code());
+        assertEquals(Ran.kitleaf("help").out(), help.out());
     }
 }

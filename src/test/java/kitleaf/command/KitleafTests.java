@@ -78,6 +78,10 @@ class KitleafTests {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "print|Missing required parameter: 'BASKET'",
+        "check|Missing required parameter: 'BASKET'",
+        "schema|Missing required parameter: 'DIR'",
+        "log x --hours 1|Missing required option: '--stitches=N'",
+        "log --stitches 3 --hours 1|Missing required parameter",
         "pint x|Unmatched argument",
         "print x --paper A9|'A9' is no paper Kitleaf knows; write A5, A4",
         "print x --units inches|'inches' is not a unit; write in or cm",

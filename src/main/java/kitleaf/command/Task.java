@@ -1,0 +1,64 @@
+package kitleaf.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * One of the program's commands. What it takes is told to picocli in code: to read it from annotations takes longer than
+ * to read a basket.
+ */
+abstract class Task implements Callable<Integer> {
+
+    private final Kitleaf kitleaf;
+    private final CommandSpec spec;
+
+    Task(Kitleaf kitleaf, String name) {
+        this.kitleaf = kitleaf;
+        this.spec = CommandSpec.wrapWithoutInspection(this).name(name);
+        add(flag("-h", "--help").usageHelp(true).descriptionKey("help"));
+    }
+
+    /** An option without a value. */
+    static OptionSpec.Builder flag(String... names) {
+        return OptionSpec.builder(names).type(boolean.class).arity("0");
+    }
+
+    /** Whether an option without a value was given. */
+    static boolean given(OptionSpec flag) {
+        return Boolean.TRUE.equals(flag.getValue());
+    }
+
+    /** Takes an option. */
+    final OptionSpec add(OptionSpec.Builder option) {
+        OptionSpec built = option.build();
+        spec.addOption(built);
+        return built;
+    }
+
+    /** Takes an argument. */
+    final PositionalParamSpec add(PositionalParamSpec.Builder argument) {
+        PositionalParamSpec built = argument.build();
+        spec.addPositional(built);
+        return built;
+    }
+
+    final CommandSpec spec() {
+        return spec;
+    }
+
+    /** Where it writes. */
+    final CommandLine line() {
+        return spec.commandLine();
+    }
+
+    final Terminal terminal() {
+        return kitleaf.terminal();
+    }
+
+    final Voice voice() {
+        return kitleaf.voice();
+    }
+}
