@@ -5,21 +5,24 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 
 /**
  * Packs the program into a folder that runs where there is no Java: a runtime with the program linked in, classes laid
- * out for a quick start by a training run, and a launcher. Works with the JDK that runs it, 17 or later, for the system it
- * runs on.
+ * out for a quick start by a training run, and a launcher. Works with JDK 17 and later, for the system it runs on.
  *
- * <p>{@code java src/dist/Packer.java PROJECT VERSION}, after the jar has been built.
+ * <p>{@code java src/dist/Packer.java PROJECT VERSION [JDK]}, after the jar has been built. Without a JDK named it takes the newest
+ * that lies beside the one it runs on, if that is 25 or later, since those keep more ready for the start.
  */
 final class Packer {
 
@@ -32,11 +35,21 @@ final class Packer {
      */
     private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmn16m");
 
-    /** What is done most, and what the program is trained on: every kind of sheet of a basket that has something of everything. */
-    private static final List<String> PRINT = List.of("print", "examples/harbour", "--out", "target/dist/training/out");
+    /** The first Java that keeps classes linked, not only loaded (JEP 483, 514). */
+    private static final int KEEPS_LINKED = 25;
+
+    /** What the training run wrote down is of classes alone: methods compiled because they were once, not because they are needed, cost a short run more than they save. */
+    private static final List<String> CLASSES_ALONE = List.of("-XX:+UnlockDiagnosticVMOptions", "-XX:-AOTRecordTraining");
+
+    /** Bought stock, which the example does not have. */
+    private static final String STOCK = "\nlabel-stock: {columns: 3, rows: 10, label: 63 mm x 25 mm, first: 8 mm x 15 mm, pitch: 65 mm x 26 mm}\n";
+
+    private static final Pattern RELEASE = Pattern.compile("JAVA_VERSION=\"([0-9]+).*");
 
     /** Licences and notices in the jar. */
     private static final Pattern PAPERS = Pattern.compile("/?META-INF/([^/]*(LICENSE|NOTICE|licenses|MPL|LGPL)[^/]*|licenses/.*)");
+
+    private static final String CACHE = "runtime/lib/kitleaf.aot";
 
     private final Path project;
     private final String version;
@@ -51,7 +64,33 @@ final class Packer {
     }
 
     public static void main(String[] arguments) throws Exception {
+        Path here = Path.of(System.getProperty("java.home")).toRealPath();
+        Path jdk = arguments.length > 2 && !arguments[2].isBlank() ? Path.of(arguments[2]).toRealPath() : newestBeside(here).orElse(here);
+        if (!jdk.equals(here)) {
+            List<String> command = List.of(jdk.resolve("bin/java").toString(), arguments[0] + "/src/dist/Packer.java", arguments[0], arguments[1], jdk.toString());
+            System.exit(new ProcessBuilder(command).inheritIO().start().waitFor());
+        }
         new Packer(Path.of(arguments[0]).toAbsolutePath(), arguments[1]).pack();
+    }
+
+    /** The newest JDK in the folder that holds this one, if it keeps classes linked. */
+    private static Optional<Path> newestBeside(Path jdk) throws IOException {
+        try (Stream<Path> homes = Files.list(jdk.getParent())) {
+            return homes.filter(home -> (Files.exists(home.resolve("bin/jlink")) || Files.exists(home.resolve("bin/jlink.exe"))) && feature(home) >= KEEPS_LINKED).max(Comparator.comparing(Packer::feature));
+        }
+    }
+
+    /** 25 of a JDK 25; 0 where that cannot be told. */
+    private static int feature(Path jdk) {
+        try (Stream<String> lines = Files.lines(jdk.resolve("release"))) {
+            return lines.map(RELEASE::matcher).filter(Matcher::matches).mapToInt(line -> Integer.parseInt(line.group(1))).findFirst().orElse(0);
+        } catch (IOException unreadable) {
+            return 0;
+        }
+    }
+
+    private static boolean keepsLinked() {
+        return Runtime.version().feature() >= KEEPS_LINKED;
     }
 
     private void pack() throws Exception {
@@ -66,12 +105,15 @@ final class Packer {
     }
 
     /** The jar with a module descriptor in it. */
-    private Path module() throws IOException {
+    private Path module() throws IOException, InterruptedException {
         Path jar = work.resolve("kitleaf.jar");
         Files.copy(project.resolve("target/kitleaf.jar"), jar);
         tool("javac", "--module-version", version, "-d", work.resolve("descriptor").toString(),
                 "--patch-module", "kitleaf=" + jar, project.resolve("src/dist/module/module-info.java").toString());
         tool("jar", "--update", "--file", jar.toString(), "-C", work.resolve("descriptor").toString(), "module-info.class");
+        if (keepsLinked()) {
+            run(List.of(Path.of(System.getProperty("java.home"), "bin/java").toString(), project.resolve("src/dist/StackMaps.java").toString(), jar.toString()));
+        }
         return jar;
     }
 
@@ -81,24 +123,45 @@ final class Packer {
     }
 
     private void train() throws IOException, InterruptedException {
-        Path list = work.resolve("classes.txt");
-        java(List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + list), PRINT);
-        // The archive becomes the runtime's own: found without an option, wherever the folder is moved.
-        java(List.of("-XX:SharedClassListFile=" + list, "-Xshare:dump"), List.of());
+        if (keepsLinked()) {
+            Path written = work.resolve("classes.aotconf");
+            java(with(CLASSES_ALONE, "-XX:AOTMode=record", "-XX:AOTConfiguration=" + written), print());
+            java(with(CLASSES_ALONE, "-XX:AOTMode=create", "-XX:AOTConfiguration=" + written, "-XX:AOTCache=" + folder.resolve(CACHE)), List.of());
+        } else {
+            Path written = work.resolve("classes.txt");
+            java(List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + written), print());
+            // The archive becomes the runtime's own: found without an option, wherever the folder is moved.
+            java(List.of("-XX:SharedClassListFile=" + written, "-Xshare:dump"), List.of());
+        }
         // Without this the program would run from an archive it cannot use, only slower, and nobody would know.
-        java(List.of("-Xshare:on"), List.of("--version"));
+        java(keepsLinked() ? List.of("-XX:AOTMode=on", "-XX:AOTCache=" + folder.resolve(CACHE)) : List.of("-Xshare:on"), List.of("--version"));
+    }
+
+    /** What is done most, and what the program is trained on: every kind of sheet of a basket that has something of everything. */
+    private List<String> print() throws IOException {
+        Path basket = work.resolve("basket");
+        delete(basket);
+        copy(project.resolve("examples/harbour"), basket);
+        Files.writeString(basket.resolve("basket.yaml"), STOCK, StandardOpenOption.APPEND);
+        return List.of("print", basket.toString(), "--out", work.resolve("out").toString());
+    }
+
+    private static List<String> with(List<String> some, String... more) {
+        List<String> all = new ArrayList<>(some);
+        all.addAll(List.of(more));
+        return all;
     }
 
     private void launchers() throws IOException {
         Path bin = Files.createDirectories(folder.resolve("bin"));
-        launcher("kitleaf.sh", bin.resolve("kitleaf"));
-        launcher("kitleaf.bat", bin.resolve("kitleaf.bat"));
+        launcher("kitleaf.sh", bin.resolve("kitleaf"), "\"-XX:AOTCache=$runtime/lib/kitleaf.aot\"");
+        launcher("kitleaf.bat", bin.resolve("kitleaf.bat"), "\"-XX:AOTCache=%runtime%\\lib\\kitleaf.aot\"");
         bin.resolve("kitleaf").toFile().setExecutable(true, false);
     }
 
-    private void launcher(String template, Path to) throws IOException {
-        Files.writeString(to, Files.readString(project.resolve("src/dist").resolve(template))
-                .replace("@options@", String.join(" ", OPTIONS)).replace("@main@", MAIN));
+    private void launcher(String template, Path to, String cache) throws IOException {
+        String options = String.join(" ", keepsLinked() ? with(OPTIONS, cache) : OPTIONS);
+        Files.writeString(to, Files.readString(project.resolve("src/dist").resolve(template)).replace("@options@", options).replace("@main@", MAIN));
     }
 
     /** What one reads beside the program: the guide, the example, the licences. */
@@ -143,6 +206,10 @@ final class Packer {
         command.addAll(options);
         command.add(MAIN);
         command.addAll(arguments);
+        run(command);
+    }
+
+    private void run(List<String> command) throws IOException, InterruptedException {
         Path said = work.resolve("said.txt");
         int code = new ProcessBuilder(command).directory(project.toFile()).redirectErrorStream(true).redirectOutput(said.toFile()).start().waitFor();
         if (code != 0) {

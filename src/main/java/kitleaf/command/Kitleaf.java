@@ -64,6 +64,8 @@ public final class Kitleaf {
 
     /** Runs the program and ends the process with its exit code. */
     public static void main(String[] arguments) {
+        // The JDK's logging takes longer to start than a page to print, and templates have nothing to say by it.
+        System.setProperty("org.freemarker.loggerLibrary", "none");
         System.exit(run(arguments, Terminal.here(), System.getenv(), System.out, System.err));
     }
 

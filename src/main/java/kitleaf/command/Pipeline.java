@@ -9,7 +9,6 @@ import kitleaf.press.MarkupException;
 import kitleaf.press.Press;
 import kitleaf.sheet.Sheet;
 import kitleaf.sheet.SheetKind;
-import kitleaf.sheet.Sheets;
 import kitleaf.sheet.TemplateFault;
 import kitleaf.sheet.Templates;
 import kitleaf.sizing.Reckoning;
@@ -34,16 +33,15 @@ final class Pipeline {
         Reckoning reckoning = Reckoning.of(basket, job.planTime());
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
-        try (OutFolder out = OutFolder.open(job.out())) {
-            Templates templates = ahead.templates().in(basket.language());
-            for (SheetKind kind : job.kinds(basket)) {
+        List<SheetKind> kinds = job.kinds(basket);
+        try (OutFolder out = OutFolder.open(job.out());
+                SheetsAhead sheets = SheetsAhead.of(job, reckoning, ahead.templates().in(basket.language()), kinds)) {
+            for (SheetKind kind : kinds) {
                 job.progress().step("progress.laying-out", kind.id());
-                job.limits().checkLabels(kind, basket);
-                Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
-                job.limits().checkPages(sheet);
+                SheetsAhead.Begun begun = sheets.next();
                 job.clock().mark("lay out");
-                if (sheet.pages() > 0) {
-                    printed.addAll(press(sheet, basket, templates, out, PlanNotes.of(kind, reckoning)));
+                if (begun.sheet().pages() > 0) {
+                    printed.addAll(press(begun, basket, ahead.templates(), out, PlanNotes.of(kind, reckoning)));
                 }
                 out.clear(SheetPictures.lyingIn(job.out(), kind));
                 job.clock().mark("press");
@@ -63,10 +61,11 @@ final class Pipeline {
         return printed;
     }
 
-    private List<Printed> press(Sheet sheet, Basket basket, Templates templates, OutFolder out, List<Said> notes) throws IOException, Failure {
+    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out, List<Said> notes) throws IOException, Failure {
+        Sheet sheet = begun.sheet();
         List<Printed> printed = new ArrayList<>();
         Draft draft = out.draft(fileName(sheet.kind()));
-        try (Reader markup = templates.open(sheet); draft) {
+        try (Reader markup = begun.markup(); draft) {
             printed.add(new Printed(draft.target(), Press.press(markup, draft.stream(), job.pressSettings(basket, sheet)), notes));
         } catch (MarkupException e) {
             String place = templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id());

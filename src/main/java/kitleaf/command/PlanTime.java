@@ -21,4 +21,10 @@ record PlanTime(double seconds) implements Stopwatch {
         long allowed = (long) (seconds * NANOS);
         return () -> System.nanoTime() - start >= allowed;
     }
+
+    /** Asked for by whoever reads the options; a record's own would be made at run time, for a hundredth of a second. */
+    @Override
+    public String toString() {
+        return seconds + " s";
+    }
 }

@@ -32,6 +32,7 @@ import kitleaf.words.Words;
 public final class Templates {
 
     private static final String SUFFIX = ".ftlx";
+    private static final String STOPPABLE = "kitleaf.stoppable";
 
     private final Configuration configuration;
     private final Words words;
@@ -122,8 +123,7 @@ public final class Templates {
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
             Template template = configuration.getTemplate(name);
             boolean large = model.get("type") instanceof TypeScale type && type.large();
-            // Lets a loop that writes nothing be stopped.
-            _CoreAPI.addThreadInterruptedChecks(template);
+            makeStoppable(template);
             template.process(model, large ? FullFractions.into(out) : out);
         } catch (StackOverflowError e) {
             throw new TemplateFault(name + ": this template calls itself without end, or nests too deep; look at what it calls and includes");
@@ -145,6 +145,16 @@ public final class Templates {
             Integer column = e.getColumnNumber();
             throw fault(e.getTemplateSourceName() == null ? name : e.getTemplateSourceName(), line == null ? 1 : line,
                     column == null ? 1 : column, e.getMessageWithoutStackTop());
+        }
+    }
+
+    /** Lets a loop that writes nothing be stopped; once a template, since each time adds the same checks again. */
+    private static void makeStoppable(Template template) {
+        synchronized (template) {
+            if (template.getCustomAttribute(STOPPABLE) == null) {
+                _CoreAPI.addThreadInterruptedChecks(template);
+                template.setCustomAttribute(STOPPABLE, true);
+            }
         }
     }
 
