@@ -3,6 +3,7 @@ package kitleaf.sheet;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.TemplateLoader;
+import freemarker.core.ArithmeticEngine;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.core._CoreAPI;
@@ -54,7 +55,10 @@ public final class Templates {
         configuration.setObjectWrapper(new ViewWrapper());
         configuration.setLocale(Locale.ROOT);
         configuration.setLocalizedLookup(false);
-        configuration.setNumberFormat("c");
+        configuration.setCustomNumberFormats(Map.of(MarkupNumbers.NAME, new MarkupNumbers()));
+        configuration.setNumberFormat("@" + MarkupNumbers.NAME);
+        // The other one turns every double into a decimal and back.
+        configuration.setArithmeticEngine(ArithmeticEngine.CONSERVATIVE_ENGINE);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
         // What a template tries and recovers from is its own affair.

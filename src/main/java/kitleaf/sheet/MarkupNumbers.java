@@ -1,0 +1,73 @@
+package kitleaf.sheet;
+
+import freemarker.core.Environment;
+import freemarker.core.TemplateNumberFormat;
+import freemarker.core.TemplateNumberFormatFactory;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateNumberModel;
+import java.util.Locale;
+
+/**
+ * Writes the numbers of templates: with a point, without grouping, to a millionth at most. Lengths are reckoned in doubles, whose
+ * last digits are noise ({@code 16.999999999999996}), and noise takes longer to write and to read than the number.
+ */
+final class MarkupNumbers extends TemplateNumberFormatFactory {
+
+    /** What templates know it by, as {@code @length}. */
+    static final String NAME = "length";
+
+    private static final long ONE = 1_000_000;
+
+    /** Up to here a millionth is exact enough in a long, and beyond any paper. */
+    private static final double MOST = 1e12;
+
+    @Override
+    public TemplateNumberFormat get(String parameters, Locale locale, Environment environment) {
+        return new Format();
+    }
+
+    /** The number as markup has it. */
+    static String text(Number number) {
+        if (number instanceof Integer || number instanceof Long) {
+            return number.toString();
+        }
+        double value = number.doubleValue();
+        if (!(Math.abs(value) < MOST)) {
+            return number.toString();
+        }
+        long scaled = Math.round(value * ONE);
+        long whole = Math.abs(scaled) / ONE;
+        long rest = Math.abs(scaled) % ONE;
+        if (rest == 0) {
+            return Long.toString(scaled < 0 ? -whole : whole);
+        }
+        StringBuilder text = new StringBuilder(16);
+        if (scaled < 0) {
+            text.append('-');
+        }
+        text.append(whole).append('.');
+        for (long digit = ONE / 10; rest != 0; digit /= 10) {
+            text.append((char) ('0' + rest / digit));
+            rest %= digit;
+        }
+        return text.toString();
+    }
+
+    private static final class Format extends TemplateNumberFormat {
+
+        @Override
+        public String formatToPlainText(TemplateNumberModel number) throws TemplateModelException {
+            return text(number.getAsNumber());
+        }
+
+        @Override
+        public boolean isLocaleBound() {
+            return false;
+        }
+
+        @Override
+        public String getDescription() {
+            return "up to six decimals";
+        }
+    }
+}
