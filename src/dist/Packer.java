@@ -89,6 +89,11 @@ final class Packer {
         }
     }
 
+    /** Methods known only by their names are called some hundred times in a run, and to make code for each takes longer than all its calls. */
+    private static List<String> options() {
+        return with(OPTIONS, keepsLinked() ? "-Djdk.reflect.useNativeAccessorOnly=true" : "-Dsun.reflect.inflationThreshold=2147483647");
+    }
+
     private static boolean keepsLinked() {
         return Runtime.version().feature() >= KEEPS_LINKED;
     }
@@ -160,7 +165,7 @@ final class Packer {
     }
 
     private void launcher(String template, Path to, String cache) throws IOException {
-        String options = String.join(" ", keepsLinked() ? with(OPTIONS, cache) : OPTIONS);
+        String options = String.join(" ", keepsLinked() ? with(options(), cache) : options());
         Files.writeString(to, Files.readString(project.resolve("src/dist").resolve(template)).replace("@options@", options).replace("@main@", MAIN));
     }
 
@@ -202,7 +207,7 @@ final class Packer {
     /** Runs the linked program from the project's folder. */
     private void java(List<String> options, List<String> arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(folder.resolve("runtime/bin/java").toString()));
-        command.addAll(OPTIONS);
+        command.addAll(options());
         command.addAll(options);
         command.add(MAIN);
         command.addAll(arguments);

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import kitleaf.words.NearMiss;
 import kitleaf.words.Said;
 
@@ -19,6 +20,7 @@ import kitleaf.words.Said;
  */
 final class Headings {
 
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]");
     private static final Set<String> HER_OWN = Set.of("note", "notes", "remark", "remarks", "comment", "comments");
 
     private final String what;
@@ -135,7 +137,7 @@ final class Headings {
 
     /** The letters and digits of a heading, small, in one spelling. */
     private static String key(String heading) {
-        return Normalizer.normalize(heading, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "")
+        return BETWEEN.matcher(Normalizer.normalize(heading, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT)).replaceAll("")
                 .replace("color", "colour");
     }
 }

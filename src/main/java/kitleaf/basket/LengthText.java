@@ -35,6 +35,9 @@ record LengthText(double leastMm, double mostMm, String outside, String example)
 
     private static final String VULGAR = "¼½¾⅐-⅞↉";
     private static final Pattern PARTS = Pattern.compile("([0-9." + VULGAR + "][0-9.,/⁄" + VULGAR + " ]*)(.*)", Pattern.DOTALL);
+    private static final Pattern SPACES = Pattern.compile("[\\s\u00a0\u2009\u202f]+");
+    private static final Pattern NEGATIVE = Pattern.compile("[-−–] ?[0-9." + VULGAR + "].*");
+    private static final Pattern ENDLESS = Pattern.compile("(?i)[-−+]? ?\\.?(∞|inf|nan)\\b.*|∞.*|(?i)[-−+]? ?infinity.*");
     private static final Pattern DECIMAL = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
     private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+) +)?([0-9]+) ?/ ?([0-9]+)");
 
@@ -67,11 +70,11 @@ record LengthText(double leastMm, double mostMm, String outside, String example)
 
     /** A length of any size, in millimetres. */
     static double plain(String text) throws Fault {
-        String stripped = text.strip().replaceAll("[\\s\u00a0\u2009\u202f]+", " ");
-        if (stripped.matches("[-−–] ?[0-9." + VULGAR + "].*")) {
+        String stripped = SPACES.matcher(text.strip()).replaceAll(" ");
+        if (NEGATIVE.matcher(stripped).matches()) {
             throw Fault.of("length.negative", Quote.bare(text));
         }
-        if (stripped.matches("(?i)[-−+]? ?\\.?(∞|inf|nan)\\b.*|∞.*|(?i)[-−+]? ?infinity.*")) {
+        if (ENDLESS.matcher(stripped).matches()) {
             throw Fault.of("length.endless", Quote.bare(text));
         }
         Matcher parts = PARTS.matcher(stripped);

@@ -31,6 +31,11 @@ public record Margins(double topMm, double rightMm, double bottomMm, double left
         return new Margins(topAndBottomMm, sidesMm, topAndBottomMm, sidesMm);
     }
 
+    /** Whether it is one width on all four sides. */
+    public boolean even() {
+        return topMm == rightMm && topMm == bottomMm && topMm == leftMm;
+    }
+
     private static void check(double mm) {
         if (!(mm >= 0 && mm <= MOST_MM)) {
             throw new IllegalArgumentException("margin must be 0 to " + MOST_MM + " mm: " + mm);

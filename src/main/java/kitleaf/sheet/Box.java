@@ -8,7 +8,7 @@ package kitleaf.sheet;
  * @param widthMm 0 or more
  * @param heightMm 0 or more
  */
-public record Box(double xMm, double yMm, double widthMm, double heightMm) {
+public record Box(double xMm, double yMm, double widthMm, double heightMm) implements Parts {
 
     /** The right side. */
     public double rightMm() {
@@ -28,5 +28,16 @@ public record Box(double xMm, double yMm, double widthMm, double heightMm) {
     /** The middle, down. */
     public double midYMm() {
         return yMm + heightMm / 2;
+    }
+
+    @Override
+    public Object part(String name) {
+        return switch (name) {
+            case "xMm" -> xMm;
+            case "yMm" -> yMm;
+            case "widthMm" -> widthMm;
+            case "heightMm" -> heightMm;
+            default -> null;
+        };
     }
 }

@@ -102,7 +102,7 @@ final class CutSheetWords {
 
     private String marginNote(Piece piece) {
         Margins margins = piece.margins();
-        boolean all = margins.equals(Margins.all(margins.topMm()));
+        boolean all = margins.even();
         String around = all ? words.say("cut-sheet.margin-all", figures.length(margins.topMm()))
                 : words.say("cut-sheet.margin-sides", figures.length(margins.topMm()), figures.length(margins.rightMm()),
                         figures.length(margins.bottomMm()), figures.length(margins.leftMm()));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitleaf.basket.Piece;
 import kitleaf.basket.PutUp;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
@@ -70,20 +71,19 @@ final class KitListLayout {
         ThreadReckoning threads = reckoning.threads();
         Map<ShareOf, StashShare> shares = threads.shares();
         List<PieceReckoning> pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).toList();
-        Map<PieceReckoning, List<List<ListRow>>> rows = new LinkedHashMap<>();
-        for (PieceReckoning piece : pieces) {
-            rows.put(piece, ListPage.flow(rows(piece, threads, shares), settings.paper().heightMm()));
-        }
-        int count = rows.values().stream().mapToInt(List::size).sum();
+        List<List<List<ListRow>>> rows = pieces.stream().map(piece -> ListPage.flow(rows(piece, threads, shares), settings.paper().heightMm())).toList();
+        int count = rows.stream().mapToInt(List::size).sum();
         Frames frames = new Frames(reckoning.basket(), settings, words, words.say("kit.name"));
         List<ListPage> pages = new ArrayList<>();
-        rows.forEach((piece, flowed) -> {
+        for (int n = 0; n < pieces.size(); n++) {
+            Piece piece = pieces.get(n).piece();
+            List<List<ListRow>> flowed = rows.get(n);
             for (int i = 0; i < flowed.size(); i++) {
-                String title = piece.piece().title();
+                String title = piece.title();
                 pages.add(new ListPage(frames.of(pages.size() + 1, count), i == 0 ? title : "", words.say("kit.eyebrow"),
-                        i == 0 ? title : words.say("kit.continued", title), clothWords.subtitle(piece.piece()), headings(), flowed.get(i)));
+                        i == 0 ? title : words.say("kit.continued", title), clothWords.subtitle(piece), headings(), flowed.get(i)));
             }
-        });
+        }
         return sheet(reckoning, count, pages);
     }
 

@@ -18,7 +18,7 @@ import java.util.Objects;
  * @param texts what is written
  */
 public record LabelFace(double xMm, double yMm, double widthMm, double heightMm, boolean turned, Swatch swatch,
-                        Box swatchBox, List<LabelText> texts) {
+                        Box swatchBox, List<LabelText> texts) implements Parts {
 
     /** Between a label's edge and what is on it. */
     static final double PAD_MM = 1.8;
@@ -167,5 +167,20 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         // What leading adds goes above the capitals; descenders reach to the bottom of the line.
         double baselineMm = topMm + sizePt * PT_MM * (LEADING - DESCENT);
         return new LabelText(role, text, xMm, baselineMm, widthMm, lines, sizePt, LEAST_PT, weight, anchor);
+    }
+
+    @Override
+    public Object part(String name) {
+        return switch (name) {
+            case "xMm" -> xMm;
+            case "yMm" -> yMm;
+            case "widthMm" -> widthMm;
+            case "heightMm" -> heightMm;
+            case "turned" -> turned;
+            case "swatch" -> swatch;
+            case "swatchBox" -> swatchBox;
+            case "texts" -> texts;
+            default -> null;
+        };
     }
 }

@@ -37,12 +37,24 @@ public record LabelPage(PageFrame frame, boolean plain, boolean round, List<Doub
      * @param foldLevel whether it folds along a level line in its middle
      * @param bookmark the piece whose first label this is; empty for others
      */
-    public record Label(Box box, List<LabelFace> faces, boolean foldUpright, boolean foldLevel, String bookmark) {
+    public record Label(Box box, List<LabelFace> faces, boolean foldUpright, boolean foldLevel, String bookmark) implements Parts {
 
         /** Copies the list. */
         public Label {
             Objects.requireNonNull(box);
             faces = List.copyOf(faces);
+        }
+
+        @Override
+        public Object part(String name) {
+            return switch (name) {
+                case "box" -> box;
+                case "faces" -> faces;
+                case "foldUpright" -> foldUpright;
+                case "foldLevel" -> foldLevel;
+                case "bookmark" -> bookmark;
+                default -> null;
+            };
         }
     }
 }

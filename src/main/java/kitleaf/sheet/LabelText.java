@@ -15,4 +15,22 @@ package kitleaf.sheet;
  * @param anchor {@code start}, {@code middle} or {@code end}
  */
 public record LabelText(String role, String text, double xMm, double baselineMm, double widthMm, int lines,
-                        double sizePt, double fitPt, int weight, String anchor) { }
+                        double sizePt, double fitPt, int weight, String anchor) implements Parts {
+
+    @Override
+    public Object part(String name) {
+        return switch (name) {
+            case "role" -> role;
+            case "text" -> text;
+            case "xMm" -> xMm;
+            case "baselineMm" -> baselineMm;
+            case "widthMm" -> widthMm;
+            case "lines" -> lines;
+            case "sizePt" -> sizePt;
+            case "fitPt" -> fitPt;
+            case "weight" -> weight;
+            case "anchor" -> anchor;
+            default -> null;
+        };
+    }
+}

@@ -16,7 +16,8 @@ final class MarkupNumbers extends TemplateNumberFormatFactory {
     /** What templates know it by, as {@code @length}. */
     static final String NAME = "length";
 
-    private static final long ONE = 1_000_000;
+    private static final int DECIMALS = 6;
+    private static final long[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
 
     /** Up to here a millionth is exact enough in a long, and beyond any paper. */
     private static final double MOST = 1e12;
@@ -32,12 +33,20 @@ final class MarkupNumbers extends TemplateNumberFormatFactory {
             return number.toString();
         }
         double value = number.doubleValue();
-        if (!(Math.abs(value) < MOST)) {
-            return number.toString();
-        }
-        long scaled = Math.round(value * ONE);
-        long whole = Math.abs(scaled) / ONE;
-        long rest = Math.abs(scaled) % ONE;
+        return Math.abs(value) < MOST ? text(value, DECIMALS) : number.toString();
+    }
+
+    /**
+     * The number to so many decimals, without trailing noughts.
+     *
+     * @param value below a million million
+     * @param decimals 0 to 6
+     */
+    static String text(double value, int decimals) {
+        long one = TENS[decimals];
+        long scaled = Math.round(value * one);
+        long whole = Math.abs(scaled) / one;
+        long rest = Math.abs(scaled) % one;
         if (rest == 0) {
             return Long.toString(scaled < 0 ? -whole : whole);
         }
@@ -46,7 +55,7 @@ final class MarkupNumbers extends TemplateNumberFormatFactory {
             text.append('-');
         }
         text.append(whole).append('.');
-        for (long digit = ONE / 10; rest != 0; digit /= 10) {
+        for (long digit = one / 10; rest != 0; digit /= 10) {
             text.append((char) ('0' + rest / digit));
             rest %= digit;
         }

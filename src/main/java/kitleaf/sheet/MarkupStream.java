@@ -22,6 +22,8 @@ final class MarkupStream extends Reader {
     }
 
     private static final int CHUNK = 16_384;
+    /** The first ones are smaller, so that the press need not wait for half a page. */
+    private static final int FIRST_CHUNK = 1_024;
     private static final int CHUNKS = 8;
 
     /** How long a writer may write nothing: a page takes milliseconds, so this is a loop without end. */
@@ -145,17 +147,19 @@ final class MarkupStream extends Reader {
 
         private final char[] pending = new char[CHUNK];
         private int used;
+        private int full = FIRST_CHUNK;
 
         @Override
         public void write(char[] buffer, int from, int length) throws IOException {
             int done = 0;
             while (done < length) {
-                int copied = Math.min(length - done, CHUNK - used);
+                int copied = Math.min(length - done, full - used);
                 System.arraycopy(buffer, from + done, pending, used, copied);
                 used += copied;
                 done += copied;
-                if (used == CHUNK) {
+                if (used == full) {
                     pass();
+                    full = Math.min(CHUNK, 2 * full);
                 }
             }
         }

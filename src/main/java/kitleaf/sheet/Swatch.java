@@ -12,7 +12,7 @@ import kitleaf.sizing.Contrast;
  * @param ink what the symbol is drawn in: ink or white, whichever reads better on the fill
  * @param symbol the chart's sign; empty for none
  */
-public record Swatch(String fill, String ink, String symbol) {
+public record Swatch(String fill, String ink, String symbol) implements Parts {
 
     private static final Colour INK = new Colour("#20262b");
     private static final Colour WHITE = new Colour("#ffffff");
@@ -24,5 +24,15 @@ public record Swatch(String fill, String ink, String symbol) {
     static Swatch of(Optional<Colour> colour, Optional<String> symbol) {
         Colour fill = colour.orElse(WHITE);
         return new Swatch(fill.hex(), Contrast.better(fill, INK, WHITE).hex(), symbol.orElse(""));
+    }
+
+    @Override
+    public Object part(String name) {
+        return switch (name) {
+            case "fill" -> fill;
+            case "ink" -> ink;
+            case "symbol" -> symbol;
+            default -> null;
+        };
     }
 }

@@ -60,6 +60,10 @@ final class ViewModel implements TemplateHashModel {
 
     @Override
     public TemplateModel get(String name) throws TemplateModelException {
+        Object part = view instanceof Parts parts ? parts.part(name) : null;
+        if (part != null) {
+            return wrapper.wrap(part);
+        }
         Shown shown = SHOWN.get(view.getClass()).get(name);
         if (shown == null) {
             return null;

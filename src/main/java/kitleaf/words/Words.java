@@ -24,14 +24,11 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Words {
 
     /** Read once a process, since every sheet asks. */
-    private static final Map<Named, Properties> READ = new ConcurrentHashMap<>();
+    private static final Map<String, Properties> READ = new ConcurrentHashMap<>();
 
     private final String bundle;
     private final Locale language;
     private final Properties phrases;
-
-    /** A bundle in a language. */
-    private record Named(String bundle, Locale language) { }
 
     /**
      * The words of a bundle.
@@ -44,7 +41,7 @@ public final class Words {
     public Words(String bundle, Locale language) {
         this.bundle = bundle;
         this.language = language;
-        this.phrases = READ.computeIfAbsent(new Named(bundle, language), Words::read);
+        this.phrases = once(bundle, language);
     }
 
     /** The language asked for, with its region. */
@@ -54,7 +51,7 @@ public final class Words {
 
     /** A bundle itself, for who fills no slots; read as these words are. */
     public static ResourceBundle bundle(String bundle, Locale language) {
-        Properties phrases = READ.computeIfAbsent(new Named(bundle, language), Words::read);
+        Properties phrases = once(bundle, language);
         return new ResourceBundle() {
             @Override
             protected Object handleGetObject(String key) {
@@ -99,16 +96,20 @@ public final class Words {
         return phrase;
     }
 
+    private static Properties once(String bundle, Locale language) {
+        return READ.computeIfAbsent(bundle + " " + language.toLanguageTag(), name -> read(bundle, language));
+    }
+
     /**
      * The files are read here and not as a resource bundle: that falls back to the machine's own language, and to forbid
      * it in a module is not allowed.
      */
-    private static Properties read(Named named) {
+    private static Properties read(String bundle, Locale locale) {
         Properties all = new Properties();
         boolean found = false;
-        String path = "/" + named.bundle().replace('.', '/');
-        String language = "_" + named.language().getLanguage();
-        for (String name : List.of(path, path + language, path + language + "_" + named.language().getCountry())) {
+        String path = "/" + bundle.replace('.', '/');
+        String language = "_" + locale.getLanguage();
+        for (String name : List.of(path, path + language, path + language + "_" + locale.getCountry())) {
             try (InputStream in = Words.class.getResourceAsStream(name + ".properties")) {
                 if (in != null) {
                     all.load(new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -119,7 +120,7 @@ public final class Words {
             }
         }
         if (!found) {
-            throw new MissingResourceException("no bundle " + named.bundle(), named.bundle(), "");
+            throw new MissingResourceException("no bundle " + bundle, bundle, "");
         }
         return all;
     }

@@ -1,0 +1,37 @@
+package kitleaf.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Views that give their components themselves, against the accessors of the record. */
+class PartsTests {
+
+    static Stream<Record> views() {
+        Box box = new Box(1, 2, 3, 4);
+        Swatch swatch = new Swatch("#255b35", "#ffffff", "▲");
+        LabelText text = new LabelText("code", "K2", 5, 6, 7, 1, 16, 12, 600, "start");
+        LabelFace face = new LabelFace(8, 9, 10, 11, true, swatch, box, List.of(text));
+        return Stream.of(box, swatch, text, face, new LabelPage.Label(box, List.of(face), true, false, "Fog bell"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("views")
+    void aViewGivesEveryComponentByItsName(Record view) throws ReflectiveOperationException {
+        for (RecordComponent component : view.getClass().getRecordComponents()) {
+            assertEquals(component.getAccessor().invoke(view), ((Parts) view).part(component.getName()), component.getName());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("views")
+    void whatIsNoComponentIsNotThere(Record view) {
+        assertNull(((Parts) view).part("part"));
+        assertNull(((Parts) view).part("rightMm"));
+    }
+}
