@@ -29,6 +29,11 @@ public record Printer(double measuredAcrossMm, double measuredDownMm) {
         }
     }
 
+    /** Whether it prints true. */
+    public boolean isTrue() {
+        return measuredAcrossMm == BAR_MM && measuredDownMm == BAR_MM;
+    }
+
     /** What to stretch drawings by, across, so that they print true. */
     public double acrossFactor() {
         return BAR_MM / measuredAcrossMm;

@@ -89,7 +89,7 @@ final class Frames {
 
     private String correction() {
         Printer printer = basket.printer();
-        return printer.equals(Printer.TRUE) ? ""
+        return printer.isTrue() ? ""
                 : words.say("bars.corrected", millimetres(printer.measuredAcrossMm()), millimetres(printer.measuredDownMm()));
     }
 

@@ -3,7 +3,6 @@ package kitleaf.sheet;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import kitleaf.basket.Cloth;
@@ -344,6 +343,6 @@ final class PlanDrafting {
     }
 
     private static String point(double x, double y) {
-        return String.format(Locale.ROOT, "%.3f %.3f", x, y);
+        return MarkupNumbers.text(x, 3) + " " + MarkupNumbers.text(y, 3);
     }
 }

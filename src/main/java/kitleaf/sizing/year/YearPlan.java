@@ -235,7 +235,7 @@ final class YearPlan {
     }
 
     private List<PieceReckoning> namedFirst() {
-        return Stream.concat(goals.pieces().stream().filter(pieces::containsKey).map(pieces::get), pieces.values().stream()).distinct().toList();
+        return Stream.concat(goals.pieces().stream(), pieces.keySet().stream()).distinct().filter(pieces::containsKey).map(pieces::get).toList();
     }
 
     private static boolean isFinished(PieceReckoning piece) {
