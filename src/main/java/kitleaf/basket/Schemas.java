@@ -18,17 +18,23 @@ public final class Schemas {
     /** The folder inside a basket that the files' comments look for the schemas in. */
     public static final String FOLDER = "schema";
 
+    /** The file of the schema of {@code basket.yaml}. */
+    public static final String BASKET_FILE = "basket.schema.json";
+
+    /** The file of the schema of the files in {@code pieces}. */
+    public static final String PIECE_FILE = "piece.schema.json";
+
     /** The first line of a {@code basket.yaml} that is to be checked by its schema. */
-    public static final String BASKET_COMMENT = "# yaml-language-server: $schema=" + FOLDER + "/basket.schema.json";
+    public static final String BASKET_COMMENT = "# yaml-language-server: $schema=" + FOLDER + "/" + BASKET_FILE;
 
     /** The first line of each document of a file in {@code pieces} that is to be checked by its schema. */
-    public static final String PIECE_COMMENT = "# yaml-language-server: $schema=../" + FOLDER + "/piece.schema.json";
+    public static final String PIECE_COMMENT = "# yaml-language-server: $schema=../" + FOLDER + "/" + PIECE_FILE;
 
     private Schemas() {
     }
 
     /**
-     * The schemas as texts that end in a line break, by their file names: {@code basket.schema.json} and {@code piece.schema.json}.
+     * The schemas as texts that end in a line break, by their file names: {@link #BASKET_FILE} and {@link #PIECE_FILE}.
      *
      * @throws IllegalStateException if a key that readers take has no text or stands in no specimen; tests see to it that it is not so
      */
@@ -41,8 +47,8 @@ public final class Schemas {
         Map<String, Object> basket = new SchemaDraft(specimen.asked(), texts).of("basket.yaml of a Kitleaf basket", specimen.basket());
         Map<String, Object> piece = new SchemaDraft(specimen.asked(), texts).of("A piece of a Kitleaf basket", specimen.pieces());
         texts.complete();
-        files.put("basket.schema.json", json(basket));
-        files.put("piece.schema.json", json(piece));
+        files.put(BASKET_FILE, json(basket));
+        files.put(PIECE_FILE, json(piece));
         return files;
     }
 

@@ -6,7 +6,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 
@@ -39,14 +38,5 @@ final class FileText {
         } finally {
             Files.deleteIfExists(draft);
         }
-    }
-
-    /**
-     * Writes a file that is not there yet.
-     *
-     * @throws java.nio.file.FileAlreadyExistsException if it is
-     */
-    static void create(Path file, String text) throws IOException {
-        Files.writeString(file, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 }

@@ -5,13 +5,17 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.PieceFile;
 import kitleaf.basket.Reading;
+import kitleaf.basket.Schemas;
 import kitleaf.words.Said;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -58,11 +62,16 @@ final class NewCommand extends Task {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.basket", basket.toString());
         }
         NewText.Answers answers = answers(Optional.empty());
-        Files.createDirectories(pieces);
-        Path piece = create(pieces, answers);
-        FileText.create(settings, NewText.basket());
-        told(List.of(settings, piece));
-        line().getOut().println(voice().say("new.then", basket.toString()));
+        try (NewFiles made = new NewFiles()) {
+            made.folder(pieces);
+            Path piece = create(made, pieces, answers);
+            made.file(settings, NewText.basket());
+            List<Path> schemas = schemas(made, basket, Schemas.files().keySet());
+            made.keep();
+            told("new.wrote-schema", schemas);
+            told("new.wrote", List.of(settings, piece));
+        }
+        line().getOut().println(voice().say("new.then", typed(basket)));
     }
 
     private void piece(Path basket, String title) throws Failure, IOException {
@@ -76,10 +85,16 @@ final class NewCommand extends Task {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.title", title, shown(basket));
         }
         NewText.Answers answers = answers(Optional.of(title));
-        Files.createDirectories(pieces);
-        told(List.of(create(pieces, answers)));
+        try (NewFiles made = new NewFiles()) {
+            made.folder(pieces);
+            Path file = create(made, pieces, answers);
+            List<Path> schemas = schemas(made, basket, Set.of(Schemas.PIECE_FILE));
+            made.keep();
+            told("new.wrote-schema", schemas);
+            told("new.wrote", List.of(file));
+        }
         if (reading.basket().isEmpty() && !PieceFile.in(basket).isEmpty() && !BasketReader.read(basket).problems().isEmpty()) {
-            line().getOut().println(voice().say("new.problems", shown(basket)));
+            line().getOut().println(voice().say("new.problems", typed(basket)));
         }
     }
 
@@ -90,7 +105,7 @@ final class NewCommand extends Task {
     }
 
     /** Writes a piece into its file and gives that. */
-    private static Path create(Path pieces, NewText.Answers answers) throws Failure, IOException {
+    private static Path create(NewFiles made, Path pieces, NewText.Answers answers) throws Failure, IOException {
         String id = PieceFileName.of(answers.title());
         Path file;
         try {
@@ -111,16 +126,41 @@ final class NewCommand extends Task {
         if (Files.exists(file) || PieceFile.in(basket).stream().anyMatch(piece -> piece.id().equals(taken))) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.piece", taken, shown(basket));
         }
-        FileText.create(file, NewText.piece(answers));
+        made.file(file, NewText.piece(answers));
         return file;
     }
 
-    private void told(List<Path> files) {
-        files.forEach(file -> line().getOut().println(voice().say("new.wrote", file.toString())));
+    /** Writes those of these schemas that the basket does not have yet and gives them. */
+    private static List<Path> schemas(NewFiles made, Path basket, Set<String> names) throws Failure {
+        Path folder = basket.resolve(Schemas.FOLDER);
+        List<Path> written = new ArrayList<>();
+        try {
+            made.folder(folder);
+            for (Map.Entry<String, String> schema : Schemas.files().entrySet()) {
+                Path file = folder.resolve(schema.getKey());
+                if (names.contains(schema.getKey()) && !Files.exists(file)) {
+                    made.file(file, schema.getValue());
+                    written.add(file);
+                }
+            }
+        } catch (IOException e) {
+            throw OutFolder.noRoomForSchemas(folder, e);
+        }
+        return written;
+    }
+
+    private void told(String phrase, List<Path> files) {
+        files.forEach(file -> line().getOut().println(voice().say(phrase, file.toString())));
     }
 
     private static Object shown(Path basket) {
         return basket.toString().isEmpty() ? Said.of("this-folder") : basket.toString();
+    }
+
+    /** The basket as it is typed after a command. */
+    private static String typed(Path basket) {
+        String name = basket.toString();
+        return name.isEmpty() ? "." : name.contains(" ") ? "\"" + name + "\"" : name;
     }
 
     private static boolean holds(Path pieces) throws IOException {

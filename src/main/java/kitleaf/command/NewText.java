@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import kitleaf.basket.ChartSize;
+import kitleaf.basket.Schemas;
 
 /** The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, filled in. */
 final class NewText {
@@ -41,12 +42,12 @@ final class NewText {
     record Thread(String code, Optional<String> name, OptionalInt stitches) { }
 
     static String basket() {
-        return form("new-basket.yaml");
+        return Schemas.BASKET_COMMENT + "\n\n" + form("new-basket.yaml");
     }
 
     static String piece(Answers answers) {
         // The title goes in last: whatever stands in it is hers.
-        return form("new-piece.yaml")
+        return Schemas.PIECE_COMMENT + "\n\n" + form("new-piece.yaml")
                 .replace("{stitches}", answers.stitches().wide() + " x " + answers.stitches().high())
                 .replace("{cloth}", answers.cloth())
                 .replace("{threads}", answers.threads().isEmpty() ? SLEEPING_THREADS

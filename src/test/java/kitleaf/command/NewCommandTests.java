@@ -42,6 +42,10 @@ class NewCommandTests {
         return basket().resolve("pieces");
     }
 
+    private Path schema(String name) {
+        return basket().resolve("schema").resolve(name);
+    }
+
     private Basket read() {
         var reading = BasketReader.read(basket());
         return reading.basket().orElseThrow(() -> new AssertionError(reading.problems().stream().map(problem -> ProblemText.render(problem, BasketWords.in(Locale.ENGLISH))).toList()));
@@ -60,8 +64,9 @@ class NewCommandTests {
     void a_new_basket_passes_and_prints_at_once() throws IOException {
         Ran ran = Ran.kitleaf("new", basket());
         assertEquals(0, ran.code(), ran.err());
-        assertEquals("wrote " + settings() + "\nwrote " + pieces().resolve("first-piece.yaml")
-                + "\nChange them in any text editor, then: kitleaf print " + basket() + "\n", ran.out());
+        assertEquals("wrote " + schema("basket.schema.json") + ", by which editors check as you type\nwrote " + schema("piece.schema.json")
+                + ", by which editors check as you type\nwrote " + settings() + "\nwrote " + pieces().resolve("first-piece.yaml")
+                + "\nChange these two in any text editor, then: kitleaf print \"" + basket() + "\"\n", ran.out());
         assertEquals(List.of("First piece"), read().pieces().stream().map(Piece::title).toList());
         passesAndPrints();
     }

@@ -1,0 +1,66 @@
+package kitleaf.command;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/** Files that were not there before, made all or none: unless they are kept, they go again, and the folders made for them. */
+final class NewFiles implements Closeable {
+
+    /** The latest first, so that a folder is empty by its turn. */
+    private final Deque<Path> made = new ArrayDeque<>();
+
+    /** Makes a folder, and those it lies in, where they are not there yet. */
+    void folder(Path folder) throws IOException {
+        if (Files.isDirectory(folder)) {
+            return;
+        }
+        if (folder.getParent() != null) {
+            folder(folder.getParent());
+        }
+        // Of a/.. there is a folder as soon as there is a.
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectory(folder);
+            made.push(folder);
+        }
+    }
+
+    /**
+     * Writes a file that is not there yet.
+     *
+     * @throws java.nio.file.FileAlreadyExistsException if it is
+     */
+    void file(Path file, String text) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            made.push(file);
+            out.write(text.getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    /** Leaves what was made where it is. */
+    void keep() {
+        made.clear();
+    }
+
+    @Override
+    public void close() throws IOException {
+        IOException failed = null;
+        while (!made.isEmpty()) {
+            try {
+                Files.deleteIfExists(made.pop());
+            } catch (IOException e) {
+                // The others are to go all the same; a folder somebody has used meanwhile stays.
+                failed = e;
+            }
+        }
+        if (failed != null) {
+            throw failed;
+        }
+    }
+}
