@@ -77,6 +77,10 @@ record LengthText(double leastMm, double mostMm, String outside, String example)
         if (ENDLESS.matcher(stripped).matches()) {
             throw Fault.of("length.endless", Quote.bare(text));
         }
+        // 2-1/2 in, as it is often written, is no number less another.
+        if (stripped.matches("[0-9]+ ?[-–] ?[0-9].*")) {
+            throw Fault.of("length.number", Quote.bare(text));
+        }
         Matcher parts = PARTS.matcher(stripped);
         if (!parts.matches()) {
             throw Fault.of("length.none", Quote.bare(text));

@@ -61,8 +61,9 @@ final class YamlFault {
             if (met.startsWith("expected ',' or")) {
                 return openBracket(from, at);
             }
-            if (met.contains("<stream end>")) {
-                return lastWritten(Fault.of("yaml.open"));
+            Optional<Mark> open = OpenBrackets.before(at, source.text());
+            if (open.isPresent() && (met.contains("<stream end>") || met.contains("'-'") && open.get().getLine() < at.getLine())) {
+                return neverClosed(open.get());
             }
         }
         if (met.startsWith("expected <block end>")) {
@@ -147,7 +148,7 @@ final class YamlFault {
     /** The slip {@code colour: #6b7f8c} inside braces, whose end the remark swallows; the parser stumbles a line later. */
     private Optional<Problem> bareColour(Mark from, Mark at) {
         int first = from.getLine() + 1;
-        while (first > 1 && line(first).isBlank()) {
+        while (first > 1 && (line(first).isBlank() || line(first).strip().startsWith("#"))) {
             first--;
         }
         for (int number = Math.max(1, Math.min(first, at.getLine())); number <= Math.min(at.getLine() + 1, source.lineCount()); number++) {
@@ -160,23 +161,18 @@ final class YamlFault {
         return Optional.empty();
     }
 
-    private Problem lastWritten(Fault fault) {
-        int number = source.lineCount();
-        while (number > 1 && line(number).isBlank()) {
-            number--;
-        }
-        String line = line(number).stripTrailing();
-        return at(number, Math.max(1, line.codePointCount(0, line.length())), 1, fault);
+    private Problem openBracket(Mark from, Mark at) {
+        return from.getLine() == at.getLine() ? here(at, "yaml.no-comma", closing(from)) : neverClosed(from);
     }
 
-    private Problem openBracket(Mark from, Mark at) {
-        String line = line(from.getLine() + 1);
-        int open = line.codePointAt(line.offsetByCodePoints(0, from.getColumn()));
-        String close = open == '{' ? "}" : "]";
-        if (from.getLine() == at.getLine()) {
-            return here(at, "yaml.no-comma", close);
-        }
-        return here(from, "yaml.bracket", new String(Character.toChars(open)), close);
+    private Problem neverClosed(Mark open) {
+        String closing = closing(open);
+        return here(open, "yaml.bracket", closing.equals("}") ? "{" : "[", closing);
+    }
+
+    private String closing(Mark open) {
+        String line = line(open.getLine() + 1);
+        return line.codePointAt(line.offsetByCodePoints(0, open.getColumn())) == '{' ? "}" : "]";
     }
 
     private Problem brokenBlock(String met, Mark at) {

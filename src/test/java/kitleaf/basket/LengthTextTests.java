@@ -66,6 +66,7 @@ class LengthTextTests {
             3          | "3" is a bare number; write it with its unit, such as 3 in or 7.5 cm
             7,5 cm     | "7,5 cm" has a decimal comma; write a point, as in 7.5 cm
             1,000 mm   | "1,000 mm" has a comma in a number; write it without, and with a point before decimals
+            2-1/2 in   | "2-1/2 in" does not start with a number Kitleaf can read; write it like 3 in, 2.5 in or 2 1/2 in
             3 inchs    | "3 inchs" has the unit "inchs", which is not known here; did you mean inch?
             3 parsec   | "3 parsec" has the unit "parsec", which is not known here; write in, cm, mm, m or yd
             1/0 in     | "1/0 in" divides by 0; write a fraction such as 1/2 in

@@ -60,10 +60,18 @@ class YamlTreeTests {
     void openBracketsAreToldWhereTheyOpen() {
         only("a: [1, 2\nb: 4\n", "1:4: this [ is never closed; write ] where the group ends");
         only("a: {x: 1\n b: 4\n", "1:4: this { is never closed; write } where the group ends");
-        only("a: {x: 1,\n", "1:9: a { or [ is open here and never closed; write } or ] where the group ends");
+        only("a: {x: 1,\n", "1:4: this { is never closed; write } where the group ends");
+        only("a: {x: [1, \"}\", # ]\n", "1:8: this [ is never closed; write ] where the group ends");
+        only("a: {x: [1],\n# a remark: {}\nthreads:\n  - {code: K1}\n", "1:4: this { is never closed; write } where the group ends");
         only("a: [1, 2]]\n", "1:10: this bracket closes nothing; take it away, or open it before");
         only("a: ]\n", "1:4: a value is missing before this sign; write the value, or take the sign away");
         only("a: {b: 1,, c: 2}\n", "1:10: a value is missing before this sign; write the value, or take the sign away");
+    }
+
+    @Test
+    void aColourThatBecameARemarkIsToldThoughRemarksFollow() {
+        only("a:\n  - {b: 1, colour: #6b7f8c}\n\n# remarks\n# to the end\n",
+                "2:20: # outside quotes makes the rest of the line a remark; write \"#6b7f8c\" in quotes");
     }
 
     @Test
