@@ -46,9 +46,8 @@ class PrintCommand extends Task {
         List<Printed> printed = print(clock, reckoning -> { });
         printed.forEach(sheet -> line().getOut().println(sheet.told(voice())));
         warn(printed);
-        if (only().contains(SheetKind.CLOTH_PLAN) && printed.stream().noneMatch(sheet -> sheet.is(SheetKind.CLOTH_PLAN))) {
-            line().getOut().println(voice().say("plan.nothing"));
-        } else if (printed.isEmpty()) {
+        boolean told = lacks(SheetKind.CLOTH_PLAN, printed, "plan.nothing") | lacks(SheetKind.GOAL_GRID, printed, "grid.nothing");
+        if (printed.isEmpty() && !told) {
             line().getOut().println(voice().say("print.nothing"));
         }
         openIfAsked(printed);
@@ -80,6 +79,15 @@ class PrintCommand extends Task {
             sheet.warnings(voice()).forEach(warning -> line().getErr().println(
                     voice().say("print.warning", sheet.file().getFileName().toString(), warning)));
         }
+    }
+
+    /** Says why a sheet that was asked for by name is not there, if so it is. */
+    private boolean lacks(SheetKind kind, List<Printed> printed, String why) {
+        if (!only().contains(kind) || printed.stream().anyMatch(sheet -> sheet.is(kind))) {
+            return false;
+        }
+        line().getOut().println(voice().say(why));
+        return true;
     }
 
     /** Opens what was printed, with {@code --open}. */

@@ -60,6 +60,15 @@ class GoalPrintTests {
         }
     }
 
+    @Test
+    void without_goals_it_says_what_to_write() throws IOException {
+        Path basket = basket(SETTINGS, piece("Groyne", "140 x 140", ""));
+        Ran ran = Ran.kitleaf("print", basket, "--only", "goal-grid", "--out", folder.resolve("out"));
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals("no goal grid: basket.yaml has no goals; write for example goals: {year: 2027, choose: 3}\n", ran.out());
+        print(basket("goals: {year: 2027, choose: 3}\n", piece("Groyne", "140 x 140", "")));
+    }
+
     /** By hand: 5000 crosses at 100 an hour are 50 hours, at 10 a week from 1 January 2027 five weeks; 2000 are 20 hours. */
     @Test
     void cards_say_what_is_left_how_long_it_takes_and_when() throws IOException {
