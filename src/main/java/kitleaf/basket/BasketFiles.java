@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Knows which files make a basket. */
 final class BasketFiles {
@@ -16,6 +18,9 @@ final class BasketFiles {
     static final String SETTINGS = "basket.yaml";
     static final String PIECES = "pieces";
     static final String ENDING = ".yaml";
+
+    /** Some editors put .txt behind whatever name she gives. */
+    private static final Pattern ALMOST = Pattern.compile("\\.ya?ml(\\.txt)?$", Pattern.CASE_INSENSITIVE);
 
     /** The most piece files taken: a piece a day for a quarter of a century. */
     static final int MOST_FILES = 10_000;
@@ -72,6 +77,7 @@ final class BasketFiles {
     /** The piece files of a basket in the order of their names; files named almost right are told of. */
     static List<Path> pieces(Path basket, Problems problems) {
         misnamed(basket.resolve("basket.yml"), problems);
+        misnamed(basket.resolve(SETTINGS + ".txt"), problems);
         Path folder = basket.resolve(PIECES);
         List<Path> files = new ArrayList<>();
         if (!Files.exists(folder)) {
@@ -103,7 +109,7 @@ final class BasketFiles {
                 }
             } else if (name.endsWith(ENDING)) {
                 files.add(entry);
-            } else if (low.endsWith(ENDING) || low.endsWith(".yml")) {
+            } else if (ALMOST.matcher(low).find()) {
                 misnamed(entry, problems);
             }
         }
@@ -113,7 +119,8 @@ final class BasketFiles {
     private static void misnamed(Path file, Problems problems) {
         if (Files.exists(file)) {
             String name = file.getFileName().toString();
-            String base = name.substring(0, name.lastIndexOf('.'));
+            Matcher ending = ALMOST.matcher(name);
+            String base = ending.find() ? name.substring(0, ending.start()) : name;
             problems.add(shown(file), Fault.of("file.ending", Quote.bare(base + ENDING)));
         }
     }

@@ -75,6 +75,10 @@ public final class BasketReader {
             problems.add(BasketFiles.shown(where), Fault.of(Files.exists(where) ? "file.neither" : "file.missing"));
             return Optional.empty();
         }
+        if (where.endsWith(BasketFiles.SETTINGS) && Files.exists(where.resolveSibling(BasketFiles.PIECES))) {
+            problems.add(BasketFiles.shown(where), Fault.of("file.settings"));
+            return Optional.empty();
+        }
         return pieceFile(where);
     }
 

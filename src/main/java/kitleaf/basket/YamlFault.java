@@ -142,6 +142,9 @@ final class YamlFault {
         }
         String key = slip.group(1);
         int column = line(number).codePointCount(0, slip.end(1)) + 1;
+        if (FalseBlank.begins(slip.group(2))) {
+            return Optional.of(at(number, column + 1, 1, Fault.of("yaml.false-blank")));
+        }
         return Optional.of(at(number, column, 1, Fault.of("yaml.no-space", key, Quote.bare(slip.group(2)))));
     }
 

@@ -96,6 +96,9 @@ final class YamlTree {
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             Place keyPlace = place();
+            if (!braces && firstCharacter() != '"' && FalseBlank.begins(key)) {
+                throw new Stop(keyPlace, Fault.of("yaml.false-blank"));
+            }
             boolean refused = refused(keyPlace);
             parser.nextToken();
             Node value = node(depth + 1);

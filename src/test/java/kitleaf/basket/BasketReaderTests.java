@@ -158,6 +158,23 @@ class BasketReaderTests {
                 written.file("pieces/a.yml", Written.PIECE).problems());
     }
 
+    /** Such as editors make that put their own ending behind hers, while the desktop shows neither. */
+    @Test
+    void aTextEndingBehindTheNameIsToldAndNotPassedOver() {
+        assertEquals(List.of("basket.yaml.txt: this file's name does not end in .yaml; rename it to basket.yaml",
+                "pieces/b.yaml.txt: this file's name does not end in .yaml; rename it to b.yaml",
+                "pieces/c.YML.TXT: this file's name does not end in .yaml; rename it to c.yaml"),
+                written.file("basket.yaml.txt", "").file("pieces/a.yaml", Written.PIECE).file("pieces/b.yaml.txt", Written.PIECE)
+                        .file("pieces/c.YML.TXT", Written.PIECE).file("pieces/notes.txt", "x").problems());
+    }
+
+    @Test
+    void settingsGivenForTheirBasketAreToldWhatToName() {
+        written.file("pieces/a.yaml", Written.PIECE).file("basket.yaml", "units: cm\n");
+        Path file = written.folder().resolve("basket.yaml");
+        assertEquals(file + ": this holds what pieces share, and no piece; name the folder it lies in", only(file));
+    }
+
     @Test
     void settingsInTwoDocumentsOrUnderAnotherNameAreTold() {
         assertEquals(List.of("basket.yaml:3:1: this is a second document in basket.yaml; keep all settings in one",

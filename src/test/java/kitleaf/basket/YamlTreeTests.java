@@ -75,6 +75,15 @@ class YamlTreeTests {
     }
 
     @Test
+    void blanksThatOnlyLookLikeBlanksAreTold() {
+        String told = "the blank here only looks like one, as it may in text that was copied; delete it and type it anew";
+        only("a: 1\nb:\u00a02\n", "2:3: " + told);
+        only("a:\n\u00a0 b: 1\n\u00a0 c: 2\n", "2:1: " + told);
+        only("a:\n  \u3000b: 1\n", "2:3: " + told);
+        assertEquals(List.of(), problems("a: \u00a0 1\nb: \"\u00a02\"\n\"\u00a0c\": x\u00a0y\n"));
+    }
+
+    @Test
     void badIndentsAreTold() {
         only("a: 1\n  b: 2\n", "2:3: this line is indented deeper than it can be; line it up with the other keys of its group");
         only("a:\n  b: 1\n c: 2\n", "3:2: this line does not line up with the lines above it; "

@@ -1,0 +1,15 @@
+package kitleaf.basket;
+
+/** Tells blanks that only look like the one YAML knows; text copied from a page has them. */
+final class FalseBlank {
+
+    private static final String KIN = "\u00a0\u2007\u202f\u3000";
+
+    private FalseBlank() { }
+
+    /** Whether a text begins with one, perhaps after plain blanks. */
+    static boolean begins(String text) {
+        String rest = text.replaceFirst("^ +", "");
+        return !rest.isEmpty() && KIN.indexOf(rest.charAt(0)) >= 0;
+    }
+}
