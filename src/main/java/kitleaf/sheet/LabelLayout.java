@@ -168,11 +168,14 @@ final class LabelLayout {
                 : LabelFace.rectangle(says, side, place, turned, settings.ruler());
     }
 
+    private String skeins(String number, String putUp) {
+        return number.equals("1") ? words.say("label.skein-one", putUp) : words.say("label.skeins", number, putUp);
+    }
+
     private List<String> facts(ThreadTotal thread, List<String> stashLots) {
         List<String> facts = new ArrayList<>();
         facts.add(threadWords.strands(thread) + ", " + threadWords.needle(thread));
-        thread.skeins().ifPresent(skeins -> facts.add(words.say("label.skeins", threadWords.number(skeins.likely()), thread.putUp().name())
-                .replace(' ', Figures.NO_BREAK)));
+        thread.skeins().ifPresent(skeins -> facts.add(skeins(threadWords.number(skeins.likely()), thread.putUp().name()).replace(' ', Figures.NO_BREAK)));
         TreeSet<String> lots = new TreeSet<>();
         thread.needs().forEach(need -> need.thread().lot().ifPresent(lots::add));
         if (lots.isEmpty()) {

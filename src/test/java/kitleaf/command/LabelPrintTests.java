@@ -71,6 +71,15 @@ class LabelPrintTests {
         assertTrue(ReadBack.text(pdf, 1).contains("A125") && ReadBack.text(pdf, 2).contains("A126"));
     }
 
+    /** A thread's own record stands for its need: one skein, or two, for as many stitches as the chart has. */
+    @Test
+    void one_skein_is_no_skeins() throws IOException {
+        String thread = "  - {code: A1, stitches: {cross: 500}, used: {skeins: 1, stitches: 500}}\n";
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "", piece(0, "") + thread + thread.replace("A1", "A2").replace("skeins: 1", "skeins: 2")));
+        String text = ReadBack.line(pdf, 1).replace('\u00a0', ' ');
+        assertTrue(text.contains("1 skein cotton") && text.contains("2 skeins cotton"), text);
+    }
+
     @Test
     void bought_stock_carries_nothing_but_labels() throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "label-stock: {paper: letter, columns: 3, rows: 10, label: 2 5/8 in x 1 in, "
