@@ -65,10 +65,16 @@ final class Packer {
 
     public static void main(String[] arguments) throws Exception {
         Path here = Path.of(System.getProperty("java.home")).toRealPath();
-        Path jdk = arguments.length > 2 && !arguments[2].isBlank() ? Path.of(arguments[2]).toRealPath() : newestBeside(here).orElse(here);
+        boolean named = arguments.length > 2 && !arguments[2].isBlank();
+        Path jdk = named ? Path.of(arguments[2]).toRealPath() : newestBeside(here).orElse(here);
         if (!jdk.equals(here)) {
+            System.out.println("packing with " + jdk);
             List<String> command = List.of(jdk.resolve("bin/java").toString(), arguments[0] + "/src/dist/Packer.java", arguments[0], arguments[1], jdk.toString());
-            System.exit(new ProcessBuilder(command).inheritIO().start().waitFor());
+            int code = new ProcessBuilder(command).inheritIO().start().waitFor();
+            if (code == 0 || named) {
+                System.exit(code);
+            }
+            System.out.println("that did not work; packing with " + here);
         }
         new Packer(Path.of(arguments[0]).toAbsolutePath(), arguments[1]).pack();
     }
