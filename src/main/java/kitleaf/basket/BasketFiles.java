@@ -1,6 +1,9 @@
 package kitleaf.basket;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
@@ -21,6 +24,10 @@ final class BasketFiles {
 
     /** Some editors put .txt behind whatever name she gives. */
     private static final Pattern ALMOST = Pattern.compile("\\.ya?ml(\\.txt)?$", Pattern.CASE_INSENSITIVE);
+
+    /** The line that makes a piece, and how far into a file it is looked for. */
+    private static final Pattern PIECE = Pattern.compile("^piece\\s*:", Pattern.MULTILINE);
+    private static final int HEAD = 8_192;
 
     /** The most piece files taken: a piece a day for a quarter of a century. */
     static final int MOST_FILES = 10_000;
@@ -78,6 +85,7 @@ final class BasketFiles {
     static List<Path> pieces(Path basket, Problems problems) {
         misnamed(basket.resolve("basket.yml"), problems);
         misnamed(basket.resolve(SETTINGS + ".txt"), problems);
+        beside(basket, problems);
         Path folder = basket.resolve(PIECES);
         List<Path> files = new ArrayList<>();
         if (!Files.exists(folder)) {
@@ -114,6 +122,30 @@ final class BasketFiles {
             }
         }
         return files;
+    }
+
+    /** A piece written beside the settings would be left out without a word. */
+    private static void beside(Path basket, Problems problems) {
+        List<Path> stray = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(basket, "*" + ENDING)) {
+            for (Path file : files) {
+                if (!file.endsWith(SETTINGS) && !file.getFileName().toString().startsWith(".") && Files.isRegularFile(file) && isPiece(file)) {
+                    stray.add(file);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException unreadable) {
+            // Whatever reads the basket's own files will tell more.
+            return;
+        }
+        stray.sort(null);
+        stray.forEach(file -> problems.add(shown(file), Fault.of("file.beside", PIECES)));
+    }
+
+    /** Whether a file begins as pieces do; whatever its letters, those of a key are the same. */
+    private static boolean isPiece(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return PIECE.matcher(new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1)).find();
+        }
     }
 
     private static void misnamed(Path file, Problems problems) {

@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitleaf.words.Said;
 
 /** Reads one piece from one document. */
@@ -11,6 +12,8 @@ final class PieceReader {
     private static final List<String> KEYS = List.of("piece", "designer", "stitches", "cloth", "margin", "finish",
             "threads", "parts", "coverage", "progress", "goal");
     private static final List<String> PART_KEYS = List.of("part", "over", "stitches", "threads");
+    /** Chart keys are counted by people: a few stitches more than the chart has are no contradiction, twice as many are a percent sign left out. */
+    private static final int SURELY_MORE = 2;
     private static final String PART_EXAMPLE = "- {part: Verse, over: 1, stitches: 60 x 24}";
 
     private final Settings settings;
@@ -56,11 +59,19 @@ final class PieceReader {
         List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()));
         List<Part> parts = parts(fields, id);
         Optional<Amount> coverage = fields.value("coverage", new AmountText());
+        long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(PieceReader::crosses).sum();
+        if (coverage.isPresent() && coverage.get() instanceof Amount.Stitches written && crosses > SURELY_MORE * written.number()) {
+            fields.wrong("coverage", Fault.of("coverage.fewer", written.number(), crosses));
+        }
         ProgressReader record = new ProgressReader(problems);
         Progress progress = record.progress(fields);
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
                 around.margins(), around.given(), threads, parts, coverage, progress, goal))));
+    }
+
+    private static long crosses(CalledThread thread) {
+        return thread.stitches().stream().filter(stitches -> stitches.kind() == StitchKind.CROSS).mapToLong(StitchCount::count).sum();
     }
 
     private List<CalledThread> threads(Fields fields, TableRows.Owner owner) {

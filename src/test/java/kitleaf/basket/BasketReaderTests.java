@@ -272,4 +272,22 @@ class BasketReaderTests {
     void filesLeftByEditorsAreNoPieces() {
         assertTrue(written.file("pieces/.a.yaml", "x: [").file("pieces/a.yaml", Written.PIECE).problems().isEmpty());
     }
+
+    @Test
+    void aPieceBesideThePiecesFolderIsToldOf() {
+        assertEquals(List.of("tide.yaml: this piece lies beside the pieces folder, where it is not read; put it into the folder pieces"),
+                written.file("pieces/a.yaml", Written.PIECE).file("tide.yaml", "# new\n" + titled("Tide")).file("other.yaml", "notes: none\n").problems());
+    }
+
+    @Test
+    void aShareWithoutItsSignIsNotTakenForStitches() {
+        // 3 x 100 crosses: more than twice 70.
+        String threads = "threads: [{code: K1, stitches: {cross: 150}}, {code: K2, stitches: {cross: 50, back: 900}}]\nparts:\n"
+                + "  - {part: Verse, over: 1, stitches: 10 x 10, threads: [{code: K3, stitches: {cross: 100}}]}\ncoverage: ";
+        assertEquals(List.of("pieces/a.yaml:7:11: this is 70 stitches, and the threads count 300 crosses; "
+                + "write the share of the chart with its sign, such as 70%, or the number of all stitches"),
+                written.file("pieces/a.yaml", Written.PIECE + threads + "70\n").problems());
+        assertEquals(List.of(), written.file("pieces/a.yaml", Written.PIECE + threads + "150\n").problems());
+        assertEquals(List.of(), written.file("pieces/a.yaml", Written.PIECE + threads + "70%\n").problems());
+    }
 }
