@@ -52,7 +52,7 @@ final class Pipeline {
             out.replaceAll();
             job.reckoned().accept(reckoning);
         } catch (TemplateFault e) {
-            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> e.getMessage());
+            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> e.told(voice.language()));
         } catch (Limits.PagesWithoutEnd e) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> voice.say(e.said()));
         } catch (IOException e) {

@@ -20,7 +20,7 @@ final class LinesFunction implements TemplateMethodModelEx {
     @Override
     public Object exec(@SuppressWarnings("rawtypes") List arguments) throws TemplateModelException {
         if (arguments.size() != 3) {
-            throw new TemplateModelException("lines takes a text, a size in points and a width in millimetres");
+            throw new TemplateSlip("call.lines");
         }
         return ruler.lines(String.valueOf(arguments.get(0)), "text", 400, number(arguments.get(1)), number(arguments.get(2)));
     }
@@ -29,6 +29,6 @@ final class LinesFunction implements TemplateMethodModelEx {
         if (argument instanceof TemplateNumberModel model) {
             return model.getAsNumber().doubleValue();
         }
-        throw new TemplateModelException("lines takes a size in points and a width in millimetres as numbers");
+        throw new TemplateSlip("call.lines");
     }
 }

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import kitleaf.words.Said;
 
 /**
  * A reader of what another thread writes, with a few chunks between them, so that a template and the press
@@ -105,8 +106,7 @@ final class MarkupStream extends Reader {
                 char[] full = queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
                 if (full == null) {
                     close();
-                    throw new TemplateFault(name + ": nothing has come from this template for " + patience.toSeconds()
-                            + " seconds; look for a loop without end in it");
+                    throw new TemplateFault(name, Said.of("template.silent", patience.toSeconds()));
                 }
                 chunk = full;
                 next = 0;

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import kitleaf.words.Said;
 
 /**
  * Templates in the user's own folder. Whatever name a template asks for, nothing outside that folder is opened, by
@@ -42,11 +43,11 @@ final class OwnTemplates implements TemplateLoader {
             }
             Path real = named.toRealPath();
             if (!real.startsWith(folder)) {
-                throw new TemplateFault(name + ": this is a link that leads out of the templates folder; put the file itself inside it");
+                throw new TemplateFault(name, Said.of("template.link"));
             }
             // A pipe or a device could be read for ever.
             if (!Files.isRegularFile(real)) {
-                throw new TemplateFault(name + ": this is not a file with text in it; put a template in its place");
+                throw new TemplateFault(name, Said.of("template.no-file"));
             }
             return new Found(name, real);
         } catch (InvalidPathException e) {
@@ -67,17 +68,17 @@ final class OwnTemplates implements TemplateLoader {
         try (InputStream in = Files.newInputStream(found.real())) {
             bytes = in.readNBytes(MOST_BYTES + 1);
         } catch (IOException e) {
-            throw new TemplateFault(found.name() + ": this cannot be read; allow yourself to read it, or take it away");
+            throw new TemplateFault(found.name(), Said.of("template.unreadable"));
         }
         if (bytes.length > MOST_BYTES) {
-            throw new TemplateFault(found.name() + ": this file is larger than 1 MB; split it with include");
+            throw new TemplateFault(found.name(), Said.of("template.huge"));
         }
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                     .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
             return new StringReader(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
         } catch (CharacterCodingException e) {
-            throw new TemplateFault(found.name() + ": this is not in UTF-8; save the file as UTF-8");
+            throw new TemplateFault(found.name(), Said.of("template.not-utf-8"));
         }
     }
 

@@ -24,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
+import kitleaf.words.Said;
 import kitleaf.words.Words;
 
 /**
@@ -130,17 +131,16 @@ public final class Templates {
             makeStoppable(template);
             template.process(model, large ? FullFractions.into(out) : out);
         } catch (StackOverflowError e) {
-            throw new TemplateFault(name + ": this template calls itself without end, or nests too deep; look at what it calls and includes");
+            throw new TemplateFault(name, Said.of("template.deep"));
         } catch (OutOfMemoryError e) {
             if (!hasOwn) {
                 throw e;
             }
-            throw new TemplateFault(name + ": this template takes more memory than Java may use; look for a text or list that grows without end");
+            throw new TemplateFault(name, Said.of("template.memory"));
         } catch (ParseException e) {
-            throw fault(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage());
+            throw fault(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), theirs(e.getEditorMessage()));
         } catch (TemplateNotFoundException e) {
-            throw new TemplateFault(e.getTemplateName() + ": no such template; a templates folder may hold only replacements for "
-                    + "the files Kitleaf has, and what those include");
+            throw new TemplateFault(e.getTemplateName(), Said.of("template.none"));
         } catch (TemplateException e) {
             if (e.getCause() instanceof TemplateFault inner) {
                 throw inner;
@@ -148,7 +148,7 @@ public final class Templates {
             Integer line = e.getLineNumber();
             Integer column = e.getColumnNumber();
             throw fault(e.getTemplateSourceName() == null ? name : e.getTemplateSourceName(), line == null ? 1 : line,
-                    column == null ? 1 : column, e.getMessageWithoutStackTop());
+                    column == null ? 1 : column, e instanceof TemplateSlip slip ? slip.said() : theirs(e.getMessageWithoutStackTop()));
         }
     }
 
@@ -171,15 +171,23 @@ public final class Templates {
             Object[] slots = arguments.subList(1, arguments.size()).toArray();
             return words.say(String.valueOf(arguments.get(0)), slots);
         } catch (MissingResourceException e) {
-            throw new TemplateModelException("there is no phrase \"" + e.getKey() + "\" among the words");
+            throw new TemplateSlip("call.no-phrase", e.getKey());
         }
     }
 
-    private static TemplateFault fault(String name, int line, int column, String message) {
-        // FreeMarker ends its messages with long advice for programmers; the first paragraph says what is wrong.
-        String first = message == null ? "the template failed" : message.strip().split("\\n\\s*(\\n|----)")[0].replaceAll("\\s+", " ")
+    private static TemplateFault fault(String name, int line, int column, Said said) {
+        return new TemplateFault(name + ":" + line + ":" + column, said);
+    }
+
+    /** What FreeMarker says, in its own words. */
+    private static Said theirs(String message) {
+        if (message == null) {
+            return Said.of("template.failed");
+        }
+        // It ends its messages with long advice for programmers; the first paragraph says what is wrong.
+        String first = message.strip().split("\\n\\s*(\\n|----)")[0].replaceAll("\\s+", " ")
                 // Where it looked is the machine's business.
                 .replaceFirst(" The name was interpreted by this TemplateLoader.*", "");
-        return new TemplateFault(name + ":" + line + ":" + column + ": " + first);
+        return Said.of("template.freemarker", first);
     }
 }

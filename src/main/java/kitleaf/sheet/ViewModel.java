@@ -74,12 +74,13 @@ final class ViewModel implements TemplateHashModel {
 
     private static Object[] numbers(String name, List<?> arguments, int count) throws TemplateModelException {
         if (arguments.size() != count) {
-            throw new TemplateModelException(name + "() takes " + (count == 0 ? "no arguments" : count + (count == 1 ? " number" : " numbers")));
+            throw count == 0 ? new TemplateSlip("call.takes.none", name)
+                    : count == 1 ? new TemplateSlip("call.takes.one", name) : new TemplateSlip("call.takes.many", name, count);
         }
         Object[] numbers = new Object[count];
         for (int i = 0; i < count; i++) {
             if (!(arguments.get(i) instanceof TemplateNumberModel number)) {
-                throw new TemplateModelException(name + "() takes numbers");
+                throw new TemplateSlip("call.no-numbers", name);
             }
             numbers[i] = number.getAsNumber().doubleValue();
         }
@@ -95,9 +96,9 @@ final class ViewModel implements TemplateHashModel {
         try {
             return wrapper.wrap(method.invoke(view, arguments));
         } catch (InvocationTargetException e) {
-            throw new TemplateModelException(method.getName() + " failed: " + e.getCause(), e);
+            throw new TemplateSlip("call.failed", method.getName(), String.valueOf(e.getCause()));
         } catch (IllegalAccessException e) {
-            throw new TemplateModelException(method.getName() + " is not open to templates", e);
+            throw new TemplateSlip("call.closed", method.getName());
         }
     }
 }

@@ -31,7 +31,11 @@ class HostileTemplateTests {
 
     /** Prints with the template in place; whatever it is, the old sheet stays and nothing is left beside it. */
     private String said() throws IOException {
-        Path basket = Ran.basket(folder.resolve("b"), "", """
+        return saidOf("");
+    }
+
+    private String saidOf(String settings) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), settings, """
                 piece: Groyne
                 stitches: 80 x 80
                 cloth: {kind: linen, count: 28, over: 2}
@@ -121,6 +125,15 @@ class HostileTemplateTests {
         assertEquals(NAME + ": this file is larger than 1 MB; split it with include", said());
         Files.write(place, "<document title=\"\u00e9\"/>".getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(NAME + ": this is not in UTF-8; save the file as UTF-8", said());
+    }
+
+    @Test
+    void a_german_basket_is_told_of_them_in_german() throws IOException {
+        Files.writeString(templates().resolve(NAME), "<document title=\"t\">\n  ${say(\"buy.till\")}</document>");
+        assertEquals(NAME + ":2:3: unter den Wörtern gibt es „buy.till“ nicht", saidOf("language: de\n"));
+        Files.writeString(templates().resolve(NAME), "${nobody}");
+        String theirs = saidOf("language: de\n");
+        assertTrue(theirs.startsWith(NAME + ":1:3: die Vorlage ist gescheitert; FreeMarker sagt dazu: The following has evaluated to null or missing"), theirs);
     }
 
     @Test

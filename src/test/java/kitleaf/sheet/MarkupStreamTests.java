@@ -9,8 +9,10 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.StringWriter;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import kitleaf.words.Said;
 import org.junit.jupiter.api.Test;
 
 class MarkupStreamTests {
@@ -35,11 +37,11 @@ class MarkupStreamTests {
     void a_failure_of_the_writer_reaches_the_reader_after_what_was_written() throws IOException {
         try (Reader reader = MarkupStream.of("a.ftlx", out -> {
             out.write("before");
-            throw new TemplateFault("the pencil broke");
+            throw new TemplateFault("a.ftlx", Said.of("template.failed"));
         })) {
             char[] buffer = new char[100];
             assertEquals(6, reader.read(buffer));
-            assertEquals("the pencil broke", assertThrows(TemplateFault.class, () -> reader.read(buffer)).getMessage());
+            assertEquals("a.ftlx: the template failed", assertThrows(TemplateFault.class, () -> reader.read(buffer)).told(Locale.ENGLISH));
             assertEquals(-1, reader.read(buffer));
         }
     }
@@ -73,7 +75,7 @@ class MarkupStreamTests {
             }
         }, Duration.ofSeconds(1));
         assertEquals("a.ftlx: nothing has come from this template for 1 seconds; look for a loop without end in it",
-                assertThrows(TemplateFault.class, reader::read).getMessage());
+                assertThrows(TemplateFault.class, reader::read).told(Locale.ENGLISH));
         assertTrue(stopped.await(30, TimeUnit.SECONDS));
     }
 }

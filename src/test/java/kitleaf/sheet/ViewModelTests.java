@@ -12,6 +12,7 @@ import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateNumberModel;
 import freemarker.template.TemplateScalarModel;
 import java.util.List;
+import kitleaf.words.Said;
 import org.junit.jupiter.api.Test;
 
 class ViewModelTests {
@@ -68,8 +69,8 @@ class ViewModelTests {
     @Test
     void what_fails_is_a_fault_of_the_template() throws TemplateModelException {
         TemplateMethodModelEx broken = (TemplateMethodModelEx) card().get("broken");
-        TemplateModelException fault = assertThrows(TemplateModelException.class, () -> broken.exec(List.of()));
-        assertEquals("broken failed: java.lang.IllegalStateException: no ink", fault.getMessageWithoutStackTop());
+        TemplateSlip fault = assertThrows(TemplateSlip.class, () -> broken.exec(List.of()));
+        assertEquals(Said.of("call.failed", "broken", "java.lang.IllegalStateException: no ink"), fault.said());
     }
 
     @Test
