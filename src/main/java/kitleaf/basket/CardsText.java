@@ -1,5 +1,7 @@
 package kitleaf.basket;
 
+import kitleaf.words.Said;
+
 /** A grid of goal cards, columns by rows: {@code 3 x 3}. */
 record CardsText() implements Form<CardGrid> {
 
@@ -21,6 +23,6 @@ record CardsText() implements Form<CardGrid> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("0*([1-9]|10)\\s*[xX×]\\s*0*([1-9]|10)", "Columns x rows, each 1 to " + Goals.MOST_CARDS + ".");
+        return JsonShape.pattern("0*([1-9]|10)\\s*[xX×]\\s*0*([1-9]|10)", Said.of("note.cards", Goals.MOST_CARDS));
     }
 }

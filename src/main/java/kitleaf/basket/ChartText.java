@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitleaf.words.Said;
 
 /** The size of a chart: stitches wide x high. */
 record ChartText() implements Form<ChartSize> {
@@ -25,6 +26,6 @@ record ChartText() implements Form<ChartSize> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("[0-9]+\\s*[xX×]\\s*[0-9]+", "Stitches wide x high.");
+        return JsonShape.pattern("[0-9]+\\s*[xX×]\\s*[0-9]+", Said.of("note.chart"));
     }
 }

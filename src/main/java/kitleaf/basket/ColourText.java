@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.Locale;
+import kitleaf.words.Said;
 
 /** A colour: {@code #rgb} or {@code #rrggbb}. */
 record ColourText() implements Form<Colour> {
@@ -24,6 +25,6 @@ record ColourText() implements Form<Colour> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("#([0-9a-fA-F]{3}|[0-9a-fA-F]{6})", "In quotes, for # begins a remark.");
+        return JsonShape.pattern("#([0-9a-fA-F]{3}|[0-9a-fA-F]{6})", Said.of("note.colour"));
     }
 }

@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitleaf.words.Said;
 
 /**
  * Threads to the inch along one thread system: a number, or as measured, {@code 71 in 2 in} or
@@ -41,7 +42,7 @@ record CountText() implements Form<Double> {
 
     @Override
     public JsonShape shape() {
-        JsonShape measured = JsonShape.pattern("[0-9.]+\\s+in\\s+" + LengthText.PATTERN, "");
-        return JsonShape.number(Count.LEAST, false, Count.MOST, "Threads to the inch, 3 to 120, or as measured, such as 71 in 2 in.").or(measured);
+        JsonShape measured = JsonShape.pattern("[0-9.]+\\s+in\\s+" + LengthText.PATTERN);
+        return JsonShape.number(Count.LEAST, false, Count.MOST, Said.of("note.count", (int) Count.LEAST, (int) Count.MOST, "71 in 2 in")).or(measured);
     }
 }

@@ -5,6 +5,7 @@ import java.time.YearMonth;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitleaf.words.Said;
 
 /** A day, as ISO 8601 writes it: year, month, day. */
 record DateText() implements Form<LocalDate> {
@@ -44,6 +45,6 @@ record DateText() implements Form<LocalDate> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])", "Year-month-day.");
+        return JsonShape.pattern("(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])", Said.of("note.day"));
     }
 }

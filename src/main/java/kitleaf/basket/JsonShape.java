@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.words.Said;
 
 /**
@@ -16,12 +16,13 @@ import kitleaf.words.Said;
  * pattern cannot be as strict as the form, such as about the range of a length, the note tells it.
  *
  * @param alternatives schemas of which one must hold, each as JSON: maps, lists, strings, numbers and booleans
- * @param note what the schemas cannot say, as a sentence; may be empty
+ * @param notes what the schemas cannot say: phrases, or advice as a problem has it
  */
-record JsonShape(List<Map<String, Object>> alternatives, String note) {
+record JsonShape(List<Map<String, Object>> alternatives, List<Said> notes) {
 
     JsonShape {
         alternatives = List.copyOf(alternatives);
+        notes = List.copyOf(notes);
     }
 
     /** Words of her own; YAML takes some of them for numbers, and so they are numbers here. */
@@ -30,12 +31,12 @@ record JsonShape(List<Map<String, Object>> alternatives, String note) {
         schema.put("type", List.of("string", "number", "boolean"));
         schema.put("pattern", "\\S");
         schema.put("maxLength", most);
-        return new JsonShape(List.of(schema), "");
+        return new JsonShape(List.of(schema), List.of());
     }
 
     /** One of these words and no other. */
     static JsonShape oneOf(Collection<?> words) {
-        return new JsonShape(List.of(Map.of("enum", List.copyOf(words))), "");
+        return new JsonShape(List.of(Map.of("enum", List.copyOf(words))), List.of());
     }
 
     /** A whole number, in quotes or without. */
@@ -44,16 +45,16 @@ record JsonShape(List<Map<String, Object>> alternatives, String note) {
         number.put("type", "integer");
         number.put("minimum", least);
         number.put("maximum", most);
-        return new JsonShape(List.of(number), "").or(pattern("[0-9]+", ""));
+        return new JsonShape(List.of(number), List.of()).or(pattern("[0-9]+"));
     }
 
     /** A number with or without decimals, in quotes or without. */
-    static JsonShape number(double least, boolean above, double most, String note) {
+    static JsonShape number(double least, boolean above, double most, Said note) {
         Map<String, Object> number = new LinkedHashMap<>();
         number.put("type", "number");
         number.put(above ? "exclusiveMinimum" : "minimum", plain(least));
         number.put("maximum", plain(most));
-        return new JsonShape(List.of(number), note).or(pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)", ""));
+        return new JsonShape(List.of(number), List.of(note)).or(pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)"));
     }
 
     private static BigDecimal plain(double number) {
@@ -61,19 +62,18 @@ record JsonShape(List<Map<String, Object>> alternatives, String note) {
     }
 
     /** A text all of which matches a pattern (ECMA-262), blanks around it aside. */
-    static JsonShape pattern(String pattern, String note) {
+    static JsonShape pattern(String pattern, Said... notes) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "string");
         schema.put("pattern", "^\\s*" + pattern + "\\s*$");
-        return new JsonShape(List.of(schema), note);
+        return new JsonShape(List.of(schema), List.of(notes));
     }
 
     /** This shape or another. */
     JsonShape or(JsonShape other) {
         List<Map<String, Object>> both = new ArrayList<>(alternatives);
         other.alternatives.stream().filter(schema -> !both.contains(schema)).forEach(both::add);
-        return new JsonShape(both, note.isEmpty() || other.note.equals(note) ? other.note
-                : other.note.isEmpty() ? note : note + " " + other.note);
+        return new JsonShape(both, Stream.concat(notes.stream(), other.notes.stream()).distinct().toList());
     }
 
     /** A pattern for a word in any mixture of small letters and capitals. */
@@ -88,11 +88,5 @@ record JsonShape(List<Map<String, Object>> alternatives, String note) {
     /** A pattern for one of these words in any mixture of small letters and capitals. */
     static String anyCase(Collection<String> words) {
         return words.stream().map(JsonShape::anyCase).collect(Collectors.joining("|", "(", ")"));
-    }
-
-    /** An advice such as {@code write 1 to 5} as a sentence of its own, in English. */
-    static String sentence(Said said) {
-        String advice = BasketWords.in(Locale.ENGLISH).say(said);
-        return Character.toUpperCase(advice.charAt(0)) + advice.substring(1) + ".";
     }
 }

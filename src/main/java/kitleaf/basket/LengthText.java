@@ -135,6 +135,6 @@ record LengthText(double leastMm, double mostMm, String outside, String example)
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern(PATTERN, JsonShape.sentence(Said.of(outside + ".write")));
+        return JsonShape.pattern(PATTERN, Said.of(outside + ".write"));
     }
 }

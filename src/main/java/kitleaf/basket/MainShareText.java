@@ -1,5 +1,6 @@
 package kitleaf.basket;
 
+import java.util.List;
 import kitleaf.words.Said;
 
 /** The main piece's part of her time, a percentage above a half: with less, the other piece would be the main one. */
@@ -23,6 +24,6 @@ record MainShareText() implements Form<Double> {
 
     @Override
     public JsonShape shape() {
-        return new JsonShape(PERCENT.shape().alternatives(), JsonShape.sentence(Said.of("main-share.lesser.write")));
+        return new JsonShape(PERCENT.shape().alternatives(), List.of(Said.of("main-share.lesser.write")));
     }
 }

@@ -48,6 +48,6 @@ record NumberText(double least, boolean above, double most, String outside, Stri
 
     @Override
     public JsonShape shape() {
-        return JsonShape.number(least, above, most, JsonShape.sentence(Said.of(outside + ".write")));
+        return JsonShape.number(least, above, most, Said.of(outside + ".write"));
     }
 }

@@ -68,9 +68,9 @@ public final class Papers {
             @Override
             public JsonShape shape() {
                 String turned = "(\\s+" + JsonShape.anyCase(List.of("portrait", "landscape")) + ")?";
-                return JsonShape.oneOf(UPRIGHT.keySet()).or(JsonShape.pattern(JsonShape.anyCase(UPRIGHT.keySet()) + turned, ""))
+                return JsonShape.oneOf(UPRIGHT.keySet()).or(JsonShape.pattern(JsonShape.anyCase(UPRIGHT.keySet()) + turned))
                         .or(JsonShape.pattern(LengthText.PATTERN + "\\s*[xX×]\\s*" + LengthText.PATTERN,
-                                "Upright, unless landscape follows; or width x height, such as 210 mm x 320 mm."));
+                                Said.of("note.paper", "210 mm x 320 mm")));
             }
         };
     }

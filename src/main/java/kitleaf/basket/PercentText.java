@@ -68,6 +68,6 @@ record PercentText(double most, String tooMuch, String example) implements Form<
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)\\s*[%٪％]", JsonShape.sentence(outside("").write()));
+        return JsonShape.pattern("([0-9]+(\\.[0-9]*)?|\\.[0-9]+)\\s*[%٪％]", outside("").write());
     }
 }

@@ -75,6 +75,6 @@ record PriceText(String tooMuch, String example) implements Form<Price> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("([0-9]+(\\.[0-9]+)?|\\.[0-9]+)\\s*[A-Z]{3}", "An amount and its currency (ISO 4217).");
+        return JsonShape.pattern("([0-9]+(\\.[0-9]+)?|\\.[0-9]+)\\s*[A-Z]{3}", Said.of("note.price"));
     }
 }

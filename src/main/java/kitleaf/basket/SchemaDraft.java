@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import kitleaf.basket.Testimony.Group;
+import kitleaf.words.Said;
+import kitleaf.words.Words;
 
 /** Drafts a JSON Schema (draft 2020-12) of one kind of file from what readers asked of a specimen. */
 final class SchemaDraft {
@@ -18,20 +21,22 @@ final class SchemaDraft {
 
     private final Testimony asked;
     private final KeyTexts texts;
+    private final Words words;
     private final Map<String, Object> definitions = new TreeMap<>();
     private final Set<String> begun = new LinkedHashSet<>();
 
-    SchemaDraft(Testimony asked, KeyTexts texts) {
+    SchemaDraft(Testimony asked, KeyTexts texts, Locale language) {
         this.asked = asked;
         this.texts = texts;
+        this.words = BasketWords.in(language);
     }
 
     /** The schema of files that hold such documents. */
-    Map<String, Object> of(String title, List<Node> documents) {
+    Map<String, Object> of(Said title, List<Node> documents) {
         Group group = asked.group((Node.Mapping) documents.get(0)).orElseThrow();
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("$schema", DIALECT);
-        schema.put("title", title);
+        schema.put("title", words.say(title));
         schema.putAll(keys(group));
         schema.put("$defs", definitions);
         return schema;
@@ -92,7 +97,7 @@ final class SchemaDraft {
         }
         for (JsonShape shape : forms.stream().map(Form::shape).toList()) {
             alternatives.addAll(shape.alternatives());
-            notes.add(shape.note());
+            shape.notes().forEach(note -> notes.add(sentence(note)));
         }
         if (!named.isEmpty()) {
             alternatives.add(names(named, notes));
@@ -105,8 +110,13 @@ final class SchemaDraft {
             }
             alternatives.add(array);
         }
-        notes.remove("");
         return alternatives.size() == 1 ? alternatives.iterator().next() : Map.of("anyOf", List.copyOf(alternatives));
+    }
+
+    /** A note such as {@code write 1 to 5} as a sentence of its own. */
+    private String sentence(Said note) {
+        String text = words.say(note);
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
     }
 
     private Map<String, Object> reference(Group group) {

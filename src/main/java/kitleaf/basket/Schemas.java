@@ -10,7 +10,9 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
+import kitleaf.words.Said;
 
 /** Gives the schemas (JSON Schema, draft 2020-12) by which an editor completes and checks a basket's files. */
 public final class Schemas {
@@ -36,16 +38,17 @@ public final class Schemas {
     /**
      * The schemas as texts that end in a line break, by their file names: {@link #BASKET_FILE} and {@link #PIECE_FILE}.
      *
+     * @param language of the sentences editors show
      * @throws IllegalStateException if a key that readers take has no text or stands in no specimen; tests see to it that it is not so
      */
-    public static Map<String, String> files() {
-        return files(Specimen.read(), KeyTexts.shipped());
+    public static Map<String, String> files(Locale language) {
+        return files(Specimen.read(), KeyTexts.shipped(language), language);
     }
 
-    static Map<String, String> files(Specimen specimen, KeyTexts texts) {
+    static Map<String, String> files(Specimen specimen, KeyTexts texts, Locale language) {
         Map<String, String> files = new LinkedHashMap<>();
-        Map<String, Object> basket = new SchemaDraft(specimen.asked(), texts).of("basket.yaml of a Kitleaf basket", specimen.basket());
-        Map<String, Object> piece = new SchemaDraft(specimen.asked(), texts).of("A piece of a Kitleaf basket", specimen.pieces());
+        Map<String, Object> basket = new SchemaDraft(specimen.asked(), texts, language).of(Said.of("schema.basket"), specimen.basket());
+        Map<String, Object> piece = new SchemaDraft(specimen.asked(), texts, language).of(Said.of("schema.piece"), specimen.pieces());
         texts.complete();
         files.put(BASKET_FILE, json(basket));
         files.put(PIECE_FILE, json(piece));

@@ -36,8 +36,7 @@ record SizeText(LengthText side, boolean alone, String advice, String example) i
 
     @Override
     public JsonShape shape() {
-        String two = side.shape().note().replace("Write", "Each side");
         String by = LengthText.PATTERN + "\\s*[xX×]\\s*" + LengthText.PATTERN;
-        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by, JsonShape.sentence(Said.of(advice, example)) + " " + two);
+        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by, Said.of("note.sides", Said.of(advice, example), side.shape().notes().get(0)));
     }
 }

@@ -1,5 +1,7 @@
 package kitleaf.basket;
 
+import kitleaf.words.Said;
+
 /**
  * The name of a table's file, ending in {@code .csv}.
  *
@@ -16,6 +18,6 @@ record TableName(String example) implements Form<String> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern(".*" + JsonShape.anyCase(ENDING), "The name of a .csv file beside this one.");
+        return JsonShape.pattern(".*" + JsonShape.anyCase(ENDING), Said.of("note.table"));
     }
 }

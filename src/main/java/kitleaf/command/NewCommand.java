@@ -24,10 +24,10 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class NewCommand extends Task {
 
     private static final String ENDING = ".yaml";
-    private static final String FIRST = "First piece";
 
     private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").arity("0..1").paramLabel("DIR").type(Path.class));
     private final OptionSpec piece = add(OptionSpec.builder("--piece").paramLabel("NAME").type(String.class).converters(new ValueOption.Words()));
+    private final OptionSpec language = add(OptionSpec.builder("--language").paramLabel("LANGUAGE").type(Locale.class).converters(new LanguageOption()));
 
     NewCommand(Kitleaf kitleaf) {
         super(kitleaf, "new");
@@ -40,6 +40,7 @@ final class NewCommand extends Task {
             throw Failure.of(Exit.WRONG_USAGE, "new.no-folder");
         }
         Path target = Optional.<Path>ofNullable(folder.getValue()).orElse(Path.of(""));
+        Optional.<Locale>ofNullable(language.getValue()).ifPresent(voice()::turnTo);
         try {
             if (title == null) {
                 basket(target);
@@ -65,8 +66,8 @@ final class NewCommand extends Task {
         try (NewFiles made = new NewFiles()) {
             made.folder(pieces);
             Path piece = create(made, pieces, answers);
-            made.file(settings, NewText.basket());
-            List<Path> schemas = schemas(made, basket, Schemas.files().keySet());
+            made.file(settings, NewText.basket(voice()));
+            List<Path> schemas = schemas(made, basket, Schemas.files(voice().language()).keySet());
             made.keep();
             told("new.wrote-schema", schemas);
             told("new.wrote", List.of(settings, piece));
@@ -79,7 +80,8 @@ final class NewCommand extends Task {
         if (!Files.exists(basket.resolve("basket.yaml")) && !Files.isDirectory(pieces)) {
             throw Failure.of(Exit.WRONG_USAGE, "new.no-basket", shown(basket));
         }
-        Reading reading = BasketReader.read(basket);
+        Reading reading = BasketReader.read(basket, Optional.ofNullable(language.getValue()));
+        reading.language().ifPresent(voice()::turnTo);
         String name = title.toLowerCase(Locale.ROOT);
         if (reading.basket().stream().flatMap(one -> one.pieces().stream()).anyMatch(one -> one.title().toLowerCase(Locale.ROOT).equals(name))) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.title", title, shown(basket));
@@ -101,11 +103,11 @@ final class NewCommand extends Task {
     private NewText.Answers answers(Optional<String> given) throws Failure, IOException {
         PrintWriter out = line().getOut();
         return terminal().typed().isPresent() ? new Questions(terminal().typed().get(), out, voice()).piece(given)
-                : NewText.Answers.example(given.orElse(FIRST));
+                : NewText.Answers.example(given.orElse(voice().say("new.first")));
     }
 
     /** Writes a piece into its file and gives that. */
-    private static Path create(NewFiles made, Path pieces, NewText.Answers answers) throws Failure, IOException {
+    private Path create(NewFiles made, Path pieces, NewText.Answers answers) throws Failure, IOException {
         String id = PieceFileName.of(answers.title());
         Path file;
         try {
@@ -126,17 +128,17 @@ final class NewCommand extends Task {
         if (Files.exists(file) || PieceFile.in(basket).stream().anyMatch(piece -> piece.id().equals(taken))) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.piece", taken, shown(basket));
         }
-        made.file(file, NewText.piece(answers));
+        made.file(file, NewText.piece(answers, voice()));
         return file;
     }
 
     /** Writes those of these schemas that the basket does not have yet and gives them. */
-    private static List<Path> schemas(NewFiles made, Path basket, Set<String> names) throws Failure {
+    private List<Path> schemas(NewFiles made, Path basket, Set<String> names) throws Failure {
         Path folder = basket.resolve(Schemas.FOLDER);
         List<Path> written = new ArrayList<>();
         try {
             made.folder(folder);
-            for (Map.Entry<String, String> schema : Schemas.files().entrySet()) {
+            for (Map.Entry<String, String> schema : Schemas.files(voice().language()).entrySet()) {
                 Path file = folder.resolve(schema.getKey());
                 if (names.contains(schema.getKey()) && !Files.exists(file)) {
                     made.file(file, schema.getValue());

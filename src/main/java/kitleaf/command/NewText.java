@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Schemas;
 
-/** The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, filled in. */
+/** The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, or beside them in another language, filled in. */
 final class NewText {
 
     private static final String SLEEPING_THREADS = """
             #threads:
-            #  - {code: K12, name: Ebb grey, colour: "#6b7f8c", symbol: "●", skein: cotton,
+            #  - {code: K12, name: {name}, colour: "#6b7f8c", symbol: "●", skein: cotton,
             #     strands: 2, stitches: {cross: 2310, back: 120}}""";
 
     private NewText() { }
@@ -41,16 +41,16 @@ final class NewText {
     /** A thread with as much as she knows of it. */
     record Thread(String code, Optional<String> name, OptionalInt stitches) { }
 
-    static String basket() {
-        return Schemas.BASKET_COMMENT + "\n\n" + form("new-basket.yaml");
+    static String basket(Voice voice) {
+        return Schemas.BASKET_COMMENT + "\n\n" + form("new-basket", voice);
     }
 
-    static String piece(Answers answers) {
+    static String piece(Answers answers, Voice voice) {
         // The title goes in last: whatever stands in it is hers.
-        return Schemas.PIECE_COMMENT + "\n\n" + form("new-piece.yaml")
+        return Schemas.PIECE_COMMENT + "\n\n" + form("new-piece", voice)
                 .replace("{stitches}", answers.stitches().wide() + " x " + answers.stitches().high())
                 .replace("{cloth}", answers.cloth())
-                .replace("{threads}", answers.threads().isEmpty() ? SLEEPING_THREADS
+                .replace("{threads}", answers.threads().isEmpty() ? SLEEPING_THREADS.replace("{name}", voice.say("new.thread"))
                         : "threads:\n" + answers.threads().stream().map(NewText::thread).collect(Collectors.joining("\n")))
                 .replace("{piece}", words(answers.title()));
     }
@@ -86,8 +86,10 @@ final class NewText {
         };
     }
 
-    private static String form(String name) {
-        try (InputStream in = NewText.class.getResourceAsStream(name)) {
+    private static String form(String name, Voice voice) {
+        String own = name + "_" + voice.language().getLanguage() + ".yaml";
+        String file = NewText.class.getResource(own) == null ? name + ".yaml" : own;
+        try (InputStream in = NewText.class.getResourceAsStream(file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

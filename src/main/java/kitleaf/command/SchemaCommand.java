@@ -5,14 +5,19 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import kitleaf.basket.BasketReader;
 import kitleaf.basket.Schemas;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Writes the schemas by which an editor completes and checks while she types. */
 final class SchemaCommand extends Task {
 
     private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").required(true).paramLabel("DIR").type(Path.class));
+    private final OptionSpec language = add(OptionSpec.builder("--language").paramLabel("LANGUAGE").type(Locale.class).converters(new LanguageOption()));
 
     SchemaCommand(Kitleaf kitleaf) {
         super(kitleaf, "schema");
@@ -24,10 +29,11 @@ final class SchemaCommand extends Task {
         if (!Files.isDirectory(basket)) {
             throw Failure.of(Exit.WRONG_USAGE, "schema.no-folder", basket.toString());
         }
+        BasketReader.read(basket, Optional.ofNullable(language.getValue())).language().ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
         try (OutFolder out = OutFolder.open(schemas)) {
-            Map<String, String> files = Schemas.files();
+            Map<String, String> files = Schemas.files(voice().language());
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {
                     draft.stream().write(file.getValue().getBytes(StandardCharsets.UTF_8));

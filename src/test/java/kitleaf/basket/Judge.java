@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -27,7 +28,7 @@ record Judge(JsonSchema schema, boolean piece) {
     static final JsonSchemaFactory VALIDATORS = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
 
     static Judge of(String file) {
-        return new Judge(VALIDATORS.getSchema(Schemas.files().get(file), InputFormat.JSON), file.startsWith("piece"));
+        return new Judge(VALIDATORS.getSchema(Schemas.files(Locale.ENGLISH).get(file), InputFormat.JSON), file.startsWith("piece"));
     }
 
     /** What the schema has against a text; YAML 1.2 types it, so that days are strings. */

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,8 +25,8 @@ class ReadmeKeysTests {
     private final Set<String> shown = new TreeSet<>();
 
     ReadmeKeysTests() throws IOException {
-        basket = new ObjectMapper().readTree(Schemas.files().get("basket.schema.json"));
-        piece = new ObjectMapper().readTree(Schemas.files().get("piece.schema.json"));
+        basket = new ObjectMapper().readTree(Schemas.files(Locale.ENGLISH).get("basket.schema.json"));
+        piece = new ObjectMapper().readTree(Schemas.files(Locale.ENGLISH).get("piece.schema.json"));
     }
 
     @Test

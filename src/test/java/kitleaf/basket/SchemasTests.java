@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -33,15 +34,15 @@ class SchemasTests {
     @ParameterizedTest
     @ValueSource(strings = {"basket.schema.json", "piece.schema.json"})
     void theShippedSchemaIsTheOneTheReadersGive(String name) throws IOException {
-        assertEquals(Schemas.files().get(name), Files.readString(HARBOUR.resolve("schema").resolve(name)),
-                "the shipped schema is out of step; write it anew with: java -jar target/kitleaf.jar schema examples/harbour");
+        assertEquals(Schemas.files(Locale.ENGLISH).get(name), Files.readString(HARBOUR.resolve("schema").resolve(name)),
+                "the shipped schema is out of step; write it anew with: java -jar target/kitleaf.jar schema --language en examples/harbour");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"basket.schema.json", "piece.schema.json"})
     void theSchemaIsOneByItsOwnStandard(String name) throws IOException {
         JsonSchema standard = Judge.VALIDATORS.getSchema(SchemaLocation.of(SchemaId.V202012));
-        JsonNode schema = new ObjectMapper().readTree(Schemas.files().get(name));
+        JsonNode schema = new ObjectMapper().readTree(Schemas.files(Locale.ENGLISH).get(name));
         assertEquals(List.of(), List.copyOf(standard.validate(schema)));
         // The standard can refuse: a type must be one of seven words.
         assertEquals(1, standard.validate(((ObjectNode) schema.deepCopy()).put("type", "thing")).stream()
@@ -160,7 +161,7 @@ class SchemasTests {
     @ParameterizedTest
     @ValueSource(strings = {"basket.schema.json", "piece.schema.json"})
     void whatEditorsOfferIsTaken(String name) throws IOException {
-        JsonNode root = new ObjectMapper().readTree(Schemas.files().get(name));
+        JsonNode root = new ObjectMapper().readTree(Schemas.files(Locale.ENGLISH).get(name));
         List<JsonNode> groups = new ArrayList<>(List.of(root));
         root.get("$defs").forEach(groups::add);
         int offered = 0;

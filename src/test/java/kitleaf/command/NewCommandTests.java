@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitleaf.basket.Basket;
@@ -19,6 +20,7 @@ import kitleaf.basket.ChartSize;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Piece;
 import kitleaf.basket.ProblemText;
+import kitleaf.basket.Schemas;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,18 +77,20 @@ class NewCommandTests {
     private List<String> keys(String text, Path file) throws IOException {
         String before = Files.readString(file);
         Files.writeString(file, text);
-        Matcher keys = Pattern.compile("zzzzzzzzz.*write one of: (.*)").matcher(Ran.kitleaf("check", basket()).err());
+        Matcher keys = Pattern.compile("zzzzzzzzz.*(?:write one of|schreiben Sie eines von diesen): (.*)").matcher(Ran.kitleaf("check", basket()).err());
         assertTrue(keys.find());
         Files.writeString(file, before);
         return List.of(keys.group(1).strip().split(", "));
     }
 
-    @Test
-    void every_key_stands_there_explained_and_asleep() throws IOException {
-        Ran.kitleaf("new", basket());
-        Path piece = pieces().resolve("first-piece.yaml");
+    @ParameterizedTest
+    @CsvSource({"en,first-piece.yaml", "de,erste-stickerei.yaml"})
+    void every_key_stands_there_explained_and_asleep(String language, String first) throws IOException {
+        Ran.kitleaf("new", "--language", language, basket());
+        Path piece = pieces().resolve(first);
         for (String key : keys("zzzzzzzzz: 1\n", settings())) {
-            assertTrue(Files.readString(settings()).contains("\n#" + key + ":"), key + " is not in the new basket.yaml");
+            String line = key.equals("language") && language.equals("de") ? "\nlanguage: de\n" : "\n#" + key + ":";
+            assertTrue(Files.readString(settings()).contains(line), key + " is not in the new basket.yaml");
         }
         for (String key : keys("zzzzzzzzz: 1\n", piece)) {
             assertTrue(Files.readString(piece).matches("(?s).*\n#?" + key + ":.*"), key + " is not in the new piece");
@@ -103,11 +107,12 @@ class NewCommandTests {
     }
 
     /** Every sleeping key is woken, alone and then all together: what a remark shows must be right. */
-    @Test
-    void every_sleeping_key_can_be_woken() throws IOException {
-        Ran.kitleaf("new", basket());
+    @ParameterizedTest
+    @CsvSource({"en,first-piece.yaml", "de,erste-stickerei.yaml"})
+    void every_sleeping_key_can_be_woken(String language, String first) throws IOException {
+        Ran.kitleaf("new", "--language", language, basket());
         int woken = 0;
-        for (Path file : List.of(settings(), pieces().resolve("first-piece.yaml"))) {
+        for (Path file : List.of(settings(), pieces().resolve(first))) {
             String text = Files.readString(file);
             String all = text;
             Matcher sleeping = Pattern.compile("(?m)^#([a-z][a-z-]*):.*(\n#  .*)*").matcher(text);
@@ -126,6 +131,35 @@ class NewCommandTests {
             passesAndPrints();
         }
         assertTrue(woken >= 20, "only " + woken);
+    }
+
+    @Test
+    void in_german_surroundings_a_basket_begins_in_german_and_stays_so() throws IOException {
+        Ran ran = Ran.in(Map.of("LANG", "de_AT.UTF-8"), "new", basket());
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals(Locale.GERMAN, read().language());
+        assertEquals(List.of("Erste Stickerei"), read().pieces().stream().map(Piece::title).toList());
+        assertEquals(Schemas.files(Locale.GERMAN).get(Schemas.PIECE_FILE), Files.readString(basket().resolve(Schemas.FOLDER).resolve(Schemas.PIECE_FILE)));
+        // Elsewhere, the basket's language counts.
+        Ran.kitleaf("new", "--piece", "Leuchtturm", basket());
+        Ran.kitleaf("new", "--piece", "Beacon", "--language", "en-GB", basket());
+        assertTrue(Files.readString(pieces().resolve("leuchtturm.yaml")).contains("\n# Ein Stück. "));
+        assertTrue(Files.readString(pieces().resolve("beacon.yaml")).contains("\n# One piece. "));
+        passesAndPrints();
+    }
+
+    @Test
+    void both_languages_show_the_same_keys_in_the_same_order() throws IOException {
+        for (String file : List.of("new-basket", "new-piece")) {
+            assertEquals(shown(file + ".yaml"), shown(file + "_de.yaml"));
+        }
+    }
+
+    private static List<String> shown(String file) throws IOException {
+        List<String> keys = Pattern.compile("(?m)^#?([a-z][a-z-]*):").matcher(Files.readString(Path.of("src/main/resources/kitleaf/command").resolve(file)))
+                .results().map(key -> key.group(1)).toList();
+        assertTrue(keys.size() > 7, file + " shows only " + keys);
+        return keys;
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import kitleaf.basket.Schemas;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,9 +62,9 @@ class NewSchemaTests {
         Ran second = Ran.kitleaf("new", "--piece", "Tide table", basket);
         assertEquals(0, second.code(), second.err());
         assertEquals("wrote " + pieces.resolve("tide-table.yaml") + "\n", second.out());
-        assertEquals(Schemas.files().keySet(), Set.copyOf(Ran.files(schemas)));
+        assertEquals(Schemas.files(Locale.ENGLISH).keySet(), Set.copyOf(Ran.files(schemas)));
         for (String name : Ran.files(schemas)) {
-            assertEquals(Schemas.files().get(name), Files.readString(schemas.resolve(name)));
+            assertEquals(Schemas.files(Locale.ENGLISH).get(name), Files.readString(schemas.resolve(name)));
         }
         taken(basket.resolve("basket.yaml"));
         taken(pieces.resolve("fog-bell.yaml"));

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import kitleaf.basket.Schemas;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,11 +24,35 @@ class SchemaCommandTests {
         assertEquals(0, ran.code(), ran.err());
         assertEquals(List.of("basket.schema.json", "piece.schema.json"), Ran.files(folder.resolve("schema")));
         for (String name : Ran.files(folder.resolve("schema"))) {
-            assertEquals(Schemas.files().get(name), Files.readString(folder.resolve("schema").resolve(name)));
+            assertEquals(Schemas.files(Locale.ENGLISH).get(name), Files.readString(folder.resolve("schema").resolve(name)));
             assertTrue(ran.out().contains(folder.resolve("schema").resolve(name).toString()), ran.out());
         }
         assertTrue(ran.out().contains("  # yaml-language-server: $schema=schema/basket.schema.json\n"), ran.out());
         assertTrue(ran.out().contains("  # yaml-language-server: $schema=../schema/piece.schema.json\n"), ran.out());
+    }
+
+    private String language(Ran ran) throws IOException {
+        assertEquals(0, ran.code(), ran.err());
+        String schema = Files.readString(folder.resolve("schema").resolve("piece.schema.json"));
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            if (schema.equals(Schemas.files(language).get("piece.schema.json"))) {
+                return language + (ran.out().contains("schreiben Sie diese Zeile") ? " said in de" : " said in en");
+            }
+        }
+        return schema;
+    }
+
+    @Test
+    void the_option_decides_the_language_else_the_basket_else_the_surroundings() throws IOException {
+        Map<String, String> germany = Map.of("LANG", "de_DE.UTF-8");
+        assertEquals("en said in en", language(Ran.kitleaf("schema", folder)));
+        assertEquals("de said in de", language(Ran.in(germany, "schema", folder)));
+        assertEquals("en said in en", language(Ran.in(germany, "schema", "--language", "en", folder)));
+        Files.writeString(folder.resolve("basket.yaml"), "language: de\n");
+        assertEquals("de said in de", language(Ran.kitleaf("schema", folder)));
+        assertEquals("en said in en", language(Ran.kitleaf("schema", "--language", "en-GB", folder)));
+        Files.writeString(folder.resolve("basket.yaml"), "language: en-US\n");
+        assertEquals("en said in en", language(Ran.in(germany, "schema", folder)));
     }
 
     @Test
