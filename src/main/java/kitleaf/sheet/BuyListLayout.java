@@ -24,7 +24,6 @@ import kitleaf.words.Words;
 /** Lays out the buy list across all pieces that are not finished. */
 final class BuyListLayout {
 
-    private static final double THREAD_MM = 9.6;
     private static final double GROUP_MM = 8;
     private static final double SUM_MM = 7;
     private static final double HEADING_MM = 12;
@@ -132,7 +131,7 @@ final class BuyListLayout {
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
         String nothing = words.say("kit.nothing");
-        return ListRow.thread(THREAD_MM, Swatch.of(called), line.code(), called.name().orElse(""),
+        return ListRow.thread(settings, Swatch.of(called), line.code(), called.name().orElse(""),
                 words.say("buy.for", figures.list(pieces)),
                 line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
                 line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),

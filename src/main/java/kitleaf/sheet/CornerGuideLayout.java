@@ -87,7 +87,7 @@ final class CornerGuideLayout {
                 words.say("guide.distances", figures.length(across.nearEdgeToDesignMm()), figures.other(across.nearEdgeToDesignMm()),
                         figures.length(down.nearEdgeToDesignMm()), figures.other(down.nearEdgeToDesignMm())),
                 figures.length(across.nearEdgeToDesignMm()) + " · " + figures.other(across.nearEdgeToDesignMm()),
-                figures.length(down.nearEdgeToDesignMm()),
+                figures.length(across.nearEdgeToDesignMm()), figures.length(down.nearEdgeToDesignMm()),
                 words.say("guide.prick", phrases.threads(across.nearThreads(), cloth.kind()), phrases.threads(down.nearThreads(), cloth.kind())),
                 ticksNote(cloth, shrinks),
                 words.say(shrinks ? "guide.sample-after" : "guide.sample"),

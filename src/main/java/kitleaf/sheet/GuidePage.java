@@ -36,6 +36,7 @@ import kitleaf.sizing.cloth.Extent;
  * @param heading right of the title: the cloth
  * @param distances from cut edge to first stitch, in words
  * @param acrossLength from the left edge to the first stitch, written
+ * @param acrossBrief the same in one unit
  * @param downLength from the top edge to the first stitch, written
  * @param prick what to do at the first stitch
  * @param ticksNote which threads the ticks count, and in which state of the cloth
@@ -48,7 +49,7 @@ public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean b
                         boolean firstStitch, List<Mark> acrossTicks, List<Mark> downTicks, List<Mark> inchMarks,
                         List<Mark> centimetreMarks, String sample, double sampleWidthMm, List<Join> joins,
                         int columns, int rows, int column, int row, double barTopMm, String heading,
-                        String distances, String acrossLength, String downLength, String prick, String ticksNote,
+                        String distances, String acrossLength, String acrossBrief, String downLength, String prick, String ticksNote,
                         String sampleNote, String barsNote, Large large) {
 
     /** Copies the lists. */

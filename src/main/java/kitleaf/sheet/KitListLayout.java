@@ -23,7 +23,6 @@ import kitleaf.words.Words;
 /** Lays out a kit list for each piece that is not finished. */
 final class KitListLayout {
 
-    private static final double THREAD_MM = 9.6;
     private static final double GROUP_MM = 8;
     private static final double NOTE_LINE_MM = 3.4;
 
@@ -102,12 +101,12 @@ final class KitListLayout {
     private List<ListRow> rows(PieceReckoning reckoned, ThreadReckoning threads, Map<ShareOf, StashShare> shares) {
         PieceThreads piece = threads.piece(reckoned.piece().id()).orElseThrow();
         List<ListRow> rows = new ArrayList<>();
-        rows.add(ListRow.item(THREAD_MM, words.say("kit.cloth"), clothWords.cloth(reckoned.piece().cloth()), cut(reckoned.cloth().size())));
+        rows.add(ListRow.item(settings, words.say("kit.cloth"), clothWords.cloth(reckoned.piece().cloth()), cut(reckoned.cloth().size())));
         if (piece.threads().isEmpty()) {
             rows.add(note(words.say("kit.no-threads")));
             return rows;
         }
-        rows.add(ListRow.item(THREAD_MM, words.say("kit.needle"), needles(piece), words.say("kit.needle-note")));
+        rows.add(ListRow.item(settings, words.say("kit.needle"), needles(piece), words.say("kit.needle-note")));
         Map<PutUp, List<ThreadTotal>> groups = piece.threads().stream()
                 .collect(Collectors.groupingBy(ThreadTotal::putUp, LinkedHashMap::new, Collectors.toList()));
         groups.forEach((putUp, totals) -> {
@@ -127,7 +126,7 @@ final class KitListLayout {
     private ListRow thread(ThreadTotal total, Optional<StashShare> share) {
         String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total))
                 .filter(text -> !text.isEmpty()).toList());
-        return ListRow.thread(THREAD_MM, Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
+        return ListRow.thread(settings, Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
                 total.skeins().map(threadWords::skeins).orElseGet(() -> words.say("thread.unknown")),
                 share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing")),
                 share.map(it -> it.wholeSkeinsToBuy() == 0 ? words.say("kit.nothing") : Long.toString(it.wholeSkeinsToBuy())).orElse(""),

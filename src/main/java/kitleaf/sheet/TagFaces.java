@@ -18,9 +18,12 @@ final class TagFaces implements TagSetter {
     private static final double SMALL_TITLE_PT = 11;
     private static final double TITLE_LINE_MM = 5.4;
     private static final double FACT_PT = 7.5;
+    private static final double FACT_LEAST_PT = 6;
     private static final double FACT_LINE_MM = 3.5;
     private static final double THREAD_ROW_MM = 5.8;
     private static final double THREAD_COLUMN_MM = 21;
+    private static final double CODE_X_MM = 10;
+    private static final double CODE_PT = 8.5;
 
     private static final double LOG_ROW_MM = 5;
     private static final int LEAST_BLANK_ROWS = 3;
@@ -46,7 +49,7 @@ final class TagFaces implements TagSetter {
         List<TagSetter.Part> tags = new ArrayList<>();
         int from = 0;
         do {
-            int room = Math.max(1, columns() * rows(says, tags.isEmpty()));
+            int room = Math.max(1, columns(says) * rows(says, tags.isEmpty()));
             int to = Math.min(says.threads().size(), from + room);
             tags.add(new TagSetter.Part(facts(says, tags.isEmpty()), says.threads().subList(from, to)));
             from = to;
@@ -58,15 +61,17 @@ final class TagFaces implements TagSetter {
     public TagFace front(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
         List<LabelText> texts = head(says, index, count);
         double yMm = factsTop(says);
-        for (String fact : part.facts()) {
-            texts.add(new LabelText("fact", fact, PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), 1, FACT_PT, 6, 400, "start"));
-            yMm += FACT_LINE_MM;
+        List<Integer> lines = lines(part.facts(), yMm);
+        for (int i = 0; i < part.facts().size(); i++) {
+            texts.add(new LabelText("fact", part.facts().get(i), PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
+            yMm += lines.get(i) * FACT_LINE_MM;
         }
         double topMm = threadsTop(says, index == 0);
         List<TagWords.Thread> threads = part.threads();
         List<TagFace.Tick> ticks = new ArrayList<>();
+        int columns = columns(says);
         for (int i = 0; i < threads.size(); i++) {
-            ticks.add(new TagFace.Tick(PAD_MM + i % columns() * columnMm(), topMm + i / columns() * THREAD_ROW_MM, columnMm() - 1, 4.4, 10, 3.3, 8.5,
+            ticks.add(new TagFace.Tick(PAD_MM + i % columns * columnMm(says), topMm + i / columns * THREAD_ROW_MM, columnMm(says) - 1, 4.4, CODE_X_MM, 3.3, CODE_PT,
                     threads.get(i).code(), threads.get(i).swatch()));
         }
         return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, ticks, List.of(), List.of(), List.of(), 0, 7.5, "", null, List.of());
@@ -172,16 +177,31 @@ final class TagFaces implements TagSetter {
         return first ? says.facts() : says.facts().subList(0, Math.min(2, says.facts().size()));
     }
 
+    /** One line for a fact that fits into it at its least size, else as many as it takes, while a row of threads keeps its room below. */
+    private List<Integer> lines(List<String> facts, double topMm) {
+        int left = (int) Math.floor((heightMm - PAD_MM - THREAD_ROW_MM - topMm) / FACT_LINE_MM) - facts.size();
+        List<Integer> lines = new ArrayList<>();
+        for (String fact : facts) {
+            int more = ruler.lines(fact, "text", 400, FACT_LEAST_PT, innerMm()) <= 1 ? 0 : ruler.lines(fact, "text", 400, FACT_PT, innerMm()) - 1;
+            lines.add(1 + Math.max(0, Math.min(more, left)));
+            left -= more;
+        }
+        return lines;
+    }
+
     private double threadsTop(TagWords says, boolean first) {
-        return factsTop(says) + facts(says, first).size() * FACT_LINE_MM + 1.8;
+        int lines = lines(facts(says, first), factsTop(says)).stream().mapToInt(Integer::intValue).sum();
+        return factsTop(says) + lines * FACT_LINE_MM + 1.8;
     }
 
-    private int columns() {
-        return Math.max(1, (int) Math.floor(innerMm() / THREAD_COLUMN_MM));
+    /** As many as the longest code leaves room for, however few threads one tag takes: all tags of a piece look alike. */
+    private int columns(TagWords says) {
+        double longestMm = says.threads().stream().mapToDouble(thread -> ruler.widthMm(thread.code(), "text", 600, CODE_PT)).max().orElse(0);
+        return Math.max(1, (int) Math.floor(innerMm() / Math.max(THREAD_COLUMN_MM, CODE_X_MM + longestMm + 1.5)));
     }
 
-    private double columnMm() {
-        return innerMm() / columns();
+    private double columnMm(TagWords says) {
+        return innerMm() / columns(says);
     }
 
     private int rows(TagWords says, boolean first) {
