@@ -1,10 +1,12 @@
 package kitleaf;
 
 import java.awt.geom.Area;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
 
 /**
@@ -76,6 +78,20 @@ public final class TextBoxes {
             }
         }
         return overlaps;
+    }
+
+    /** Characters of a page that a straight line is drawn through, told in words. */
+    public static List<String> struck(List<Letter> letters, List<Drawn> drawn) {
+        List<Line2D> lines = new ArrayList<>();
+        for (Drawn path : drawn) {
+            for (int i = 1; path.stroked() && path.operations().matches("[MLZ]+") && i < path.points().size(); i++) {
+                if (path.operations().charAt(i) == 'L') {
+                    lines.add(new Line2D.Double(path.points().get(i - 1), path.points().get(i)));
+                }
+            }
+        }
+        return boxes(letters).stream().filter(box -> lines.stream().anyMatch(line -> line.intersects(box.bounds())))
+                .map(box -> box.letter().toString()).toList();
     }
 
     private static boolean ofOneFraction(Boxed one, Boxed other) {

@@ -52,6 +52,44 @@ class EveryPaperTests {
         assertEquals(0, ran.code());
     }
 
+    /** Of the lines of tags, those of the bars among them, none goes through a word; nor is a word too near the edge. */
+    @ParameterizedTest
+    @CsvSource({"en,folded", "en,long-edge", "en,short-edge", "de,folded", "de,long-edge", "de,short-edge"})
+    void noLineGoesThroughTheWordsOfTagsOnSmallPaper(String language, String sides) throws IOException {
+        Path basket = Ran.basket(out.resolve("b"), "tags: {sides: " + sides + "}\n",
+                "piece: Groyne\nstitches: 80 x 80\ncloth: {kind: linen, count: {warp: 71 in 2 in, weft: 145 in 10 cm}, over: 2}\n"
+                + "threads: [{code: Sondergarn-2047-B, stitches: {cross: 100}}, {code: K12, stitches: {cross: 100}}]\n");
+        Ran ran = Ran.kitleaf("print", basket, "--only", "bag-tags", "--language", language, "--paper", "A5", "--out", out);
+        assertEquals("", ran.err(), "nothing is cut short");
+        byte[] pdf = Files.readAllBytes(out.resolve("bag-tags.pdf"));
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            List<Letter> words = ReadBack.letters(pdf, page).stream().filter(letter -> !letter.text().equals("✂")).toList();
+            assertTrue(words.size() > 40, words.size() + " letters");
+            assertEquals(List.of(), TextBoxes.struck(words, ReadBack.drawn(pdf, page)), "page " + page);
+            assertEquals(List.of(), TextBoxes.nearEdge(words, 148, 210, 8), "page " + page);
+            assertEquals(List.of(), TextBoxes.overlaps(words), "page " + page);
+        }
+    }
+
+    /**
+     * By hand: 30 stitches over two of 36 are 1 2/3 in; with an inch at each side rounded up, the design of a bookmark begins about
+     * 26 mm from the edge, and in 26 - 12 mm no line holds both units at 6 pt.
+     */
+    @ParameterizedTest
+    @CsvSource({"en,A4,1 1⁄16 in", "en,A5,1 1⁄16 in", "de,A4,'2,6 cm'", "de,A5,'2,6 cm'"})
+    void theLengthsOfANarrowPieceAreWrittenWhole(String language, String paper, String margin) throws IOException {
+        Path basket = Ran.basket(out.resolve("b"), "cut-step: 0.5 cm\n",
+                "piece: Bookmark\nstitches: 30 x 160\ncloth: {kind: linen, count: 36, over: 2}\nfinish: bookmark\n");
+        Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets", "--language", language, "--paper", paper, "--out", out);
+        assertEquals("", ran.err(), "nothing is cut short");
+        byte[] pdf = Files.readAllBytes(out.resolve("cut-sheets.pdf"));
+        int pages = ReadBack.pages(pdf);
+        assertTrue(ReadBack.text(pdf, pages).contains(margin), ReadBack.text(pdf, pages));
+        for (int page = 1; page <= pages; page++) {
+            assertEquals(List.of(), TextBoxes.overlaps(ReadBack.letters(pdf, page)), "page " + page);
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"en,A4", "en,letter", "en,A5", "en,A4 landscape", "de,A4", "de,letter", "de,A5", "de,A4 landscape"})
     void noTextOfTheExampleIsCutOrLiesOnAnother(String language, String paper) throws IOException {
