@@ -96,11 +96,11 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         if (side == Side.FRONT && !words.name().isEmpty()) {
             texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.min(3, room), smallPt, 400, "start"));
         } else if (side == Side.BACK) {
-            backFacts(words.facts(), topMm, room, innerMm, smallPt, texts);
+            backFacts(words, topMm, room, innerMm, smallPt, texts);
         } else if (side == Side.ALL) {
             int factLines = words.name().isEmpty() ? Math.min(3, room) : Math.min(2, room - 1);
             if (factLines > 0) {
-                texts.add(small("facts", String.join(", ", words.facts()), PAD_MM, bottomMm - factLines * lineMm(smallPt), innerMm, factLines, smallPt, 400, "start"));
+                texts.add(small("facts", words.joined(), PAD_MM, bottomMm - factLines * lineMm(smallPt), innerMm, factLines, smallPt, 400, "start"));
             }
             if (!words.name().isEmpty()) {
                 texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), smallPt, 400, "start"));
@@ -109,11 +109,12 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     }
 
     /** A line for each fact; where there is no room for that, the last ones share a line. */
-    private static void backFacts(List<String> each, double topMm, int room, double innerMm, double smallPt,
+    private static void backFacts(LabelWords words, double topMm, int room, double innerMm, double smallPt,
                                   List<LabelText> texts) {
+        List<String> each = words.facts();
         int lines = Math.min(room, each.size());
         for (int i = 0; i < lines; i++) {
-            String line = i < lines - 1 ? each.get(i) : String.join(", ", each.subList(i, each.size()));
+            String line = i < lines - 1 ? each.get(i) : String.join(words.between(), each.subList(i, each.size()));
             texts.add(small("facts", line, PAD_MM, topMm + i * lineMm(smallPt), innerMm, 1, smallPt, 400, "start"));
         }
     }
@@ -136,7 +137,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         int factLines = Math.max(0, Math.min(2, room - pieceLines));
         int nameLines = words.name().isEmpty() ? 0 : Math.min(1, Math.max(0, room - pieceLines - factLines));
         yMm = centred("name", words.name(), across, yMm, nameLines, 400, texts);
-        yMm = centred("facts", String.join(", ", words.facts()), across, yMm, factLines, 400, texts);
+        yMm = centred("facts", words.joined(), across, yMm, factLines, 400, texts);
         centred("piece", words.piece(), across, yMm, pieceLines, 600, texts);
         return new LabelFace(place.xMm(), place.yMm(), across, across, false, words.swatch(),
                 new Box(across / 2 - swatchMm / 2, PAD_MM + across * 0.04, swatchMm, swatchMm), texts);

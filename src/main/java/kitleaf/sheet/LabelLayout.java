@@ -142,7 +142,7 @@ final class LabelLayout {
         ThreadTotal thread = bobbin.thread();
         LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
                 facts(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of())),
-                Swatch.of(ThreadWords.first(thread)));
+                words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
         if (stock.shape() == LabelStock.Shape.ROUND) {

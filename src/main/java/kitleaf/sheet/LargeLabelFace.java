@@ -67,7 +67,7 @@ final class LargeLabelFace {
         List<List<Part>> ways = new ArrayList<>();
         for (List<String> facts : List.of(words.facts(), loose(words.facts()))) {
             ways.add(joined(before, facts.stream().map(fact -> new Part("facts", fact, 400)).toList(), piece));
-            ways.add(joined(before, List.of(new Part("facts", String.join(", ", facts), 400)), piece));
+            ways.add(joined(before, List.of(new Part("facts", String.join(words.between(), facts), 400)), piece));
         }
         return ways;
     }
@@ -201,7 +201,7 @@ final class LargeLabelFace {
             if (!words.name().isEmpty()) {
                 parts.add(new Part("name", words.name(), 400));
             }
-            parts.add(new Part("facts", String.join(", ", words.facts()), 400));
+            parts.add(new Part("facts", words.joined(), 400));
             parts.add(new Part("piece", words.piece(), 600));
             double lineMm = LabelFace.lineMm(sizePt);
             for (Part part : parts) {

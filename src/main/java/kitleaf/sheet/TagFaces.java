@@ -16,6 +16,7 @@ final class TagFaces implements TagSetter {
 
     private static final double TITLE_PT = 14;
     private static final double SMALL_TITLE_PT = 11;
+    private static final double TITLE_LEAST_PT = 8;
     private static final double TITLE_LINE_MM = 5.4;
     private static final double FACT_PT = 7.5;
     private static final double FACT_LEAST_PT = 6;
@@ -81,7 +82,7 @@ final class TagFaces implements TagSetter {
     public TagFace back(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
         List<LabelText> texts = head(says, index, count);
         boolean wide = widthMm >= WIDE_MM;
-        double topMm = STRIP_MM + 2 + 5.4;
+        double topMm = STRIP_MM + 2 + titleLines(says) * TITLE_LINE_MM;
         double codeMm = Math.min(28, wide ? heightMm - topMm - PAD_MM : Math.max(22, heightMm * 0.3));
         Box codeBox = wide ? new Box(widthMm - PAD_MM - codeMm, topMm, codeMm, codeMm)
                 : new Box(PAD_MM, heightMm - PAD_MM - codeMm, codeMm, codeMm);
@@ -144,7 +145,7 @@ final class TagFaces implements TagSetter {
     private List<LabelText> head(TagWords says, int index, int count) {
         List<LabelText> texts = new ArrayList<>();
         texts.add(new LabelText("title", says.title(), PAD_MM, STRIP_MM + 2 + titlePt() * PT_MM * 0.75, innerMm(), titleLines(says), titlePt(),
-                8, 500, "start"));
+                TITLE_LEAST_PT, 500, "start"));
         if (count > 1) {
             texts.add(new LabelText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
         }
@@ -164,8 +165,9 @@ final class TagFaces implements TagSetter {
     }
 
     private int titleLines(TagWords says) {
-        boolean room = heightMm >= 80;
-        return room ? Math.max(1, Math.min(2, ruler.lines(says.title(), "heading", 500, titlePt(), innerMm()))) : 1;
+        // A low tag has a second line only for a title that would be cut.
+        double sizePt = heightMm >= 80 ? titlePt() : TITLE_LEAST_PT;
+        return Math.max(1, Math.min(2, ruler.lines(says.title(), "heading", 500, sizePt, innerMm())));
     }
 
     private double factsTop(TagWords says) {

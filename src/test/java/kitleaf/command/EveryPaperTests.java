@@ -90,6 +90,24 @@ class EveryPaperTests {
         }
     }
 
+    /** A compound of forty letters and more in the title, the designer, the cloth and the basket's name. */
+    @ParameterizedTest
+    @CsvSource({"A4", "A5", "A4 landscape"})
+    void longGermanNamesTakeASecondLineInHeadsAndFeet(String paper) throws IOException {
+        Path basket = Ran.basket(out.resolve("b"), "language: de\ntitle: Donnerstagabendhandarbeitskränzchen im Gemeindehaus\n",
+                "piece: Donaudampfschifffahrtsgesellschaftskapitänsstammbaum zur goldenen Hochzeit\n"
+                + "designer: Friederike von Kleinschmidt-Oberlengenfeldt\nstitches: 120 x 90\n"
+                + "cloth: {name: Meerdunstblaugrau handgefärbt vom Sommermarkt, kind: linen, count: {warp: 71 in 2 in, weft: 145 in 10 cm}, over: 2}\n"
+                + "threads: [{code: K12, name: Abendrot, stitches: {cross: 900}}]\n");
+        Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets,kit-lists,buy-list,bag-tags,duplex-check", "--paper", paper, "--out", out);
+        assertEquals("", ran.err(), "nothing is cut short");
+        for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {
+            for (List<Letter> page : ReadBack.lettersByPage(Files.readAllBytes(out.resolve(sheet)))) {
+                assertEquals(List.of(), TextBoxes.overlaps(page), sheet);
+            }
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"en,A4", "en,letter", "en,A5", "en,A4 landscape", "de,A4", "de,letter", "de,A5", "de,A4 landscape"})
     void noTextOfTheExampleIsCutOrLiesOnAnother(String language, String paper) throws IOException {

@@ -75,6 +75,22 @@ class GermanPrintTests {
         assertEquals("", Ran.kitleaf("print", EXAMPLE, "--language", "de", "--paper", "letter", "--out", out).err());
     }
 
+    /** The example has a label with one skein; in large print capitals become small letters, which no ß may stand in the way of. */
+    @Test
+    void one_skein_is_a_skein_and_large_headings_are_spelt_right() throws IOException {
+        Ran.kitleaf("print", EXAMPLE, "--language", "de", "--only", "bobbin-labels", "--out", out);
+        Ran.kitleaf("print", EXAMPLE, "--language", "de", "--only", "cut-sheets", "--piece", "fog-bell", "--large", "--out", out);
+        try (PDDocument labels = Loader.loadPDF(out.resolve("bobbin-labels.pdf").toFile());
+                PDDocument large = Loader.loadPDF(out.resolve("cut-sheets.pdf").toFile())) {
+            String text = plain(new PDFTextStripper().getText(labels));
+            assertTrue(text.contains("1 Docke silk"), text);
+            assertFalse(Pattern.compile("(?<![0-9,])1 Docken").matcher(text).find(), text);
+            String cut = plain(new PDFTextStripper().getText(large));
+            assertTrue(cut.contains("Eckenlehre · 1 : 1"), cut);
+            assertFalse(cut.contains("grösse"), cut);
+        }
+    }
+
     @Test
     void plain_text_is_german_and_at_most_eighty_columns_wide() {
         String text = Ran.kitleaf("reckon", EXAMPLE, "--language", "de").out();
