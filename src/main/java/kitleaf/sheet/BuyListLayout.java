@@ -131,7 +131,7 @@ final class BuyListLayout {
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
         String nothing = words.say("kit.nothing");
-        return ListRow.thread(settings, Swatch.of(called), line.code(), called.name().orElse(""),
+        return ListRow.thread(settings, threads.buyList().cost().isPresent(), Swatch.of(called), line.code(), called.name().orElse(""),
                 words.say("buy.for", figures.list(pieces)),
                 line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
                 line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),

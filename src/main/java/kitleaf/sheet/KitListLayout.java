@@ -126,7 +126,7 @@ final class KitListLayout {
     private ListRow thread(ThreadTotal total, Optional<StashShare> share) {
         String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total))
                 .filter(text -> !text.isEmpty()).toList());
-        return ListRow.thread(settings, Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
+        return ListRow.thread(settings, false, Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
                 total.skeins().map(threadWords::skeins).orElseGet(() -> words.say("thread.unknown")),
                 share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing")),
                 share.map(it -> it.wholeSkeinsToBuy() == 0 ? words.say("kit.nothing") : Long.toString(it.wholeSkeinsToBuy())).orElse(""),

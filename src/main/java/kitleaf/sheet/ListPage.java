@@ -19,12 +19,30 @@ public record ListPage(PageFrame frame, String bookmark, String eyebrow, String 
 
     /** Where rows start, below the column headings. */
     static final double TOP_MM = 50;
+    /** Paper less wide than this has narrow columns. */
+    private static final double NARROW_MM = 180;
 
     /** Copies the lists. */
     public ListPage {
         Objects.requireNonNull(frame);
         headings = List.copyOf(headings);
         rows = List.copyOf(rows);
+    }
+
+    /** How wide the columns after the first are, left to right; on narrow paper narrower. */
+    public List<Double> widths() {
+        return widths(headings.size() == 6, frame.widthMm());
+    }
+
+    private static List<Double> widths(boolean costs, double paperWidthMm) {
+        boolean narrow = paperWidthMm < NARROW_MM;
+        return costs ? narrow ? List.of(19.0, 12.0, 9.0, 17.0, 18.0) : List.of(27.0, 20.0, 13.0, 22.0, 24.0)
+                : narrow ? List.of(22.0, 22.0, 14.0) : List.of(34.0, 36.0, 18.0);
+    }
+
+    /** What they leave to a thread's code and name, its box and swatch taken off. */
+    static double nameMm(boolean costs, double paperWidthMm) {
+        return paperWidthMm - 2 * Frames.MARGIN_MM - widths(costs, paperWidthMm).stream().mapToDouble(Double::doubleValue).sum() - 16;
     }
 
     /** The rows of each page of a list on paper so high. */

@@ -33,10 +33,14 @@ public record ListRow(String kind, double yMm, double heightMm, Swatch swatch, S
     private static final double THREAD_X_MM = 14.5;
     private static final double ITEM_X_MM = 6;
 
-    static ListRow thread(SheetSettings settings, Swatch swatch, String code, String name, String below, String need, String stash,
+    static ListRow thread(SheetSettings settings, boolean costs, Swatch swatch, String code, String name, String below, String need, String stash,
                           String buy, String each, String cost) {
-        int lines = lines(settings, below, THREAD_X_MM);
-        return new ListRow("thread", 0, ROW_MM + (lines - 1) * LINE_MM, swatch, code, name, below, lines, need, stash, buy, each, cost);
+        // A name that would be cut goes down to where there is room; the code stays large.
+        boolean down = !settings.type().large() && settings.ruler().widthMm(code, "text", 600, LEAST_PT)
+                + settings.ruler().widthMm(" " + name, "text", 400, LEAST_PT) > ListPage.nameMm(costs, settings.paper().widthMm());
+        String under = down ? name + " · " + below : below;
+        int lines = lines(settings, under, THREAD_X_MM);
+        return new ListRow("thread", 0, ROW_MM + (lines - 1) * LINE_MM, swatch, code, down ? "" : name, under, lines, need, stash, buy, each, cost);
     }
 
     static ListRow item(SheetSettings settings, String name, String more, String below) {

@@ -94,11 +94,11 @@ class EveryPaperTests {
     @ParameterizedTest
     @CsvSource({"A4", "A5", "A4 landscape"})
     void longGermanNamesTakeASecondLineInHeadsAndFeet(String paper) throws IOException {
-        Path basket = Ran.basket(out.resolve("b"), "language: de\ntitle: Donnerstagabendhandarbeitskränzchen im Gemeindehaus\n",
+        Path basket = Ran.basket(out.resolve("b"), "language: de\ntitle: Donnerstagabendhandarbeitskränzchen im Gemeindehaus\nprices: {cotton: 1.20 EUR}\n",
                 "piece: Donaudampfschifffahrtsgesellschaftskapitänsstammbaum zur goldenen Hochzeit\n"
                 + "designer: Friederike von Kleinschmidt-Oberlengenfeldt\nstitches: 120 x 90\n"
                 + "cloth: {name: Meerdunstblaugrau handgefärbt vom Sommermarkt, kind: linen, count: {warp: 71 in 2 in, weft: 145 in 10 cm}, over: 2}\n"
-                + "threads: [{code: K12, name: Abendrot, stitches: {cross: 900}}]\n");
+                + "threads: [{code: K12, name: Nordseewellenkammdunkelblaugrauviolettblass, stitches: {cross: 900}}]\n");
         Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets,kit-lists,buy-list,bag-tags,duplex-check", "--paper", paper, "--out", out);
         assertEquals("", ran.err(), "nothing is cut short");
         for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {
