@@ -1,5 +1,8 @@
 package kitleaf.sheet;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /** Writes path data for templates: letters and numbers with a few decimals, millimetres. A format string takes ten times as long. */
 final class PathText {
 
@@ -22,7 +25,7 @@ final class PathText {
     }
 
     private String number(double mm) {
-        return MarkupNumbers.text(mm, decimals);
+        return BigDecimal.valueOf(mm).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     }
 
     @Override
