@@ -9,11 +9,27 @@ import java.util.Objects;
  */
 public record Colour(String hex) {
 
+    static final int DIGITS = 6;
+
     /** Refuses anything but {@code #} and six hexadecimal digits in lower case. */
     public Colour {
         Objects.requireNonNull(hex);
-        if (!hex.matches("#[0-9a-f]{6}")) {
+        if (!isHex(hex, DIGITS)) {
             throw new IllegalArgumentException("colour must be #rrggbb: " + hex);
         }
+    }
+
+    /** Whether a text is {@code #} and so many hexadecimal digits in lower case. */
+    static boolean isHex(String text, int digits) {
+        if (text.length() != digits + 1 || text.charAt(0) != '#') {
+            return false;
+        }
+        for (int i = 1; i <= digits; i++) {
+            char c = text.charAt(i);
+            if (!(c >= '0' && c <= '9' || c >= 'a' && c <= 'f')) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -6,13 +6,16 @@ import kitleaf.words.Said;
 /** A colour: {@code #rgb} or {@code #rrggbb}. */
 record ColourText() implements Form<Colour> {
 
+    private static final int SHORT = 3;
+
     @Override
     public Colour read(String text) throws Fault {
         String low = text.strip().toLowerCase(Locale.ROOT);
-        if (low.matches("#[0-9a-f]{6}")) {
-            return new Colour(low);
+        if (Colour.isHex(low, Colour.DIGITS)) {
+            // The same threads come again in piece after piece.
+            return new Colour(low.intern());
         }
-        if (low.matches("#[0-9a-f]{3}")) {
+        if (Colour.isHex(low, SHORT)) {
             return new Colour(low.replaceAll("[0-9a-f]", "$0$0"));
         }
         throw Fault.of("colour", Quote.bare(text), example());

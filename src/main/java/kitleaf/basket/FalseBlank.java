@@ -9,7 +9,11 @@ final class FalseBlank {
 
     /** Whether a text begins with one, perhaps after plain blanks. */
     static boolean begins(String text) {
-        String rest = text.replaceFirst("^ +", "");
-        return !rest.isEmpty() && KIN.indexOf(rest.charAt(0)) >= 0;
+        // Asked of every key of a basket, so without a pattern.
+        int first = 0;
+        while (first < text.length() && text.charAt(first) == ' ') {
+            first++;
+        }
+        return first < text.length() && KIN.indexOf(text.charAt(first)) >= 0;
     }
 }

@@ -37,6 +37,7 @@ record LengthText(double leastMm, double mostMm, String outside, String example)
     private static final Pattern PARTS = Pattern.compile("([0-9." + VULGAR + "][0-9.,/⁄" + VULGAR + " ]*)(.*)", Pattern.DOTALL);
     private static final Pattern SPACES = Pattern.compile("[\\s\u00a0\u2009\u202f]+");
     private static final Pattern NEGATIVE = Pattern.compile("[-−–] ?[0-9." + VULGAR + "].*");
+    private static final Pattern HYPHEN = Pattern.compile("[0-9]+ ?[-–] ?[0-9].*");
     private static final Pattern ENDLESS = Pattern.compile("(?i)[-−+]? ?\\.?(∞|inf|nan)\\b.*|∞.*|(?i)[-−+]? ?infinity.*");
     private static final Pattern DECIMAL = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
     private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+) +)?([0-9]+) ?/ ?([0-9]+)");
@@ -78,7 +79,7 @@ record LengthText(double leastMm, double mostMm, String outside, String example)
             throw Fault.of("length.endless", Quote.bare(text));
         }
         // 2-1/2 in, as it is often written, is no number less another.
-        if (stripped.matches("[0-9]+ ?[-–] ?[0-9].*")) {
+        if (HYPHEN.matcher(stripped).matches()) {
             throw Fault.of("length.number", Quote.bare(text));
         }
         Matcher parts = PARTS.matcher(stripped);

@@ -7,17 +7,23 @@ import kitleaf.basket.Piece;
 /**
  * All that is reckoned of one piece's cloth.
  *
+ * @param piece what she wrote
+ * @param stepMm what cut sizes are rounded up to, in millimetres, above 0
  * @param size its sizes on the cloth it asks for
  * @param parts the sizes of those parts whose chart size is known
- * @param others the same chart on common cloths, its own among them, largest first
  */
-public record ClothReckoning(PieceSize size, List<PartSize> parts, List<OtherCloth> others) {
+public record ClothReckoning(Piece piece, double stepMm, PieceSize size, List<PartSize> parts) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public ClothReckoning {
+        Objects.requireNonNull(piece);
         Objects.requireNonNull(size);
         parts = List.copyOf(parts);
-        others = List.copyOf(others);
+    }
+
+    /** The same chart on common cloths, its own among them, largest first; reckoned when asked for, since one sheet alone shows it. */
+    public List<OtherCloth> others() {
+        return OtherCloth.table(piece.stitches(), piece.cloth(), piece.margins(), stepMm);
     }
 
     /**
@@ -32,9 +38,6 @@ public record ClothReckoning(PieceSize size, List<PartSize> parts, List<OtherClo
                         chart.wide() * part.over() * weave.acrossPitchMm(),
                         chart.high() * part.over() * weave.downPitchMm())))
                 .toList();
-        return new ClothReckoning(
-                PieceSize.of(piece.stitches(), piece.cloth(), piece.margins(), stepMm),
-                parts,
-                OtherCloth.table(piece.stitches(), piece.cloth(), piece.margins(), stepMm));
+        return new ClothReckoning(piece, stepMm, PieceSize.of(piece.stitches(), piece.cloth(), piece.margins(), stepMm), parts);
     }
 }
