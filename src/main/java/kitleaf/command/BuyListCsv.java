@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import kitleaf.basket.FormulaGuard;
 import kitleaf.basket.Price;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.plan.Purchase;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.StashShare;
@@ -26,10 +27,11 @@ final class BuyListCsv {
 
     private BuyListCsv() { }
 
-    /** Writes it into the folder as a draft; nothing when no piece names a thread. */
+    /** Writes it into the folder as a draft; nothing when no piece names a thread and no cloth is to be bought. */
     static List<Printed> write(Reckoning reckoning, OutFolder out) throws IOException {
         BuyList list = reckoning.threads().buyList();
-        if (list.lines().isEmpty()) {
+        List<Purchase> cloth = reckoning.basket().clothSupply().told() ? reckoning.clothPlan().buy() : List.of();
+        if (list.lines().isEmpty() && cloth.isEmpty()) {
             return List.of();
         }
         try (Draft draft = out.draft(NAME);
@@ -45,6 +47,12 @@ final class BuyListCsv {
                         line.cost().map(price -> price.amount().toPlainString()).orElse(""),
                         line.each().map(Price::currency).orElse(""),
                         FormulaGuard.guarded(Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" "))));
+            }
+            for (Purchase cut : cloth) {
+                csv.writeRecord("", FormulaGuard.guarded(cut.cloth().orElse("")), FormulaGuard.guarded(cut.cut().name()), "", "", "", Integer.toString(cut.number()), "",
+                        cut.cut().price().map(price -> price.amount().toPlainString()).orElse(""),
+                        cut.cost().map(price -> price.amount().toPlainString()).orElse(""),
+                        cut.cut().price().map(Price::currency).orElse(""), "");
             }
         }
         return List.of(new Printed(out.path(NAME)));

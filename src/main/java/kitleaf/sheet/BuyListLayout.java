@@ -10,10 +10,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.Price;
 import kitleaf.basket.PutUp;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.plan.ClothPlan;
+import kitleaf.sizing.plan.Purchase;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.ThreadReckoning;
@@ -36,7 +39,11 @@ final class BuyListLayout {
     private final Words words;
     private final ThreadWords threadWords;
     private final Figures figures;
+    private final PlanWords clothWords;
     private final double innerMm;
+    /** The cloth to buy; without cloth on hand or cuts of hers nobody knows what is there, and each cut sheet says what its piece needs. */
+    private final Optional<ClothPlan> cloth;
+    private final boolean costs;
 
     private BuyListLayout(Reckoning reckoning, SheetSettings settings) {
         this.settings = settings;
@@ -46,6 +53,9 @@ final class BuyListLayout {
         this.words = SheetWords.in(settings.language());
         this.threadWords = new ThreadWords(words, settings.units());
         this.figures = new Figures(settings.units(), words);
+        this.clothWords = new PlanWords(words, settings.units());
+        this.cloth = Optional.of(reckoning).filter(it -> it.basket().clothSupply().told()).map(Reckoning::clothPlan);
+        this.costs = threads.buyList().cost().isPresent() || cloth.flatMap(ClothPlan::cost).isPresent();
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
 
@@ -55,7 +65,11 @@ final class BuyListLayout {
 
     private Sheet layOut() {
         BuyList list = threads.buyList();
-        return settings.type().large() && !list.lines().isEmpty() ? large(list) : ordinary(list);
+        return settings.type().large() && !isEmpty(list) ? large(list) : ordinary(list);
+    }
+
+    private boolean isEmpty(BuyList list) {
+        return list.lines().isEmpty() && cloth.stream().allMatch(plan -> plan.buy().isEmpty() && plan.unplaced().isEmpty());
     }
 
     private Sheet large(BuyList list) {
@@ -72,13 +86,13 @@ final class BuyListLayout {
     }
 
     private Sheet ordinary(BuyList list) {
-        List<List<ListRow>> flowed = list.lines().isEmpty() ? List.of() : ListPage.flow(rows(list), settings.paper().heightMm());
+        List<List<ListRow>> flowed = isEmpty(list) ? List.of() : ListPage.flow(rows(list), settings.paper().heightMm());
         Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
         List<ListPage> pages = new ArrayList<>();
         for (List<ListRow> rows : flowed) {
             boolean first = pages.isEmpty();
             pages.add(new ListPage(frames.of(pages.size() + 1, flowed.size()), first ? words.say("buy.title") : "", words.say("buy.eyebrow"),
-                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle(), headings(list), rows));
+                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle(), headings(), rows));
         }
         return sheet(flowed.size(), pages);
     }
@@ -91,12 +105,12 @@ final class BuyListLayout {
                 "pages", pages));
     }
 
-    private List<String> headings(BuyList list) {
+    private List<String> headings() {
         List<String> headings = new ArrayList<>(List.of(words.say("buy.thread"), words.say("buy.need"), words.say("buy.stash"), words.say("buy.buy")));
-        list.cost().ifPresent(cost -> {
+        if (costs) {
             headings.add(words.say("buy.each"));
             headings.add(words.say("buy.cost"));
-        });
+        }
         return headings;
     }
 
@@ -110,19 +124,45 @@ final class BuyListLayout {
             rows.add(ListRow.sum(SUM_MM, putUp.name(), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
                     sum(lines).map(figures::money).orElse("")));
         });
-        if (groups.size() > 1) {
-            rows.add(ListRow.sum(SUM_MM + 2, words.say("buy.total"), skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()),
-                    list.cost().map(figures::money).orElse("")));
+        List<Purchase> bought = cloth.map(ClothPlan::buy).orElse(List.of());
+        if (!bought.isEmpty()) {
+            rows.add(ListRow.words("group", GROUP_MM, words.say("buy.cloth")));
+            bought.forEach(purchase -> rows.add(cloth(purchase)));
         }
-        if (list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
+        if (groups.size() + (bought.isEmpty() ? 0 : 1) > 1) {
+            rows.add(ListRow.sum(SUM_MM + 2, words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"),
+                    skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()), total(list).map(figures::money).orElse("")));
+        }
+        if (bought.isEmpty() && list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
             rows.add(note(words.say("buy.nothing")));
         }
-        if (!list.warnings().isEmpty()) {
+        List<String> sentences = new ArrayList<>(sentences(list.warnings()));
+        clothSentence().ifPresent(sentences::add);
+        if (!sentences.isEmpty()) {
             rows.add(ListRow.words("heading", HEADING_MM, words.say("buy.warnings")));
-            sentences(list.warnings()).forEach(sentence -> rows.add(note(sentence)));
+            sentences.forEach(sentence -> rows.add(note(sentence)));
         }
         rows.add(note(words.say("buy.note")));
         return rows;
+    }
+
+    private ListRow cloth(Purchase purchase) {
+        return ListRow.bought(settings, purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
+                purchase.cut().price().map(figures::money).orElse(""), purchase.cost().map(figures::money).orElse(""));
+    }
+
+    /** What is to be said of cloth that is not on the list. */
+    private Optional<String> clothSentence() {
+        List<String> open = cloth.map(ClothPlan::unplaced).orElseGet(() -> reckoning.pieces().stream().filter(it -> !it.cutAlready()).toList())
+                .stream().map(it -> it.piece().title()).toList();
+        return open.isEmpty() ? Optional.empty() : Optional.of(words.say(cloth.isPresent() ? "buy.cloth-none" : "buy.cloth-untold", figures.list(open)));
+    }
+
+    /** What threads and cloth cost together, as far as they have prices in one currency. */
+    private Optional<Price> total(BuyList list) {
+        List<Price> both = Stream.of(list.cost(), cloth.flatMap(ClothPlan::cost)).flatMap(Optional::stream).toList();
+        return both.stream().map(Price::currency).distinct().count() == 1
+                ? both.stream().reduce((one, other) -> new Price(one.amount().add(other.amount()), one.currency())) : Optional.empty();
     }
 
     private ListRow thread(BuyLine line) {
@@ -131,7 +171,7 @@ final class BuyListLayout {
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
         String nothing = words.say("kit.nothing");
-        return ListRow.thread(settings, threads.buyList().cost().isPresent(), Swatch.of(called), line.code(), called.name().orElse(""),
+        return ListRow.thread(settings, costs, Swatch.of(called), line.code(), called.name().orElse(""),
                 words.say("buy.for", figures.list(pieces)),
                 line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
                 line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),

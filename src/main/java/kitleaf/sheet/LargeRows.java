@@ -45,7 +45,7 @@ final class LargeRows {
     private Stream<Passage> passages(ListRow row, String buyKey, String buy, String figures) {
         return switch (row.kind()) {
             case "thread" -> Stream.of(set.ticked(named(row), buy.isEmpty() ? "" : nothing(buy) ? words.say("kit.have-large") : words.say(buyKey, buy), List.of(row.below(), figures), row.swatch()));
-            case "item" -> Stream.of(set.ticked(row.name(), "", List.of(row.more(), row.below()), null));
+            case "item" -> Stream.of(set.ticked(row.name(), row.buy().isEmpty() ? "" : words.say(buyKey, row.buy()), List.of(row.more(), row.below(), figures), null));
             case "group" -> Stream.of(set.group(row.name()));
             case "sum" -> Stream.of(set.pair(row.name(), Stream.of(row.buy(), row.cost()).filter(it -> !it.isEmpty()).collect(Collectors.joining(", "))));
             case "heading" -> Stream.of(set.section(row.name()));

@@ -48,6 +48,12 @@ public record ListRow(String kind, double yMm, double heightMm, Swatch swatch, S
         return new ListRow("item", 0, ROW_MM + (lines - 1) * LINE_MM, null, name, more, below, lines, "", "", "", "", "");
     }
 
+    /** Something to buy that is no thread: how many, and what they cost. */
+    static ListRow bought(SheetSettings settings, String name, String below, String buy, String each, String cost) {
+        ListRow item = item(settings, name, "", below);
+        return new ListRow(item.kind, 0, item.heightMm, null, name, "", below, item.belowLines, "", "", buy, each, cost);
+    }
+
     /** One line where the text fits into it at the least size, else as many as it takes at its own. */
     private static int lines(SheetSettings settings, String below, double fromMm) {
         double widthMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM - fromMm;

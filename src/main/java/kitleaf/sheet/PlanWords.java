@@ -235,11 +235,12 @@ final class PlanWords {
 
     /** Which cloth it is to be, how large one is, and what one costs. */
     String purchaseBelow(Purchase purchase) {
-        StringJoiner line = new StringJoiner(" · ");
-        line.add(cloth(purchase.cloth(), purchase.kind(), purchase.count()));
-        line.add(size(purchase.cut().widthMm(), purchase.cut().heightMm()));
-        purchase.cut().price().ifPresent(price -> line.add(words.say("plan.each", money(price))));
-        return line.toString();
+        return purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price))).orElse("");
+    }
+
+    /** Which cloth it is to be, and how large one is. */
+    String purchased(Purchase purchase) {
+        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + size(purchase.cut().widthMm(), purchase.cut().heightMm());
     }
 
     /** An amount as the buy list writes it. */

@@ -360,7 +360,7 @@ class ClothPlanPrintTests {
         Ran.kitleaf("print", basket("", piece("Beacon", "60 x 60", SEA_MIST, "")), "--out", out);
         assertEquals(List.of("bag-tags.pdf", "cut-sheets.pdf", "kit-lists.pdf"), Ran.files(out));
         Ran.kitleaf("print", basket("cloth-cuts: [{name: fat eighth, size: 13 in x 18 in}]\n", piece("Beacon", "60 x 60", SEA_MIST, "")), "--out", out);
-        assertEquals(List.of("bag-tags.pdf", "cloth-plan.pdf", "cut-sheets.pdf", "kit-lists.pdf"), Ran.files(out));
+        assertEquals(List.of("bag-tags.pdf", "buy-list.csv", "buy-list.pdf", "cloth-plan.pdf", "cut-sheets.pdf", "kit-lists.pdf"), Ran.files(out));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package kitleaf.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -99,12 +100,33 @@ class ListPrintTests {
         }
         assertTrue(rows.size() > 20);
         BigDecimal total = rows.stream().map(row -> new BigDecimal(row.getField("cost"))).reduce(BigDecimal.ZERO, BigDecimal::add);
-        long skeins = rows.stream().mapToLong(row -> Long.parseLong(row.getField("buy"))).sum();
+        // Cloth has no skein.
+        long skeins = rows.stream().filter(row -> !row.getField("skein").isEmpty()).mapToLong(row -> Long.parseLong(row.getField("buy"))).sum();
         String text = ReadBack.text(Files.readAllBytes(out().resolve("buy-list.pdf")), 0).replace('\u00a0', ' ').replaceAll("\\s+", " ");
-        contains(text, "All together " + skeins + " skeins " + total.toPlainString() + " GBP");
+        contains(text, "All together, with cloth " + skeins + " skeins " + total.toPlainString() + " GBP");
         for (NamedCsvRecord row : rows) {
-            contains(text, row.getField("code") + " " + row.getField("name"));
+            contains(text, row.getField("skein").isEmpty() ? row.getField("name") + " " + row.getField("buy") : row.getField("code") + " " + row.getField("name"));
         }
+    }
+
+    @Test
+    void cloth_to_buy_is_on_the_list_and_in_the_sum() throws IOException {
+        // 2 skeins at 1.20 and a cut of 7.35 are 9.75.
+        String cuts = "cloth-cuts: [{name: fat quarter, size: 27 in x 36 in, price: 7.35 GBP}]\n";
+        String text = print("prices: {cotton: 1.20 GBP}\n" + cuts, PIECE, "buy-list");
+        contains(text, "cloth fat quarter 1 7.35 GBP 7.35 GBP", "All together, with cloth 2 skeins 9.75 GBP");
+        String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
+        assertTrue(csv.endsWith("\r\n,,fat quarter,,,,1,,7.35,7.35,GBP,\r\n"), csv);
+        // The price of cloth alone opens its columns too.
+        contains(print(cuts, PIECE, "buy-list"), "each cost", "cloth fat quarter 1 7.35 GBP 7.35 GBP", "All together, with cloth 2 skeins 7.35 GBP");
+        contains(print(cuts.replace("27 in x 36 in", "3 in x 4 in"), PIECE, "buy-list"), "No shop cut is large enough for Groyne");
+    }
+
+    @Test
+    void a_list_without_cloth_says_so() throws IOException {
+        contains(print("", PIECE, "buy-list"), "Cloth is not on this list. Its size stands on each piece's cut sheet: Groyne.");
+        String cut = PIECE.replace("cloth: {", "cloth: {cut: yes, ");
+        assertFalse(print("", cut, "buy-list").contains("Cloth is not"));
     }
 
     @ParameterizedTest
