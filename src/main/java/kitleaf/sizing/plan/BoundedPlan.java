@@ -11,6 +11,11 @@ import java.util.Random;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import kitleaf.sizing.cutting.BestCut;
+import kitleaf.sizing.cutting.Block;
+import kitleaf.sizing.cutting.CutType;
+import kitleaf.sizing.cutting.Patience;
+import kitleaf.sizing.cutting.Shape;
 
 /**
  * A good plan for a group too large to try everything: the cloths on hand are filled one after the other, each as full as

@@ -3,6 +3,7 @@ package kitleaf.sizing.plan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import kitleaf.sizing.cutting.Shape;
 
 /**
  * What no plan for a group can do better than, by areas alone: pieces take up at least their area, the kerf added, and a

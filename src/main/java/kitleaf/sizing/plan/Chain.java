@@ -1,6 +1,7 @@
 package kitleaf.sizing.plan;
 
 import java.util.List;
+import kitleaf.sizing.cutting.Block;
 
 /**
  * How a rectangle of cloth is cut when one rectangle of it is to stay whole: blocks are cut off one after the other, each

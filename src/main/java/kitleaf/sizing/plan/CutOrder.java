@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import kitleaf.sizing.cutting.Block;
 
 /**
  * Cuts a filled cloth in order: flaws out of the way first, then part after part, each cut from edge to edge of the part

@@ -2,6 +2,7 @@ package kitleaf.sizing.plan;
 
 import java.util.List;
 import java.util.Optional;
+import kitleaf.sizing.cutting.Patience;
 
 /** Cuts given pieces from one cloth so that the largest usable rectangle stays. */
 final class Filling {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
+import kitleaf.sizing.cutting.Shape;
 
 /**
  * Pieces that compete for the same cloths: they are planned together, and apart from all others.

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.ClothSupply;
+import kitleaf.sizing.cutting.Shape;
 
 /**
  * Parts the pieces into groups that share no cloth. A piece that names its cloth may be cut from cloth of that name only,

@@ -3,6 +3,7 @@ package kitleaf.sizing.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kitleaf.sizing.cutting.Shape;
 
 /**
  * Pieces that are alike to the knife: of one size, and to be cut from the same cloths.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.sizing.cutting.Patience;
 
 /**
  * For every selection of pieces, the largest rectangles that stay whole when it is cut from one rectangle of cloth.

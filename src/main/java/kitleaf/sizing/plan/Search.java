@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import kitleaf.sizing.cutting.Patience;
 
 /**
  * Plans all groups: exactly where that can be done in reasonable time, otherwise as well as can be in bounded time.

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import kitleaf.sizing.cutting.Patience;
 
 /**
  * Betters a plan a few cloths at a time: what lies on two of its cloths, if it is little enough, is planned anew and

@@ -16,6 +16,7 @@ import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Cutting;
 import kitleaf.basket.Piece;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.cutting.Patience;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

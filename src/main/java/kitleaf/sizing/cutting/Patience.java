@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
@@ -7,7 +7,7 @@ import java.util.function.BooleanSupplier;
  * How long a search may go on: a number of steps, so that the same basket gives the same plan, and for a slow machine
  * a word from outside that time is up.
  */
-final class Patience {
+public final class Patience {
 
     /** How many steps pass between two looks at the clock. */
     private static final long LOOK_EVERY = 4096;
@@ -21,18 +21,18 @@ final class Patience {
      * @param steps how many steps it lasts, 0 or more
      * @param timeUp asked now and then; once it says yes, patience has ended
      */
-    Patience(long steps, BooleanSupplier timeUp) {
+    public Patience(long steps, BooleanSupplier timeUp) {
         this.steps = steps;
         this.timeUp = Objects.requireNonNull(timeUp);
     }
 
     /** Takes one step; false when there is none left to take. */
-    boolean step() {
+    public boolean step() {
         return steps(1);
     }
 
     /** Takes so many steps at once; false when patience has ended. */
-    boolean steps(long number) {
+    public boolean steps(long number) {
         if (cutShort || steps <= 0) {
             return false;
         }
@@ -46,7 +46,7 @@ final class Patience {
     }
 
     /** Whether it ended because time was up, so that another run may find something else. */
-    boolean cutShort() {
+    public boolean cutShort() {
         return cutShort;
     }
 }

@@ -1,10 +1,10 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 /**
  * A rectangle of cloth that comes apart into its pieces by cuts from edge to edge: one piece, or two blocks parted by
  * one cut. What is cut away is no part of it: pieces are reckoned with the kerf already added to both of their sides.
  */
-sealed interface Block {
+public sealed interface Block {
 
     /** Its width in millimetres. */
     double widthMm();

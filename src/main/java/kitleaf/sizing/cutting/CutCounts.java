@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 /**
  * How many of each kind a block holds, packed into a few longs, so that two blocks are added and checked against

@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 /**
  * A way a piece may lie on a cloth, the kerf added to both sides.
@@ -6,17 +6,17 @@ package kitleaf.sizing.plan;
  * @param widthMm above 0
  * @param heightMm above 0
  */
-record Shape(double widthMm, double heightMm) {
+public record Shape(double widthMm, double heightMm) {
 
     /** Refuses what is no rectangle. */
-    Shape {
+    public Shape {
         if (!(widthMm > 0 && heightMm > 0 && Double.isFinite(widthMm) && Double.isFinite(heightMm))) {
             throw new IllegalArgumentException("no such shape: " + widthMm + " x " + heightMm);
         }
     }
 
     /** Its area in square millimetres. */
-    double areaMm2() {
+    public double areaMm2() {
         return widthMm * heightMm;
     }
 }

@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 import java.util.Arrays;
 import java.util.List;
@@ -23,7 +23,7 @@ import java.util.Optional;
  * once, and guesses go on beside the search ({@link CutGuess}). Any order proves the same: what was not taken up yet,
  * or was dropped for want of room, keeps the bound up.
  */
-final class BestCut {
+public final class BestCut {
 
     /** Blocks kept at most: some 60 MB of them. */
     private static final int ROOM = 400_000;
@@ -66,7 +66,7 @@ final class BestCut {
      * @param bound what nothing can be worth more than; the value itself when that is proven
      * @param proven whether nothing is worth more
      */
-    record Found(Optional<Block> block, double value, double bound, boolean proven) {
+    public record Found(Optional<Block> block, double value, double bound, boolean proven) {
     }
 
     private BestCut(CutJob job, Patience patience, int room) {
@@ -88,7 +88,7 @@ final class BestCut {
      * @param types what may be cut, the kerf in their shapes and in the rectangle already
      * @param patience a step is about a microsecond's work; when it ends the best so far is given, and its bound
      */
-    static Found of(double widthMm, double heightMm, List<CutType> types, Patience patience) {
+    public static Found of(double widthMm, double heightMm, List<CutType> types, Patience patience) {
         return of(widthMm, heightMm, types, patience, ROOM);
     }
 

@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import kitleaf.sizing.plan.CutVerifier.Placed;
+import kitleaf.sizing.cutting.CutVerifier.Placed;
 
 /** A stock and the types to be cut from it, and the checks that every answer must pass. */
 record CutCase(double widthMm, double heightMm, List<CutType> types) {

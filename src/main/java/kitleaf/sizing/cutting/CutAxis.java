@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 import java.util.Arrays;
 import java.util.TreeSet;

@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 import java.util.List;
 
@@ -9,10 +9,10 @@ import java.util.List;
  * @param most 0 or more
  * @param value of each, 0 or more; what is worth nothing is never cut
  */
-record CutType(List<Shape> shapes, int most, double value) {
+public record CutType(List<Shape> shapes, int most, double value) {
 
     /** Refuses a kind that cannot lie in any way, and values that cannot be added up. */
-    CutType {
+    public CutType {
         shapes = List.copyOf(shapes);
         if (shapes.isEmpty() || most < 0 || !(value >= 0 && Double.isFinite(value))) {
             throw new IllegalArgumentException("no such type: " + shapes + ", " + most + " of " + value);

@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.cutting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -46,12 +46,12 @@ public final class CutVerifier {
         return separable(placed) ? Optional.empty() : Optional.of("no cut from edge to edge: " + placed);
     }
 
-    static boolean inside(Placed one, double stockWidthMm, double stockHeightMm) {
+    public static boolean inside(Placed one, double stockWidthMm, double stockHeightMm) {
         return one.xMm() >= -EQUAL_MM && one.yMm() >= -EQUAL_MM
                 && one.rightMm() <= stockWidthMm + EQUAL_MM && one.bottomMm() <= stockHeightMm + EQUAL_MM;
     }
 
-    static boolean overlap(Placed one, Placed other) {
+    public static boolean overlap(Placed one, Placed other) {
         return one.xMm() < other.rightMm() - EQUAL_MM && other.xMm() < one.rightMm() - EQUAL_MM
                 && one.yMm() < other.bottomMm() - EQUAL_MM && other.yMm() < one.bottomMm() - EQUAL_MM;
     }
@@ -60,7 +60,7 @@ public final class CutVerifier {
      * Whether cuts from edge to edge can part them. Any cut that goes through none of them may be made first: what a
      * way to part them all does to some of them parts those.
      */
-    static boolean separable(List<Placed> placed) {
+    public static boolean separable(List<Placed> placed) {
         if (placed.size() < 2) {
             return true;
         }
