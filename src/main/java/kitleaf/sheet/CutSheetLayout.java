@@ -59,7 +59,6 @@ final class CutSheetLayout {
                 "subject", words.say("cut-sheet.subject"),
                 "language", settings.language().toLanguageTag(),
                 "wideTable", WIDE_TABLE_MM,
-                "lines", new LinesFunction(settings.ruler()),
                 "pages", pages));
     }
 
