@@ -98,7 +98,18 @@ public record Phrases(Path bundle, Path code, String files) {
     }
 
     private Properties properties(String language) throws IOException {
-        Properties phrases = new Properties();
+        Properties phrases = new Properties() {
+            private static final long serialVersionUID = 1;
+
+            /** Of a key that stands twice the later phrase would be said everywhere. */
+            @Override
+            public synchronized Object put(Object key, Object phrase) {
+                if (containsKey(key)) {
+                    throw new AssertionError(key + " stands twice in " + bundle + language + ".properties; begin the new one's key otherwise");
+                }
+                return super.put(key, phrase);
+            }
+        };
         try (Reader reader = Files.newBufferedReader(Path.of(bundle + language + ".properties"))) {
             phrases.load(reader);
         }
