@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Letter;
 import kitleaf.TextBoxes;
+import kitleaf.sheet.SheetKind;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,7 +48,7 @@ class EveryPaperTests {
     }
 
     private void print(Path basket, String language, String paper) {
-        Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets,cloth-plan,bobbin-labels,kit-lists,buy-list,bag-tags,goal-grid,duplex-check",
+        Ran ran = Ran.kitleaf("print", basket, "--only", Stream.of(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(",")),
                 "--language", language, "--paper", paper, "--out", out);
         assertEquals("", ran.err(), "nothing is cut short");
         assertEquals(0, ran.code());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,9 +15,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import kitleaf.Phrases;
+import kitleaf.sheet.SheetKind;
 import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -68,6 +71,18 @@ class HelpTests {
         Set<String> same = new TreeSet<>(english);
         same.retainAll(german);
         assertEquals(Set.of(), same);
+    }
+
+    @ParameterizedTest
+    @EnumSource(SheetKind.class)
+    void everySheetIsNamedWhereSheetsAreAskedFor(SheetKind kind) throws IOException {
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            for (String command : List.of("print", "watch")) {
+                String help = Words.bundle("kitleaf.command.help", language).getString("kitleaf." + command + ".only");
+                assertTrue(help.contains(kind.id()), command + " in " + language + ": " + help);
+            }
+        }
+        assertTrue(Files.readString(Path.of("README.md")).contains(kind.id()), "README.md says nothing of " + kind.id());
     }
 
     /** picocli's own looks for a text it has no key for in vain, so a text without a user would go unnoticed. */

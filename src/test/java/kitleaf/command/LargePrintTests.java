@@ -12,10 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
 import kitleaf.TextBoxes;
+import kitleaf.sheet.SheetKind;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -32,7 +34,7 @@ class LargePrintTests {
     private static final double LARGE_PT = 16 - 0.001;
     /** 8 mm; crosses at tags' corners end right there, give or take the PDF's decimals. */
     private static final double CLEAR_MM = 8 - 0.001;
-    private static final List<String> SHEETS = List.of("cut-sheets", "cloth-plan", "bobbin-labels", "kit-lists", "buy-list", "bag-tags", "goal-grid", "duplex-check");
+    private static final List<String> SHEETS = Stream.of(SheetKind.values()).map(SheetKind::id).toList();
     private static final String SCISSORS = "✂";
 
     @TempDir
