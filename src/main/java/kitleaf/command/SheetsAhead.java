@@ -3,10 +3,9 @@ package kitleaf.command;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.io.Reader;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.Semaphore;
 import kitleaf.basket.Basket;
@@ -35,6 +34,9 @@ final class SheetsAhead implements AutoCloseable {
     private final Semaphore room = new Semaphore(AT_A_TIME);
     private final Thread thread;
     private int next;
+    /** Closed twice is as good as once. */
+    private final List<Reader> begun = new ArrayList<>();
+    private boolean closed;
 
     private SheetsAhead(PrintJob job, Reckoning reckoning, Templates templates, List<SheetKind> kinds) {
         this.job = job;
@@ -69,7 +71,16 @@ final class SheetsAhead implements AutoCloseable {
         job.limits().checkLabels(kind, basket);
         Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
         job.limits().checkPages(sheet);
-        return new Begun(sheet, sheet.pages() > 0 ? templates.open(sheet) : Reader.nullReader());
+        return new Begun(sheet, sheet.pages() > 0 ? open(sheet) : Reader.nullReader());
+    }
+
+    private synchronized Reader open(Sheet sheet) {
+        if (closed) {
+            return Reader.nullReader();
+        }
+        Reader markup = templates.open(sheet);
+        begun.add(markup);
+        return markup;
     }
 
     /** The next sheet, once it is laid out; to be called once for each of them, when the one before is done. */
@@ -94,25 +105,13 @@ final class SheetsAhead implements AutoCloseable {
         }
     }
 
-    /** Stops what runs ahead. */
+    /** Stops what runs ahead: templates too that nobody will press. */
     @Override
-    public void close() {
+    public synchronized void close() throws IOException {
+        closed = true;
         thread.interrupt();
-        for (Future<Begun> sheet : sheets.subList(next, sheets.size())) {
-            if (!sheet.cancel(true)) {
-                end(sheet);
-            }
-        }
-    }
-
-    /** Ends the template of a sheet that nobody will press. */
-    private static void end(Future<Begun> sheet) {
-        try {
-            sheet.get().markup().close();
-        } catch (ExecutionException | CancellationException | IOException nothingToEnd) {
-            return;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        for (Reader markup : begun) {
+            markup.close();
         }
     }
 }
