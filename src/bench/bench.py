@@ -125,7 +125,9 @@ def report(asked, work):
         jobs[f"{labels:,} labels"] = (["print", folder, "--only", "bobbin-labels"], labels)
 
     version = subprocess.run(["java", "-version"], capture_output=True, text=True, check=True).stderr.splitlines()[0]
-    print(f"{processor()}, {os.cpu_count()} processors, {platform.system()}; {version}")
+    with open(os.path.join(PROJECT, "target", "dist", "kitleaf", "runtime", "release"), encoding="utf-8") as release:
+        packed = next(line.split('"')[1] for line in release if line.startswith("JAVA_VERSION="))
+    print(f"{processor()}, {os.cpu_count()} processors, {platform.system()}; bare runs on {version}, kitleaf on its own Java {packed}")
     print(f"load before {os.getloadavg()[0]:.1f}; medians of {asked.runs} runs, least in brackets; peak is the most of all runs\n")
     print(f"{'':16}{'':14}{'wall s':>16}{'processor s':>16}{'peak MB':>9}{'wall ratio':>12}{'cpu ratio':>11}")
     figures = {}
