@@ -48,9 +48,22 @@ public sealed interface LogEdit {
     /**
      * The entry cannot belong to this piece.
      *
-     * @param started when the piece was started, which is later
+     * @param slip why
+     * @param bound the first or last day it may have, or how many stitches there may be
      */
-    record Refused(LocalDate started) implements LogEdit { }
+    record Refused(Slip slip, String bound) implements LogEdit { }
+
+    /** Why an entry cannot belong to a piece. */
+    enum Slip {
+        /** It is before the piece was started. */
+        BEFORE_START,
+        /** It has stitches after the piece was finished. */
+        AFTER_FINISH,
+        /** It has more stitches an hour than hands can make. */
+        TOO_FAST,
+        /** The log would have more stitches than the piece can hold. */
+        TOO_MANY
+    }
 
     /**
      * No place was found where the entry could stand without touching what is written.
@@ -81,13 +94,30 @@ public sealed interface LogEdit {
         if (piece.isEmpty()) {
             return new ByHand(LogPlace.written(entry));
         }
-        Optional<LocalDate> later = piece.get().progress().started().filter(entry.on()::isBefore);
-        if (later.isPresent()) {
-            return new Refused(later.get());
+        Optional<Refused> refused = refused(entry, piece.get());
+        if (refused.isPresent()) {
+            return refused.get();
         }
         byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
         return LogCheck.only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))
                 .<LogEdit>map(logged -> new Ready(bytes, after, logged)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
+    }
+
+    private static Optional<Refused> refused(LogEntry entry, Piece piece) {
+        Progress progress = piece.progress();
+        Optional<LocalDate> later = progress.started().filter(entry.on()::isBefore);
+        if (later.isPresent()) {
+            return Optional.of(new Refused(Slip.BEFORE_START, later.get().toString()));
+        }
+        if (LogLimits.afterFinish(entry, progress.finished())) {
+            return Optional.of(new Refused(Slip.AFTER_FINISH, progress.finished().get().toString()));
+        }
+        if (LogLimits.tooFast(entry)) {
+            return Optional.of(new Refused(Slip.TOO_FAST, Integer.toString(LogLimits.MOST_AN_HOUR)));
+        }
+        long most = MostStitches.of(piece);
+        long before = progress.log().stream().mapToLong(LogEntry::stitches).sum();
+        return LogLimits.tooMany(entry, before, most) ? Optional.of(new Refused(Slip.TOO_MANY, Long.toString(most))) : Optional.empty();
     }
 
     private static Optional<Piece> piece(Basket basket, String id) {

@@ -72,7 +72,8 @@ final class LogPlace {
         return "{on: " + entry.on() + ", hours: " + hours(entry) + ", stitches: " + entry.stitches() + "}";
     }
 
-    private static String hours(LogEntry entry) {
+    /** The hours of an entry as one writes them. */
+    static String hours(LogEntry entry) {
         return BigDecimal.valueOf(entry.hours()).stripTrailingZeros().toPlainString();
     }
 

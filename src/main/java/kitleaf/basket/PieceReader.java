@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
 import kitleaf.words.Said;
 
@@ -64,7 +65,9 @@ final class PieceReader {
             fields.wrong("coverage", Fault.of("coverage.fewer", written.number(), crosses));
         }
         ProgressReader record = new ProgressReader(problems);
-        Progress progress = record.progress(fields);
+        OptionalLong most = stitches.isPresent() && cloth.isPresent()
+                ? OptionalLong.of(MostStitches.of(stitches.get(), cloth.get(), threads, parts, coverage)) : OptionalLong.empty();
+        Progress progress = record.progress(fields, most);
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
                 around.margins(), around.given(), threads, parts, coverage, progress, goal))));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import kitleaf.words.Said;
 
 /** Reads how far a piece has come and what is wanted of it. */
@@ -25,18 +26,23 @@ final class ProgressReader {
         this.problems = problems;
     }
 
-    Progress progress(Fields piece) {
+    /**
+     * How far a piece has come.
+     *
+     * @param most the most stitches it can hold; empty where that cannot be known
+     */
+    Progress progress(Fields piece, OptionalLong most) {
         Optional<Node> node = piece.node("progress", EXAMPLE);
         if (node.isPresent() && node.get() instanceof Node.Mapping) {
             return Fields.of(node.get(), Fields.key("progress"), "{started: 2026-02-14, done: 45%}", KEYS, problems)
-                    .map(this::read).orElse(Progress.NONE);
+                    .map(fields -> read(fields, most)).orElse(Progress.NONE);
         }
         return node.flatMap(n -> piece.scalar(n, Fields.key("progress"), new AmountText()))
                 .map(done -> new Progress(Optional.empty(), Optional.empty(), Optional.of(done), List.of()))
                 .orElse(Progress.NONE);
     }
 
-    private Progress read(Fields fields) {
+    private Progress read(Fields fields, OptionalLong most) {
         Optional<LocalDate> started = fields.value("started", DAY);
         Optional<LocalDate> finished = fields.value("finished", DAY);
         if (started.isPresent() && finished.isPresent() && finished.get().isBefore(started.get())) {
@@ -44,21 +50,38 @@ final class ProgressReader {
         }
         Optional<Amount> done = fields.value("done", new AmountText());
         List<LogEntry> log = new ArrayList<>();
+        boolean told = false;
+        long stitches = 0;
         for (Node node : fields.list("log", LOG_EXAMPLE)) {
-            Fields.of(node, Said.of("thing.log-entry"), LOG_EXAMPLE, LOG_KEYS, problems)
-                    .flatMap(entry -> logEntry(entry, started)).ifPresent(log::add);
+            Optional<Fields> keys = Fields.of(node, Said.of("thing.log-entry"), LOG_EXAMPLE, LOG_KEYS, problems);
+            Optional<LogEntry> entry = keys.flatMap(one -> logEntry(one, started, finished));
+            if (entry.isEmpty()) {
+                continue;
+            }
+            log.add(entry.get());
+            // Where one entry is too much all that follow are, so the first is told alone.
+            if (!told && most.isPresent() && LogLimits.tooMany(entry.get(), stitches, most.getAsLong())) {
+                told = true;
+                keys.get().wrong("stitches", Fault.of("log.too-many", stitches + entry.get().stitches(), most.getAsLong()));
+            }
+            stitches += entry.get().stitches();
         }
         return new Progress(started, finished, done, log);
     }
 
-    private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started) {
+    private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started, Optional<LocalDate> finished) {
         Optional<LocalDate> on = fields.required("on", DAY);
         if (on.isPresent() && started.isPresent() && on.get().isBefore(started.get())) {
             fields.wrong("on", Fault.of("progress.before-start", on.get().toString(), started.get().toString()));
         }
         Optional<Double> hours = fields.required("hours", HOURS);
         Optional<Integer> stitches = fields.required("stitches", WholeText.stitches());
-        return on.flatMap(day -> hours.flatMap(h -> stitches.map(n -> new LogEntry(day, h, n))));
+        Optional<LogEntry> entry = on.flatMap(day -> hours.flatMap(h -> stitches.map(n -> new LogEntry(day, h, n))));
+        entry.filter(one -> LogLimits.afterFinish(one, finished)).ifPresent(one -> fields.wrong("on",
+                Fault.of("progress.after-finish", one.on().toString(), finished.get().toString())));
+        entry.filter(LogLimits::tooFast).ifPresent(one -> fields.wrong("stitches",
+                Fault.of("log.too-fast", one.stitches(), LogPlace.hours(one), LogLimits.MOST_AN_HOUR)));
+        return entry;
     }
 
     Goal goal(Fields piece) {

@@ -43,7 +43,7 @@ final class LogCommand extends Task {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
         }
         if (edit instanceof LogEdit.Refused refused) {
-            throw Failure.of(Exit.WRONG_USAGE, "log.before-start", entry.on().toString(), refused.started().toString());
+            throw Failure.of(Exit.WRONG_USAGE, phrase(refused.slip()), entry.on().toString(), entry.stitches(), written(entry.hours()), refused.bound());
         }
         if (edit instanceof LogEdit.ByHand byHand) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "log.by-hand", file.file().toString(), byHand.entry());
@@ -58,10 +58,22 @@ final class LogCommand extends Task {
         return Exit.DONE;
     }
 
+    private static String phrase(LogEdit.Slip slip) {
+        return switch (slip) {
+            case BEFORE_START -> "log.before-start";
+            case AFTER_FINISH -> "log.after-finish";
+            case TOO_FAST -> "log.too-fast";
+            case TOO_MANY -> "log.too-many";
+        };
+    }
+
+    private static String written(double hours) {
+        return BigDecimal.valueOf(hours).stripTrailingZeros().toPlainString();
+    }
+
     private void tell(Piece logged, LogEntry entry) {
         StitchTally tally = StitchTally.of(logged);
-        String time = BigDecimal.valueOf(entry.hours()).stripTrailingZeros().toPlainString();
-        line().getOut().println(voice().say("log.done", logged.title(), entry.on().toString(), entry.stitches(), time,
+        line().getOut().println(voice().say("log.done", logged.title(), entry.on().toString(), entry.stitches(), written(entry.hours()),
                 tally.left(), tally.total()));
         if (logged.progress().done().isPresent()) {
             line().getOut().println(voice().say("log.done-figure"));

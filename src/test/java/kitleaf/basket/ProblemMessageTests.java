@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Each faulty value gives exactly one problem, in these words. */
 class ProblemMessageTests {
@@ -48,6 +49,9 @@ class ProblemMessageTests {
             progress: {started: 2026-03-01, log: [{on: 2026-02-01, hours: 1, stitches: 1}]} | 4:44: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
             progress: {log: [{on: 2026-02-01, hours: 25, stitches: 1}]} | 4:42: 25 hours is no time at the hoop on one day; write more than 0, up to 24
             progress: {log: [{on: 2026-02-01, hours: 1}]} | 4:18: this log entry has no stitches; write stitches: 2310
+            progress: {log: [{on: 2026-02-01, hours: 2, stitches: 2001}]} | 4:55: 2001 stitches in 2 h are more than 1000 an hour; write what was done on this day, or mend hours
+            progress: {finished: 2026-02-01, log: [{on: 2026-02-02, hours: 2, stitches: 1}]} | 4:45: 2026-02-02 is after the piece was finished on 2026-02-01; write an earlier day, or mend finished
+            progress: {log: [{on: 2026-02-01, hours: 24, stitches: 24000}, {on: 2026-02-02, hours: 24, stitches: 20101}, {on: 2026-02-03, hours: 1, stitches: 9}]} | 4:102: with these the log has 44101 stitches, and the piece holds at most 29400; mend the number, or write under coverage how many stitches the piece has
             goal: {must: perhaps}      | 4:14: "perhaps" is neither yes nor no; write yes or no
             goal: {weight: 0}          | 4:16: 0 is out of range; write 1 to 100
             goal: yes                  | 4:7: goal needs keys with values; write it like {must: yes, by: 2027-06-30, weight: 3}
@@ -102,6 +106,19 @@ class ProblemMessageTests {
             """)
     void oneFaultInTheClothIsOneProblem(String cloth, String message) {
         assertEquals(List.of(message), problems("piece: Fog bell\nstitches: 140 x 210\ncloth: " + cloth + "\n"));
+    }
+
+    /**
+     * 140 x 210 are 29400 squares, over one instead of two four times as many: 117600. A log that goes half as far again
+     * is one of much unpicking; so does one of a piece with 40000 stitches by her own word.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "threads: [{code: a, over: 1}]", "parts: [{part: Verse, over: 1}]", "coverage: 29401", "threads: [{code: a, stitches: {back: 1}}]",
+        "threads: [{code: a, stitches: {cross: 10}}]\n#"})
+    void aLogMayGoAsFarAsThePieceCanHold(String line) {
+        String log = "{on: 2026-02-01, hours: 24, stitches: 24000}, {on: 2026-02-02, hours: 24, stitches: 20101}";
+        assertEquals(List.of(), problems(Written.PIECE + line + "\nprogress: {log: [" + (line.endsWith("#") ? log.replace("20101", "20100") : log) + "]}\n"));
     }
 
     @Test
