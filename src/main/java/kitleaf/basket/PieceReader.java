@@ -60,10 +60,11 @@ final class PieceReader {
         List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()));
         List<Part> parts = parts(fields, id);
         Optional<Amount> coverage = fields.value("coverage", new AmountText());
-        long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(PieceReader::crosses).sum();
+        long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(CrossSum::crosses).sum();
         if (coverage.isPresent() && coverage.get() instanceof Amount.Stitches written && crosses > SURELY_MORE * written.number()) {
             fields.wrong("coverage", Fault.of("coverage.fewer", written.number(), crosses));
         }
+        stitches.flatMap(chart -> cloth.flatMap(on -> CrossSum.wrong(chart, on, threads))).ifPresent(fault -> fields.wrong("stitches", fault));
         ProgressReader record = new ProgressReader(problems);
         OptionalLong most = stitches.isPresent() && cloth.isPresent()
                 ? OptionalLong.of(MostStitches.of(stitches.get(), cloth.get(), threads, parts, coverage)) : OptionalLong.empty();
@@ -71,10 +72,6 @@ final class PieceReader {
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
                 around.margins(), around.given(), threads, parts, coverage, progress, goal))));
-    }
-
-    private static long crosses(CalledThread thread) {
-        return thread.stitches().stream().filter(stitches -> stitches.kind() == StitchKind.CROSS).mapToLong(StitchCount::count).sum();
     }
 
     private List<CalledThread> threads(Fields fields, TableRows.Owner owner) {

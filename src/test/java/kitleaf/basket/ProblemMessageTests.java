@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,6 +120,23 @@ class ProblemMessageTests {
     void aLogMayGoAsFarAsThePieceCanHold(String line) {
         String log = "{on: 2026-02-01, hours: 24, stitches: 24000}, {on: 2026-02-02, hours: 24, stitches: 20101}";
         assertEquals(List.of(), problems(Written.PIECE + line + "\nprogress: {log: [" + (line.endsWith("#") ? log.replace("20101", "20100") : log) + "]}\n"));
+    }
+
+    /**
+     * 140 x 210 are 29400 squares; a tenth more, for miscounts, are 32340. Of a blend, two threads of fewer strands than the
+     * third, each counts half: 10000 + 30000 / 2 + 14680 / 2 = 32340.
+     */
+    @Test
+    void moreCrossesThanSquaresAreToldAtTheChart() {
+        String one = "threads: [{code: a, stitches: {cross: 5}}, {code: b, stitches: {cross: %d, back: 90000}}]\n";
+        assertEquals(List.of("2:11: this is a chart of 29400 squares, and its threads count 32341 crosses; mend the chart, or the crosses of its threads: \"b\" has 32336 of them"),
+                problems(Written.PIECE + String.format(Locale.ROOT, one, 32336)));
+        assertEquals(List.of(), problems(Written.PIECE + String.format(Locale.ROOT, one, 32335)));
+        String blend = "threads: [{code: a, stitches: {cross: 10000}}, {code: b, strands: 1, stitches: {cross: 30000}}, {code: c, strands: 1, stitches: {cross: %d}}]\n";
+        assertEquals(List.of(), problems(Written.PIECE + String.format(Locale.ROOT, blend, 14680)));
+        assertEquals(1, problems(Written.PIECE + String.format(Locale.ROOT, blend, 14681)).size());
+        assertEquals(List.of(), problems(Written.PIECE + "threads: [{code: a, over: 1, stitches: {cross: 90000}}]\n"));
+        assertEquals(List.of(), problems(Written.PIECE + "parts: [{part: Verse, over: 1, threads: [{code: a, stitches: {cross: 90000}}]}]\n"));
     }
 
     @Test

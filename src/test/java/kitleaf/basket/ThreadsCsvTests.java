@@ -99,7 +99,7 @@ class ThreadsCsvTests {
         again.file("basket.yaml", Files.readString(temp.resolve("basket.yaml")).replaceAll("(?s)\ngoals:.*", "\n"));
         for (Piece piece : plain) {
             again.file("pieces/" + piece.id() + ".yaml", "piece: " + piece.id()
-                    + "\nstitches: 9 x 9\ncloth: {kind: linen, count: 36, over: 2}\nthreads: all.csv\n");
+                    + "\nstitches: 250 x 250\ncloth: {kind: linen, count: 36, over: 2}\nthreads: all.csv\n");
         }
         assertTrue(plain.size() > 8);
         assertEquals(plain.stream().map(piece -> piece.threads().stream().map(ThreadsCsvTests::inOrder).toList()).toList(),
@@ -158,7 +158,7 @@ class ThreadsCsvTests {
     Arbitrary<CalledThread> threads() {
         Arbitrary<Optional<String>> maybe = words().optional();
         Arbitrary<OptionalDouble> share = Arbitraries.doubles().between(0, 1).ofScale(9).optional().map(o -> o.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
-        Arbitrary<Optional<Used>> used = Combinators.combine(Arbitraries.doubles().between(0.001, 1000).ofScale(5), Arbitraries.integers().between(1, 90000))
+        Arbitrary<Optional<Used>> used = Combinators.combine(Arbitraries.doubles().between(0.001, 1000).ofScale(5), Arbitraries.integers().between(10_000, 90_000))
                 .as(Used::new).optional();
         Arbitrary<OptionalInt> over = Arbitraries.integers().between(1, Cloth.MOST_OVER).optional().map(o -> o.map(OptionalInt::of).orElseGet(OptionalInt::empty));
         Arbitrary<Optional<Colour>> colour = Arbitraries.of(new Colour("#6b7f8c"), new Colour("#000000")).optional();

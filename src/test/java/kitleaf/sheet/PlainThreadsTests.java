@@ -19,7 +19,7 @@ class PlainThreadsTests {
     private Path folder;
 
     private ThreadReckoning reckoned(String... threads) throws IOException {
-        Files.writeString(folder.resolve("lamp.yaml"), "piece: Lamp\nstitches: 40 x 40\ncloth: {kind: linen, count: 28, over: 2}\n"
+        Files.writeString(folder.resolve("lamp.yaml"), "piece: Lamp\nstitches: 400 x 400\ncloth: {kind: linen, count: 28, over: 2}\n"
                 + "margin: 2 in\nthreads:\n  - " + String.join("\n  - ", threads) + "\n");
         return ThreadReckoning.of(BasketReader.read(folder.resolve("lamp.yaml")).basket().orElseThrow());
     }

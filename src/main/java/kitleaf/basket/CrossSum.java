@@ -1,0 +1,39 @@
+package kitleaf.basket;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Judges whether the crosses of a piece have room in its chart. */
+final class CrossSum {
+
+    /** Keys are counted by people, and a tenth more than there are squares may be a miscount; common practice, no source. */
+    private static final double MISCOUNT = 1.1;
+
+    private CrossSum() {
+    }
+
+    /**
+     * What is wrong, if there are more crosses than squares. Two threads of fewer strands than others may share a needle, a
+     * blend that stands with its stitches under both; so each counts half. Crosses finer than the piece are no matter of
+     * squares.
+     *
+     * @param threads the piece's own, not those of its parts
+     */
+    static Optional<Fault> wrong(ChartSize chart, Cloth cloth, List<CalledThread> threads) {
+        List<CalledThread> whole = threads.stream().filter(thread -> thread.over().orElse(cloth.over()) >= cloth.over()).toList();
+        int most = whole.stream().filter(thread -> crosses(thread) > 0).mapToInt(CalledThread::strands).max().orElse(0);
+        double taken = whole.stream().mapToDouble(thread -> thread.strands() < most ? crosses(thread) / 2.0 : crosses(thread)).sum();
+        if (taken <= MISCOUNT * chart.cells()) {
+            return Optional.empty();
+        }
+        CalledThread largest = whole.stream().max(Comparator.comparingLong(CrossSum::crosses)).orElseThrow();
+        return Optional.of(Fault.of("chart.crosses", chart.cells(), whole.stream().mapToLong(CrossSum::crosses).sum(),
+                Quote.bare(largest.code()), crosses(largest)));
+    }
+
+    /** The crosses of a thread. */
+    static long crosses(CalledThread thread) {
+        return thread.stitches().stream().filter(stitches -> stitches.kind() == StitchKind.CROSS).mapToLong(StitchCount::count).sum();
+    }
+}
