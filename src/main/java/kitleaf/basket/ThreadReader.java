@@ -1,5 +1,6 @@
 package kitleaf.basket;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -24,6 +25,12 @@ final class ThreadReader {
     private static final Form<Integer> STRANDS = new WholeText(1, CalledThread.MOST_STRANDS, "2");
     private static final Form<Double> SKEINS_USED =
             new NumberText(0, true, 1000, "used.skeins", "1.5");
+
+    /**
+     * The fewest stitches a whole skein is used up in; common practice, no source: eight metres of six plies make some two
+     * hundred crosses of six strands on rug canvas, and thousands on linen. Tassels and cords are told as other stitches.
+     */
+    private static final int FEWEST_A_SKEIN = 10;
 
     private final Settings settings;
     private final Problems problems;
@@ -60,7 +67,7 @@ final class ThreadReader {
         List<StitchCount> stitches = fields.node("stitches", StitchReader.EXAMPLE)
                 .map(new StitchReader(problems)::read).orElseGet(List::of);
         Optional<Double> share = fields.value("share", PercentText.share());
-        Optional<Used> used = used(fields);
+        Optional<Used> used = used(fields, stitches.stream().anyMatch(one -> one.kind() == StitchKind.OTHER));
         Optional<Integer> over = fields.value("over", ClothReader.OVER);
         Optional<String> lot = fields.value("lot", new TextForm("7 B"));
         // The same threads come again in piece after piece; their words are kept once.
@@ -69,11 +76,14 @@ final class ThreadReader {
                 over.map(OptionalInt::of).orElseGet(OptionalInt::empty), lot));
     }
 
-    private Optional<Used> used(Fields thread) {
+    private Optional<Used> used(Fields thread, boolean others) {
         return thread.group("used", "{skeins: 1.5, stitches: 3000}", List.of("skeins", "stitches")).flatMap(fields -> {
             Optional<Double> skeins = fields.required("skeins", SKEINS_USED);
             Optional<Integer> stitches = fields.required("stitches", new WholeText(1, WholeText.MOST, "3000"));
-            return skeins.flatMap(s -> stitches.map(n -> new Used(s, n)));
+            Optional<Used> used = skeins.flatMap(s -> stitches.map(n -> new Used(s, n)));
+            used.filter(one -> !others && one.stitches() < FEWEST_A_SKEIN * one.skeins()).ifPresent(one -> fields.wrong("stitches",
+                    Fault.of("used.few", one.stitches(), BigDecimal.valueOf(one.skeins()).stripTrailingZeros().toPlainString(), FEWEST_A_SKEIN)));
+            return used;
         });
     }
 }

@@ -69,6 +69,7 @@ class ProblemMessageTests {
             threads: [{code: a, share: 12}]    | 4:28: "12" has no % sign; write 12%
             threads: [{code: a, over: 5}]      | 4:27: 5 is out of range; write 1 to 4
             threads: [{code: a, used: {skeins: 0, stitches: 1}}] | 4:36: 0 is not a number of skeins used; write more than 0, up to 1000
+            threads: [{code: a, used: {skeins: 1.5, stitches: 14}}] | 4:51: 14 stitches from 1.5 skeins are fewer than 10 a skein; write what was used, and for how many stitches
             threads: [{code: a, stitches: {croos: 3}}] | 4:32: "croos" is not a key of stitches; did you mean cross?
             threads: [{code: a, stitches: {other: 3}}] | 4:39: other needs keys with values; write it like {count: 12, each: 3 cm}
             threads: [{code: a, stitches: {cross: 1.5}}] | 4:39: "1.5" is not a whole number; write digits only, such as 2310
@@ -137,6 +138,12 @@ class ProblemMessageTests {
         assertEquals(1, problems(Written.PIECE + String.format(Locale.ROOT, blend, 14681)).size());
         assertEquals(List.of(), problems(Written.PIECE + "threads: [{code: a, over: 1, stitches: {cross: 90000}}]\n"));
         assertEquals(List.of(), problems(Written.PIECE + "parts: [{part: Verse, over: 1, threads: [{code: a, stitches: {cross: 90000}}]}]\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{code: a, used: {skeins: 1.5, stitches: 15}}", "{code: a, used: {skeins: 3, stitches: 2}, stitches: {other: {count: 2, each: 9 m}}}"})
+    void aSkeinMayGoFast(String thread) {
+        assertEquals(List.of(), problems(Written.PIECE + "threads: [" + thread + "]\n"));
     }
 
     @Test
