@@ -57,8 +57,10 @@ final class PieceReader {
         Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read);
         Optional<Finish> finish = fields.value("finish", Choice.of("choice.finish", Finish.class));
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
-        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()));
-        List<Part> parts = parts(fields, id);
+        Shares shares = new Shares();
+        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()), shares);
+        List<Part> parts = parts(fields, id, shares);
+        shares.check(problems);
         Optional<Amount> coverage = fields.value("coverage", new AmountText());
         long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(CrossSum::crosses).sum();
         if (coverage.isPresent() && coverage.get() instanceof Amount.Stitches written && crosses > SURELY_MORE * written.number()) {
@@ -74,9 +76,9 @@ final class PieceReader {
                 around.margins(), around.given(), threads, parts, coverage, progress, goal))));
     }
 
-    private List<CalledThread> threads(Fields fields, TableRows.Owner owner) {
+    private List<CalledThread> threads(Fields fields, TableRows.Owner owner, Shares shares) {
         Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
-        ThreadReader reader = new ThreadReader(settings, problems);
+        ThreadReader reader = new ThreadReader(settings, shares, problems);
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
             return tables.find(table.get(), "threads", "fog-bell.csv")
@@ -86,19 +88,19 @@ final class PieceReader {
                 .orElseGet(List::of);
     }
 
-    private List<Part> parts(Fields piece, String id) {
+    private List<Part> parts(Fields piece, String id, Shares shares) {
         List<Part> parts = new ArrayList<>();
         for (Node node : piece.list("parts", PART_EXAMPLE)) {
-            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id)).ifPresent(parts::add);
+            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id, shares)).ifPresent(parts::add);
         }
         return parts;
     }
 
-    private Optional<Part> part(Fields fields, String id) {
+    private Optional<Part> part(Fields fields, String id, Shares shares) {
         Optional<String> title = fields.required("part", new TextForm("Verse"));
         Optional<Integer> over = fields.required("over", ClothReader.OVER);
         Optional<ChartSize> stitches = fields.value("stitches", new ChartText());
-        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, title.or(() -> Optional.of(""))));
+        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, title.or(() -> Optional.of(""))), shares);
         return title.flatMap(t -> over.map(o -> new Part(t, o, stitches, threads)));
     }
 }

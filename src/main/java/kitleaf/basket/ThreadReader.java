@@ -33,10 +33,17 @@ final class ThreadReader {
     private static final int FEWEST_A_SKEIN = 10;
 
     private final Settings settings;
+    private final Shares shares;
     private final Problems problems;
 
-    ThreadReader(Settings settings, Problems problems) {
+    /**
+     * A reader of threads.
+     *
+     * @param shares takes what shares they have
+     */
+    ThreadReader(Settings settings, Shares shares, Problems problems) {
         this.settings = settings;
+        this.shares = shares;
         this.problems = problems;
     }
 
@@ -67,6 +74,7 @@ final class ThreadReader {
         List<StitchCount> stitches = fields.node("stitches", StitchReader.EXAMPLE)
                 .map(new StitchReader(problems)::read).orElseGet(List::of);
         Optional<Double> share = fields.value("share", PercentText.share());
+        share.ifPresent(fraction -> shares.add(fields.placeOf("share"), fraction, strands));
         Optional<Used> used = used(fields, stitches.stream().anyMatch(one -> one.kind() == StitchKind.OTHER));
         Optional<Integer> over = fields.value("over", ClothReader.OVER);
         Optional<String> lot = fields.value("lot", new TextForm("7 B"));

@@ -146,6 +146,18 @@ class ProblemMessageTests {
         assertEquals(List.of(), problems(Written.PIECE + "threads: [" + thread + "]\n"));
     }
 
+    /** Half of one percent is left to each share, for rounding: with three, 101.5 %. */
+    @Test
+    void sharesOfMoreThanTheWholeAreToldWhereTheyBecomeTooMuch() {
+        String three = "threads: [{code: a, share: 60%%}, {code: b, share: 40%%}, {code: c, share: %s}]\n";
+        assertEquals(List.of("4:74: the shares of this piece's threads are 101.6% in all, more than the whole; mend them, so that together they are 100% at most"),
+                problems(Written.PIECE + String.format(Locale.ROOT, three, "1.6%")));
+        assertEquals(List.of(), problems(Written.PIECE + String.format(Locale.ROOT, three, "1.5%")));
+        assertEquals(List.of("5:59: the shares of this piece's threads are 180% in all, more than the whole; mend them, so that together they are 100% at most"),
+                problems(Written.PIECE + "threads: [{code: a, share: 90%}]\nparts: [{part: Verse, over: 1, threads: [{code: b, share: 90%}]}]\n"));
+        assertEquals(List.of(), problems(Written.PIECE + "threads: [{code: a, share: 80%}, {code: b, strands: 1, share: 20%}, {code: c, strands: 1, share: 20%}]\n"));
+    }
+
     @Test
     void anUnquotedColourIsARemark() {
         assertEquals(List.of("6:13: colour has no value, because # outside quotes starts a remark; write colour: \"#6b7f8c\""),
