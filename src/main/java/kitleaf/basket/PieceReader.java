@@ -59,7 +59,7 @@ final class PieceReader {
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
         Shares shares = new Shares();
         List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()), shares);
-        List<Part> parts = parts(fields, id, shares);
+        List<Part> parts = parts(fields, id, shares, stitches.flatMap(chart -> cloth.map(on -> new Design(chart, on.over()))));
         shares.check(problems);
         Optional<Amount> coverage = fields.value("coverage", new AmountText());
         long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(CrossSum::crosses).sum();
@@ -88,18 +88,19 @@ final class PieceReader {
                 .orElseGet(List::of);
     }
 
-    private List<Part> parts(Fields piece, String id, Shares shares) {
+    private List<Part> parts(Fields piece, String id, Shares shares, Optional<Design> design) {
         List<Part> parts = new ArrayList<>();
         for (Node node : piece.list("parts", PART_EXAMPLE)) {
-            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id, shares)).ifPresent(parts::add);
+            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id, shares, design)).ifPresent(parts::add);
         }
         return parts;
     }
 
-    private Optional<Part> part(Fields fields, String id, Shares shares) {
+    private Optional<Part> part(Fields fields, String id, Shares shares, Optional<Design> design) {
         Optional<String> title = fields.required("part", new TextForm("Verse"));
         Optional<Integer> over = fields.required("over", ClothReader.OVER);
         Optional<ChartSize> stitches = fields.value("stitches", new ChartText());
+        design.flatMap(whole -> over.flatMap(o -> stitches.flatMap(s -> whole.tooLarge(s, o)))).ifPresent(fault -> fields.wrong("stitches", fault));
         List<CalledThread> threads = threads(fields, new TableRows.Owner(id, title.or(() -> Optional.of(""))), shares);
         return title.flatMap(t -> over.map(o -> new Part(t, o, stitches, threads)));
     }

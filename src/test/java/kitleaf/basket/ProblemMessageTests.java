@@ -158,6 +158,17 @@ class ProblemMessageTests {
         assertEquals(List.of(), problems(Written.PIECE + "threads: [{code: a, share: 80%}, {code: b, strands: 1, share: 20%}, {code: c, strands: 1, share: 20%}]\n"));
     }
 
+    /** 140 over two are 280 threads, so 280 stitches over one; 281 reach half a stitch too far, 282 a whole one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            282 x 24 | 282 x 24 stitches over 1 are larger than the whole design, 140 x 210 over 2; write the size of this part alone, at most 280 x 420
+            60 x 422 | 60 x 422 stitches over 1 are larger than the whole design, 140 x 210 over 2; write the size of this part alone, at most 280 x 420
+            """)
+    void aPartLargerThanItsPieceIsTold(String size, String message) {
+        assertEquals(List.of("4:42: " + message), problems(Written.PIECE + "parts: [{part: Verse, over: 1, stitches: " + size + "}]\n"));
+        assertEquals(List.of(), problems(Written.PIECE + "parts: [{part: Verse, over: 1, stitches: 281 x 421}, {part: Band, over: 4, stitches: 70 x 1}]\n"));
+    }
+
     @Test
     void anUnquotedColourIsARemark() {
         assertEquals(List.of("6:13: colour has no value, because # outside quotes starts a remark; write colour: \"#6b7f8c\""),
