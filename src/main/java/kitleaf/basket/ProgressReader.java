@@ -38,8 +38,17 @@ final class ProgressReader {
                     .map(fields -> read(fields, most)).orElse(Progress.NONE);
         }
         return node.flatMap(n -> piece.scalar(n, Fields.key("progress"), new AmountText()))
+                .map(done -> within(done, piece, "progress", most))
                 .map(done -> new Progress(Optional.empty(), Optional.empty(), Optional.of(done), List.of()))
                 .orElse(Progress.NONE);
+    }
+
+    /** An amount, told of where it is more stitches than there can be. */
+    private static Amount within(Amount done, Fields fields, String key, OptionalLong most) {
+        if (done instanceof Amount.Stitches stitches && most.isPresent() && stitches.number() > most.getAsLong()) {
+            fields.wrong(key, Fault.of("progress.more", stitches.number(), most.getAsLong()));
+        }
+        return done;
     }
 
     private Progress read(Fields fields, OptionalLong most) {
@@ -48,7 +57,7 @@ final class ProgressReader {
         if (started.isPresent() && finished.isPresent() && finished.get().isBefore(started.get())) {
             fields.wrong("finished", Fault.of("progress.before-start", finished.get().toString(), started.get().toString()));
         }
-        Optional<Amount> done = fields.value("done", new AmountText());
+        Optional<Amount> done = fields.value("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
         List<LogEntry> log = new ArrayList<>();
         boolean told = false;
         long stitches = 0;
@@ -84,6 +93,10 @@ final class ProgressReader {
         return entry;
     }
 
+    /**
+     * What is wanted of a piece. Its day may lie in any year: one that went by is what late pieces are named by, one yet to
+     * come belongs to a piece of several years, and both outlive the goals of a year.
+     */
     Goal goal(Fields piece) {
         return piece.group("goal", "{must: yes, by: 2027-06-30, weight: 3}", GOAL_KEYS).map(fields -> new Goal(
                 fields.value("must", new YesNo()).orElse(false),

@@ -42,6 +42,8 @@ class ProblemMessageTests {
             coverage: 2,310            | 4:11: "2,310" has a mark among its digits; write digits only, as in 2310
             coverage: 2.310            | 4:11: "2.310" has a mark among its digits; write digits only, as in 2310
             progress: -5               | 4:11: -5 is out of range; write 0 to 1000000000
+            progress: 29401            | 4:11: 29401 stitches are more than the 29400 the piece can hold; write how many are done, or under coverage how many stitches the piece has
+            progress: {started: 2026-03-01, done: 29401} | 4:39: 29401 stitches are more than the 29400 the piece can hold; write how many are done, or under coverage how many stitches the piece has
             progress: {started: soon}  | 4:21: "soon" is not a date in the form year-month-day; write it like 2026-02-14
             progress: {started: 2026-02-30} | 4:21: "2026-02-30" is a day the calendar does not have; write 2026-02-01 to 2026-02-28
             progress: {started: 2026-13-01} | 4:21: "2026-13-01" has no month of the year in its middle; write 01 to 12 there
@@ -167,6 +169,14 @@ class ProblemMessageTests {
     void aPartLargerThanItsPieceIsTold(String size, String message) {
         assertEquals(List.of("4:42: " + message), problems(Written.PIECE + "parts: [{part: Verse, over: 1, stitches: " + size + "}]\n"));
         assertEquals(List.of(), problems(Written.PIECE + "parts: [{part: Verse, over: 1, stitches: 281 x 421}, {part: Band, over: 4, stitches: 70 x 1}]\n"));
+    }
+
+    /** Threads counted so far are no bound: their list may still be growing. Backstitches come on top of the squares. */
+    @ParameterizedTest
+    @ValueSource(strings = {"progress: 29400", "progress: 29401\ncoverage: 29401", "progress: 20000\nthreads: [{code: a, stitches: {cross: 10}}]",
+        "progress: 29405\nthreads: [{code: a, stitches: {cross: 10, back: 5}}]", "goal: {by: 1999-12-31}", "goal: {by: 2199-12-31}"})
+    void progressMayGoAsFarAsThePieceCanHoldAndADayWantedMayLieAnywhere(String lines) {
+        assertEquals(List.of(), problems(Written.PIECE + lines + "\n"));
     }
 
     @Test
