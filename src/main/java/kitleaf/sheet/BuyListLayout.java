@@ -121,7 +121,7 @@ final class BuyListLayout {
         groups.forEach((putUp, lines) -> {
             rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
             lines.forEach(line -> rows.add(thread(line)));
-            rows.add(ListRow.sum(SUM_MM, putUp.name(), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
+            rows.add(ListRow.sum(SUM_MM, summed(putUp.name(), lines), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
                     sum(lines).map(figures::money).orElse("")));
         });
         List<Purchase> bought = cloth.map(ClothPlan::buy).orElse(List.of());
@@ -130,7 +130,7 @@ final class BuyListLayout {
             bought.forEach(purchase -> rows.add(cloth(purchase)));
         }
         if (groups.size() + (bought.isEmpty() ? 0 : 1) > 1) {
-            rows.add(ListRow.sum(SUM_MM + 2, words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"),
+            rows.add(ListRow.sum(SUM_MM + 2, summed(words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"), list.lines()),
                     skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()), total(list).map(figures::money).orElse("")));
         }
         if (bought.isEmpty() && list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
@@ -209,6 +209,11 @@ final class BuyListLayout {
 
     private String title(String id) {
         return titles.getOrDefault(id, id);
+    }
+
+    /** What is summed up; where a need is not known the sum is only the least it can be. */
+    private String summed(String name, List<BuyLine> lines) {
+        return lines.stream().allMatch(line -> line.unknown().isEmpty()) ? name : words.say("buy.at-least", name);
     }
 
     private String skeins(long number) {

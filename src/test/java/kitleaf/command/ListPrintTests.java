@@ -78,6 +78,16 @@ class ListPrintTests {
     }
 
     @Test
+    void sums_with_an_unknown_need_say_at_least() throws IOException {
+        String silk = "  - {code: S1, skein: silk, strands: 2, stitches: {cross: 2000}}\n";
+        String settings = "skeins: {silk: {length: 8 m, plies: 6}}\nprices: {cotton: 1.20 GBP}";
+        String text = print(settings, PIECE + "  - {code: K2}\n" + silk, "buy-list");
+        contains(text, "cotton, at least 2 skeins 2.40 GBP", "silk 2 skeins", "All together, at least 4 skeins 2.40 GBP");
+        String known = print(settings, PIECE + silk, "buy-list");
+        assertTrue(!known.contains("at least"), known);
+    }
+
+    @Test
     void a_stash_that_covers_all_leaves_nothing_to_buy() throws IOException {
         contains(print("stash: [{code: K1, skeins: 3}]", PIECE, "buy-list"), "Nothing to buy: the stash covers it all.");
     }
