@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.Price;
 import kitleaf.basket.PutUp;
+import kitleaf.basket.StashEntry;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.Purchase;
@@ -187,14 +188,27 @@ final class BuyListLayout {
             String pieces = figures.list(warning.pieces().stream().map(this::title).toList());
             boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
                     || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT;
-            codes.computeIfAbsent(new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : ""), said -> new ArrayList<>())
-                    .add(warning.code());
+            Said said = warning.kind() == ThreadWarning.Kind.STASH_AS_OTHER ? new Said(warning.kind(), warning.skein(), held(warning))
+                    : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
+            codes.computeIfAbsent(said, one -> new ArrayList<>()).add(warning.code());
         }
         return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
     }
 
+    /**
+     * What all warnings of one sentence share.
+     *
+     * @param pieces their titles, or the put-up they take the thread in
+     * @param lots the lots they name, or the put-ups the stash has it in
+     */
     private record Said(ThreadWarning.Kind kind, String pieces, String lots) { }
+
+    /** The other put-ups the stash has a thread in. */
+    private String held(ThreadWarning warning) {
+        return figures.list(reckoning.basket().stash().stream().filter(entry -> entry.code().equals(warning.code()) && !entry.skein().equals(warning.skein()))
+                .map(StashEntry::skein).distinct().sorted().toList());
+    }
 
     /** The lots the pieces of a warning name. */
     private String lots(ThreadWarning warning) {

@@ -78,6 +78,13 @@ class ListPrintTests {
     }
 
     @Test
+    void a_stash_in_another_put_up_is_told() throws IOException {
+        String text = print("skeins: {silk: {length: 8 m, plies: 6}}\nstash: [{code: K1, skeins: 3}]",
+                PIECE.replace("strands: 2,", "strands: 2, skein: silk,"), "buy-list");
+        contains(text, "K1: the stash has it as cotton, and the pieces take it as silk; if that is one and the same, write skein: silk in the stash.");
+    }
+
+    @Test
     void sums_with_an_unknown_need_say_at_least() throws IOException {
         String silk = "  - {code: S1, skein: silk, strands: 2, stitches: {cross: 2000}}\n";
         String settings = "skeins: {silk: {length: 8 m, plies: 6}}\nprices: {cotton: 1.20 GBP}";

@@ -16,10 +16,13 @@ import kitleaf.basket.PutUp;
 final class BuyListing {
 
     private final Basket basket;
+    /** What pieces call for, in which put-up. */
+    private final Set<Key> called;
     private final List<ThreadWarning> warnings = new ArrayList<>();
 
-    private BuyListing(Basket basket) {
+    private BuyListing(Basket basket, Set<Key> called) {
         this.basket = basket;
+        this.called = called;
     }
 
     private record Key(String code, String skein) { }
@@ -42,7 +45,7 @@ final class BuyListing {
                 .forEach(piece -> piece.threads().forEach(total -> calls
                         .computeIfAbsent(new Key(total.code(), total.putUp().name()), key -> new ArrayList<>())
                         .add(new Call(piece, total))));
-        BuyListing listing = new BuyListing(basket);
+        BuyListing listing = new BuyListing(basket, calls.keySet());
         List<BuyLine> lines = calls.values().stream().map(listing::line).toList();
         return new BuyList(lines, BuyList.cost(lines), listing.warnings);
     }
@@ -81,6 +84,10 @@ final class BuyListing {
         warn(ThreadWarning.Kind.ASK_FOR_LOT, line, wanting);
         List<String> buying = line.buy() == 0 ? List.of() : line.shares().stream()
                 .filter(share -> share.toBuySkeins() > 0).map(StashShare::piece).toList();
+        if (basket.stash().stream().map(entry -> new Key(entry.code(), entry.skein()))
+                .anyMatch(held -> held.code().equals(line.code()) && !called.contains(held))) {
+            warn(ThreadWarning.Kind.STASH_AS_OTHER, line, buying);
+        }
         switch (line.edge()) {
             case JUST_ENOUGH -> warn(ThreadWarning.Kind.JUST_ENOUGH, line, buying);
             case JUST_OVER -> warn(ThreadWarning.Kind.JUST_OVER, line, buying);

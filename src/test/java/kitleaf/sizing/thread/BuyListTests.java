@@ -110,6 +110,16 @@ class BuyListTests {
         assertEquals(1, list.lines().get(0).buy());
     }
 
+    /** A stash entry without a put-up is cotton; a piece that takes the code as cotton too shows that it was meant so. */
+    @Test
+    void a_stash_in_another_put_up_is_told_unless_a_piece_takes_it_so() {
+        Piece dyed = Skeins.piece("p", Skeins.eating("K1", "dyed", 400));
+        assertEquals(List.of(new ThreadWarning(ThreadWarning.Kind.STASH_AS_OTHER, "K1", "dyed", List.of("p"))),
+                list(List.of(dyed), Skeins.stash("K1", "cotton", 2, "7 C")).warnings());
+        assertEquals(List.of(), list(List.of(dyed, Skeins.piece("q", Skeins.eating("K1", "cotton", 400))), Skeins.stash("K1", "cotton", 2, "7 C")).warnings());
+        assertEquals(List.of(), list(List.of(dyed), Skeins.stash("K1", "cotton", 2, "7 C"), Skeins.stash("K1", "dyed", 2, "7 C")).warnings());
+    }
+
     @Test
     void where_the_lot_does_not_matter_nothing_is_said_of_it() {
         BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "cotton", 1500))),
