@@ -43,8 +43,8 @@ record Printed(Path file, Optional<PressReport> report, Optional<Path> last, Lis
         return file.endsWith(kind.id() + ".pdf");
     }
 
-    /** All warnings of it: what is on it, and how it was pressed. */
+    /** What to warn of: what is on it, and how it was pressed, one warning a cause. */
     List<String> warnings(Voice voice) {
-        return Stream.concat(notes.stream().map(voice::say), report.stream().flatMap(it -> it.warnings().stream()).map(voice::sayForPress)).toList();
+        return Stream.concat(notes.stream().map(voice::say), report.stream().flatMap(it -> it.warningsByCause().stream()).map(voice::sayForPress)).toList();
     }
 }

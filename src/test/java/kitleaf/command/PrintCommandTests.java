@@ -327,7 +327,7 @@ class PrintCommandTests {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE.replace("Groyne", title));
         Ran ran = Ran.kitleaf("print", basket, "--out", out());
         assertEquals(0, ran.code());
-        assertTrue(ran.err().contains("was cut short"), ran.err());
+        assertTrue(ran.err().contains("cut short"), ran.err());
         for (ReadBack.Letter letter : ReadBack.letters(pdf(), 1)) {
             assertTrue(letter.x() + letter.width() <= 202, letter.toString());
         }

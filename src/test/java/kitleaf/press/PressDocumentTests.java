@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
+import kitleaf.words.Said;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -214,6 +215,32 @@ class PressDocumentTests {
         Pressed pressed = Pressed.page("<text y=\"9\" width=\"5\">breakwater</text>".repeat(600));
         assertEquals(501, pressed.warnings().size());
         assertEquals("and 100 more", pressed.warnings().get(500));
+    }
+
+    @Test
+    void warningsOfOneCauseAreToldTogether() throws Exception {
+        Pressed pressed = Pressed.markup("<document><page width=\"50\" height=\"50\"><text y=\"9\" width=\"30\">Fog</text><text y=\"9\" width=\"1\">Tide</text></page>"
+                + "<page width=\"50\" height=\"50\">" + "<text y=\"9\" width=\"1\">Bell</text>".repeat(2)
+                + "<text y=\"9\" width=\"20\">\uD83E\uDDF5</text></page></document>", PressSettings.plain());
+        assertEquals(4, pressed.warnings().size());
+        assertEquals(List.of("no room for 3 texts, the first on page 1: \"Tide\"", pressed.warnings().get(3)),
+                pressed.report.warningsByCause().stream().map(PressWords.in(Locale.ENGLISH)::say).toList());
+    }
+
+    /** Each phrase for several has the number, and then what the phrase for one has. */
+    @Test
+    void causesThatComeTwiceAreSaidWhole() {
+        for (String cause : List.of("warning.cut", "warning.no-room", "warning.missing", "warning.fine")) {
+            Said one = Said.of(cause, 7, "first", "second", "third");
+            for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+                String told = PressWords.in(language).say(new PressReport(9, List.of(one, Said.of(cause, 8, "fourth", "fifth", "sixth"))).warningsByCause().get(0));
+                assertTrue(told.matches(".*\\b2 .*7.*first.*"), told);
+                String alone = PressWords.in(language).say(one);
+                for (String slot : List.of("second", "third")) {
+                    assertEquals(alone.contains(slot), told.contains(slot), told);
+                }
+            }
+        }
     }
 
     /** Gives one page at each read, so that what has been read is known to the page. */
