@@ -141,17 +141,18 @@ final class LogPlace {
                 below(end(progress.getValueNode()), newLog(column, step(piece))));
     }
 
-    /** Where a remark between the keys of a piece says how progress would be written, as new pieces have it. */
+    /** Where the last remark between the keys of a piece says how progress would be written, as new pieces have it. */
     private OptionalInt sleeping(MappingNode piece) {
+        OptionalInt last = OptionalInt.empty();
         for (int at = piece.getStartMark().getIndex(); at < piece.getEndMark().getIndex(); at = lineEnd(at) + 1) {
             int line = at;
             boolean remark = at == lineStart(at) && new String(characters, at, lineEnd(at) - at).startsWith(SLEEPING);
             if (remark && piece.getValue().stream().map(NodeTuple::getValueNode)
                     .noneMatch(value -> value.getStartMark().getIndex() <= line && line < end(value))) {
-                return OptionalInt.of(lineEnd(at));
+                last = OptionalInt.of(lineEnd(at));
             }
         }
-        return OptionalInt.empty();
+        return last;
     }
 
     /** Lines of their own after the line on which something ends; remarks on that line stay there. */

@@ -15,11 +15,6 @@ import kitleaf.basket.Schemas;
 /** The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, or beside them in another language, filled in. */
 final class NewText {
 
-    private static final String SLEEPING_THREADS = """
-            #threads:
-            #  - {code: K12, name: {name}, colour: "#6b7f8c", symbol: "●", skein: cotton,
-            #     strands: 2, stitches: {cross: 2310, back: 120}}""";
-
     private NewText() { }
 
     /**
@@ -50,8 +45,8 @@ final class NewText {
         return Schemas.PIECE_COMMENT + "\n\n" + form("new-piece", voice)
                 .replace("{stitches}", answers.stitches().wide() + " x " + answers.stitches().high())
                 .replace("{cloth}", answers.cloth())
-                .replace("{threads}", answers.threads().isEmpty() ? SLEEPING_THREADS.replace("{name}", voice.say("new.thread"))
-                        : "threads:\n" + answers.threads().stream().map(NewText::thread).collect(Collectors.joining("\n")))
+                .replace("{threads}\n", answers.threads().isEmpty() ? ""
+                        : "threads:\n" + answers.threads().stream().map(NewText::thread).collect(Collectors.joining("\n")) + "\n")
                 .replace("{piece}", words(answers.title()));
     }
 

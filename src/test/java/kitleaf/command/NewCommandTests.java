@@ -100,7 +100,7 @@ class NewCommandTests {
             for (int i = 0; i < lines.size(); i++) {
                 assertTrue(lines.get(i).length() <= 80, lines.get(i));
                 if (lines.get(i).matches("#[a-z].*")) {
-                    assertTrue(lines.get(i - 1).startsWith("# "), "no remark explains " + lines.get(i));
+                    assertTrue(lines.get(i - 1).matches("# .*|" + lines.get(i).split(":")[0] + ":.*"), "no remark explains " + lines.get(i));
                 }
             }
         }
@@ -119,7 +119,7 @@ class NewCommandTests {
             while (sleeping.find()) {
                 String awake = sleeping.group().replaceAll("(?m)^#", "");
                 // A key that is awake already makes room.
-                Pattern own = Pattern.compile("(?m)^" + sleeping.group(1) + ":.*\n");
+                Pattern own = Pattern.compile("(?m)^" + sleeping.group(1) + ":.*\n([ -].*\n)*");
                 String one = own.matcher(text).replaceAll("").replace(sleeping.group(), awake);
                 all = own.matcher(all).replaceAll("").replace(sleeping.group(), awake);
                 Files.writeString(file, one);
