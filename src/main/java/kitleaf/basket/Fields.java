@@ -113,6 +113,12 @@ final class Fields {
         return value(key, form);
     }
 
+    /** The value under a key that must be there; if it is not, that is told with how to find it. */
+    <T> Optional<T> required(String key, Form<T> form, Said how) {
+        require(key, form.example(), how);
+        return value(key, form);
+    }
+
     /** One value, read from a node. */
     <T> Optional<T> scalar(Node node, Said what, Form<T> form) {
         return scalar(node, what, form, problems);
@@ -196,9 +202,13 @@ final class Fields {
 
     /** Tells that a key is missing, if it is. */
     void require(String key, String example) {
+        require(key, example, Said.of("fields.missing.write", what, key, example));
+    }
+
+    private void require(String key, String example, Said how) {
         problems.witness().needed(mapping, key);
         if (!meant(key)) {
-            problems.add(place(), Fault.of("fields.missing", what, key, example));
+            problems.add(place(), Fault.of(Said.of("fields.missing.wrong", what, key, example), how));
         }
     }
 

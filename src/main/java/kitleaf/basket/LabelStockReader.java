@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.SizeText.Size;
+import kitleaf.words.Said;
 
 /** Reads what bobbin labels are printed on: a sheet of labels by its geometry, or plain paper to cut up. */
 final class LabelStockReader {
@@ -76,13 +77,15 @@ final class LabelStockReader {
         Optional<Integer> columns = fields.required("columns", COLUMNS);
         Optional<Integer> rows = fields.required("rows", ROWS);
         // A shape that could not be read may have been round.
-        Optional<Size> label = fields.required("label", shape.equals(Optional.of(LabelStock.Shape.RECTANGLE)) ? LABEL : ROUND_LABEL);
-        Optional<Size> first = fields.required("first", FIRST);
+        boolean rectangle = shape.equals(Optional.of(LabelStock.Shape.RECTANGLE));
+        Form<Size> size = rectangle ? LABEL : ROUND_LABEL;
+        Optional<Size> label = fields.required("label", size, Said.of(rectangle ? "size.label" : "size.diameter", size.example()));
+        Optional<Size> first = fields.required("first", FIRST, Said.of("size.first", FIRST.example()));
         Optional<Size> pitch = fields.meant("pitch") ? fields.value("pitch", PITCH) : label;
         Optional<LabelStock.Style> style = fields.value("style", STYLE);
-        Optional<Size> shaped = label.flatMap(size -> shape.flatMap(s -> shaped(fields, size, s)));
-        boolean styled = styled(fields, shape, style) && shaped.flatMap(size -> shape.map(
-                s -> roomy(fields, "label", size, s, style.orElse(usualStyle(s))))).orElse(true);
+        Optional<Size> shaped = label.flatMap(one -> shape.flatMap(s -> shaped(fields, one, s)));
+        boolean styled = styled(fields, shape, style) && shaped.flatMap(one -> shape.map(
+                s -> roomy(fields, "label", one, s, style.orElse(usualStyle(s))))).orElse(true);
         if (!styled || shape.isEmpty() || columns.isEmpty() || rows.isEmpty() || shaped.isEmpty() || first.isEmpty() || pitch.isEmpty()
                 || paper.isEmpty()) {
             return Optional.empty();

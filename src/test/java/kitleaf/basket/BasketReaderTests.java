@@ -72,7 +72,7 @@ class BasketReaderTests {
                 "basket.yaml:4:28: \"90 mm\" is too far from 100 mm to be the printer's own error; "
                         + "set the print dialog to 100 % or actual size, print the bars again and measure them",
                 "basket.yaml:5:11: \"3 in\" is not a step to round cuts to; write 1 mm to 2 in",
-                "basket.yaml:6:16: this skein has no length; write length: 8 m"),
+                "basket.yaml:6:16: this skein has no length; write one, such as length: 8 m"),
                 written.file("pieces/a.yaml", Written.PIECE + "threads: [{code: K1, skein: silk}]\n").file("basket.yaml", """
                 titel: x
                 paper: A44
@@ -111,8 +111,8 @@ class BasketReaderTests {
                 "basket.yaml:1:8: \"A44\" is not a paper known here; did you mean A4?",
                 "pieces/a.yaml:2:1: \"stiches\" is not a key of this piece; did you mean stitches?",
                 "pieces/a.yaml:4:9: \"3\" is a bare number; write it with its unit, such as 3 in or 7.5 cm",
-                "pieces/b.yaml:1:1: this piece has no stitches; write stitches: 140 x 210",
-                "pieces/b.yaml:1:1: this piece has no cloth; write cloth: {kind: linen, count: 36, over: 2}"),
+                "pieces/b.yaml:1:1: this piece has no stitches; write one, such as stitches: 140 x 210",
+                "pieces/b.yaml:1:1: this piece has no cloth; write one, such as cloth: {kind: linen, count: 36, over: 2}"),
                 written.file("basket.yaml", "paper: A44\n")
                         .file("pieces/a.yaml", Written.PIECE.replace("stitches", "stiches") + "margin: 3\n")
                         .file("pieces/b.yaml", "piece: Bell buoy\n").problems());

@@ -73,7 +73,7 @@ class ClothCutsReaderTests {
             cloth-cuts: fat quarter            | 1:13: cloth-cuts needs a list; write it like - {name: fat quarter, size: 27 in x 18 in, price: 14.00 GBP}
             cloth-cuts: [fat quarter]          | 1:14: this cut needs keys with values; write it like - {name: fat quarter, size: 27 in x 18 in, price: 14.00 GBP}
             cloth-cut: []                      | 1:1: "cloth-cut" is not a key of basket.yaml; did you mean cloth-cuts?
-            cloth-cuts: [{}]                   | 1:14: this cut has no name; write name: fat quarter // 1:14: this cut has no size; write size: 27 in x 18 in
+            cloth-cuts: [{}]                   | 1:14: this cut has no name; write one, such as name: fat quarter // 1:14: this cut has no size; write one, such as size: 27 in x 18 in
             cloth-cuts: [{name: A, size: 18 in}]  | 1:30: "18 in" is not one length by another; write width x height, such as 27 in x 18 in
             cloth-cuts: [{name: A, size: 1 m x 21 m}] | 1:30: "21 m" is not the side of a cloth; write 1 cm to 20 m
             cloth-cuts: [{name: A, size: 1 m x 1 m, prise: 4 GBP}] | 1:41: "prise" is not a key of this cut; did you mean price?

@@ -91,7 +91,7 @@ class ClothOnHandReaderTests {
             cloth-on-hand: linen                   | 1:16: cloth-on-hand needs a list; write it like - {name: Sea-mist, kind: linen, count: 36, size: 70 cm x 90 cm}
             cloth-on-hand: [linen]                 | 1:17: this cloth on hand needs keys with values; write it like - {name: Sea-mist, kind: linen, count: 36, size: 70 cm x 90 cm}
             cloth-onhand: []                       | 1:1: "cloth-onhand" is not a key of basket.yaml; did you mean cloth-on-hand?
-            cloth-on-hand: [{}]                    | 1:17: this cloth on hand has no name; write name: Sea-mist // 1:17: this cloth on hand has no kind; write kind: linen // 1:17: this cloth on hand has no count; write count: 36 // 1:17: this cloth on hand has no size; write size: 70 cm x 90 cm
+            cloth-on-hand: [{}]                    | 1:17: this cloth on hand has no name; write one, such as name: Sea-mist // 1:17: this cloth on hand has no kind; write one, such as kind: linen // 1:17: this cloth on hand has no count; write one, such as count: 36 // 1:17: this cloth on hand has no size; write one, such as size: 70 cm x 90 cm
             """)
     void aListOfClothsIsNeeded(String settings, String messages) {
         assertEquals(told(messages), settings(settings + "\n").problems());
@@ -116,7 +116,7 @@ class ClothOnHandReaderTests {
             size: 1 m x 1 m, flaws: [3 cm]        | 2:29: this flaw needs keys with values; write it like - {from-left: 22 cm, wide: 1 cm}
             size: 1 m x 1 m, flaws: [{wide: 1 cm}]  | 2:29: this flaw has neither from-left nor from-top; write from-left: 22 cm if it runs down the cloth, from-top: 22 cm if it runs across
             size: 1 m x 1 m, flaws: [{form-left: 1 cm, wide: 1 cm}]  | 2:30: "form-left" is not a key of this flaw; did you mean from-left?
-            size: 1 m x 1 m, flaws: [{from-left: 1 cm}]  | 2:29: this flaw has no wide; write wide: 1 cm
+            size: 1 m x 1 m, flaws: [{from-left: 1 cm}]  | 2:29: this flaw has no wide; write one, such as wide: 1 cm
             size: 1 m x 1 m, flaws: [{from-left: 1 cm, from-top: 2 cm, wide: 1 cm}]  | 2:57: a flaw runs either down the cloth or across it; keep one of from-left and from-top
             size: 1 m x 1 m, flaws: [{from-left: 1 cm, wide: 0 cm}]  | 2:53: "0 cm" is not how wide a flaw is; write more than 0 mm, up to 20 m
             size: 1 m x 1 m, flaws: [{from-left: -1 cm, wide: 1 cm}]  | 2:41: "-1 cm" is less than nothing; write a length of 0 or more, such as 3 in or 7.5 cm
@@ -132,11 +132,11 @@ class ClothOnHandReaderTests {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             name: A, kind: linnen, count: 36  | 1:33: "linnen" is not a kind of cloth; did you mean linen?
             name: A, kind: linen, count: 2    | 1:47: 2 is not a count any cloth has; write threads to the inch, 3 to 120
-            name: A, kind: linen, count: {warp: 35} | 1:47: count has no weft; write weft: 36
+            name: A, kind: linen, count: {warp: 35} | 1:47: count has no weft; write one, such as weft: 36
             name: "", kind: linen, count: 36  | 1:24: this text is empty; write something, such as Sea-mist
-            kind: linen, count: 36            | 1:17: this cloth on hand has no name; write name: Sea-mist
-            name: A, count: 36                | 1:17: this cloth on hand has no kind; write kind: linen
-            name: A, kind: linen              | 1:17: this cloth on hand has no count; write count: 36
+            kind: linen, count: 36            | 1:17: this cloth on hand has no name; write one, such as name: Sea-mist
+            name: A, count: 36                | 1:17: this cloth on hand has no kind; write one, such as kind: linen
+            name: A, kind: linen              | 1:17: this cloth on hand has no count; write one, such as count: 36
             """)
     void whatItIsMustBeSaid(String keys, String message) {
         assertEquals(told(message), settings("cloth-on-hand: [{" + keys.strip() + ", size: 1 m x 1 m}]\n").problems());
@@ -145,7 +145,7 @@ class ClothOnHandReaderTests {
     @Test
     void allProblemsAreToldAtOnce() {
         assertEquals(told("2:23: \"wool\" is not a kind of cloth; write one of: linen, evenweave, block"
-                + " // 2:55: \"over\" is neither yes nor no; write yes or no // 3:5: this cloth on hand has no size; write size: 70 cm x 90 cm"), settings("""
+                + " // 2:55: \"over\" is neither yes nor no; write yes or no // 3:5: this cloth on hand has no size; write one, such as size: 70 cm x 90 cm"), settings("""
                 cloth-on-hand:
                   - {name: Net, kind: wool, size: 1 m x 1 m, turning: over, count: 20}
                   - {name: Sail, kind: linen, count: 36}

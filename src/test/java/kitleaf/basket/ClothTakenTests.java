@@ -81,10 +81,10 @@ class ClothTakenTests {
             {name: Oyster, over: 2}                 | 3:15: the cloths on hand named "Oyster" differ in kind and count; write its kind and count
             {name: Foam, kind: linen, over: 2}      | 3:15: no cloth on hand named "Foam" has the kind written here; write its count
             {name: Foam, count: 14}                 | 3:15: no cloth on hand named "Foam" has the count written here; write its kind
-            {name: Sea-mist}                        | 3:8: cloth has no over; write over: 2
+            {name: Sea-mist}                        | 3:8: cloth has no over; write one, such as over: 2
             {name: Foam, over: 2}                   | 3:27: block cloth is not worked over 2; write over: 1, or leave it out
-            {over: 2, count: 36}                    | 3:8: cloth has no kind; write kind: linen
-            {over: 2, kind: linen}                  | 3:8: cloth has no count; write count: 36
+            {over: 2, count: 36}                    | 3:8: cloth has no kind; write one, such as kind: linen
+            {over: 2, kind: linen}                  | 3:8: cloth has no count; write one, such as count: 36
             {name: "", over: 2}                     | 3:15: this text is empty; write something, such as Sea-mist
             {name: Oyster, kind: lined, over: 2}    | 3:29: "lined" is not a kind of cloth; did you mean linen?
             {name: Oyster, knid: linen, over: 2}    | 3:23: "knid" is not a key of cloth; did you mean kind?
@@ -97,14 +97,14 @@ class ClothTakenTests {
     /** Whoever has no cloth on hand is asked for what is missing, not for a cloth on hand. */
     @Test
     void withoutClothOnHandANameIsOnlyAName() {
-        assertEquals(List.of("pieces/p.yaml:3:8: cloth has no kind; write kind: linen", "pieces/p.yaml:3:8: cloth has no count; write count: 36"),
+        assertEquals(List.of("pieces/p.yaml:3:8: cloth has no kind; write one, such as kind: linen", "pieces/p.yaml:3:8: cloth has no count; write one, such as count: 36"),
                 basket("units: cm\n", "{name: Sea-mist, over: 2}").problems());
     }
 
     /** A piece that may well name a cloth she has is not told of its name beside the fault that hides the cloth. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            cloth-on-hand: [{name: Sea-mist, kind: linen, count: 36}]      | 1:17: this cloth on hand has no size; write size: 70 cm x 90 cm
+            cloth-on-hand: [{name: Sea-mist, kind: linen, count: 36}]      | 1:17: this cloth on hand has no size; write one, such as size: 70 cm x 90 cm
             cloth-on-hand: Sea-mist                                        | 1:16: cloth-on-hand needs a list; write it like - {name: Sea-mist, kind: linen, count: 36, size: 70 cm x 90 cm}
             cloth-on-hnd: []                                               | 1:1: "cloth-on-hnd" is not a key of basket.yaml; did you mean cloth-on-hand?
             [units]                                                        | 1:1: basket.yaml needs keys with values; write it like title: My basket

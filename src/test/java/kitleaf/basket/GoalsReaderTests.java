@@ -80,7 +80,7 @@ class GoalsReaderTests {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             goals:                              | 1:1: goals has no value; write one, such as goals: {year: 2027, choose: 9}
             goals: 2027                         | 1:8: goals needs keys with values; write it like {year: 2027, choose: 9}
-            goals: {choose: 9}                  | 1:8: goals has no year; write year: 2027
+            goals: {choose: 9}                  | 1:8: goals has no year; write one, such as year: 2027
             goals: {yaer: 2027}                 | 1:9: "yaer" is not a key of goals; did you mean year?
             goals: {year: 1899}                 | 1:15: 1899 is out of range; write 1900 to 2199
             goals: {year: 2200}                 | 1:15: 2200 is out of range; write 1900 to 2199

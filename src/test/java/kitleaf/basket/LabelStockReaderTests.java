@@ -128,7 +128,7 @@ class LabelStockReaderTests {
             label-stock:                          | 1:1: label-stock has no value; write one, such as label-stock: {cut: 60 mm x 24 mm}
             label-stock: 60 mm x 24 mm            | 1:14: label-stock needs keys with values; write it like {cut: 60 mm x 24 mm}
             label-stock: {cut: 60 mm x 24 mm, colums: 3} | 1:35: "colums" is not a key of label-stock; did you mean columns?
-            label-stock: {paper: A4}              | 1:14: label-stock has no columns; write columns: 3 // 1:14: label-stock has no rows; write rows: 10 // 1:14: label-stock has no label; write label: 2 5/8 in x 1 in // 1:14: label-stock has no first; write first: 3/16 in x 1/2 in
+            label-stock: {paper: A4}              | 1:14: label-stock has no columns; write one, such as columns: 3 // 1:14: label-stock has no rows; write one, such as rows: 10 // 1:14: label-stock has no label; write width x height, such as 2 5/8 in x 1 in, or one length with shape: round // 1:14: label-stock has no first; write how far the first label is from the left edge x from the top, such as 3/16 in x 1/2 in
             label-stock: {SHEET, paper: A44}      | 1:86: "A44" is not a paper known here; did you mean A4?
             label-stock: {SHEET, paper: 100 mm x 100 mm} | 1:86: "100 mm x 100 mm" is too small or too large a paper; write at least A5, which is 148 mm x 210 mm, and sides of at most 1200 mm
             label-stock: {SHEET, pitch: 70 mm}    | 1:86: "70 mm" is not one length by another; write from one label's left edge to the next one's x from top to top, such as 2 3/4 in x 1 in

@@ -58,7 +58,7 @@ class MessagesTests {
             margin: {tops: 3 in}       | 4:10: „tops“ ist keine Angabe, die bei „margin“ stehen kann; meinten Sie top?
             finish: framd              | 4:9: „framd“ ist keine Ausarbeitung; meinten Sie framed?
             coverage: 7,5%             | 4:11: „7,5%“ hat ein Dezimalkomma; schreiben Sie einen Punkt, also 7.5%
-            threads: [{name: x}]       | 4:11: bei diesem Garn fehlt „code“; schreiben Sie code: K12
+            threads: [{name: x}]       | 4:11: bei diesem Garn fehlt „code“; schreiben Sie zum Beispiel code: K12
             threads: [{code: a, skein: silk}] | 4:28: „silk“ ist keine Docke dieses Korbs; schreiben Sie cotton, oder nehmen Sie sie bei „skeins“ in basket.yaml auf
             threads:                   | 4:1: „threads“ hat keinen Wert; schreiben Sie einen, zum Beispiel threads: - {code: K12, stitches: {cross: 2310, back: 120}}
             designer: {a: b}           | 4:11: bei „designer“ muss genau ein Wert stehen; schreiben Sie ihn so: Ottoline Marsh

@@ -90,7 +90,7 @@ class PriceReaderTests {
 
     @Test
     void putUpsThatCannotBeReadMakeNoNoiseInPrices() {
-        assertEquals(List.of("basket.yaml:1:16: this skein has no length; write length: 8 m"),
+        assertEquals(List.of("basket.yaml:1:16: this skein has no length; write one, such as length: 8 m"),
                 settings("skeins: {silk: {plies: 7}}\nprices: {silk: 4.50 GBP}\n").problems());
     }
 }

@@ -51,17 +51,17 @@ class ProblemMessageTests {
             progress: {started: 2026-03-01, finished: 2026-02-01} | 4:43: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
             progress: {started: 2026-03-01, log: [{on: 2026-02-01, hours: 1, stitches: 1}]} | 4:44: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
             progress: {log: [{on: 2026-02-01, hours: 25, stitches: 1}]} | 4:42: 25 hours is no time at the hoop on one day; write more than 0, up to 24
-            progress: {log: [{on: 2026-02-01, hours: 1}]} | 4:18: this log entry has no stitches; write stitches: 2310
+            progress: {log: [{on: 2026-02-01, hours: 1}]} | 4:18: this log entry has no stitches; write one, such as stitches: 2310
             progress: {log: [{on: 2026-02-01, hours: 2, stitches: 2001}]} | 4:55: 2001 stitches in 2 h are more than 1000 an hour; write what was done on this day, or mend hours
             progress: {finished: 2026-02-01, log: [{on: 2026-02-02, hours: 2, stitches: 1}]} | 4:45: 2026-02-02 is after the piece was finished on 2026-02-01; write an earlier day, or mend finished
             progress: {log: [{on: 2026-02-01, hours: 24, stitches: 24000}, {on: 2026-02-02, hours: 24, stitches: 20101}, {on: 2026-02-03, hours: 1, stitches: 9}]} | 4:102: with these the log has 44101 stitches, and the piece holds at most 29400; mend the number, or write under coverage how many stitches the piece has
             goal: {must: perhaps}      | 4:14: "perhaps" is neither yes nor no; write yes or no
             goal: {weight: 0}          | 4:16: 0 is out of range; write 1 to 100
             goal: yes                  | 4:7: goal needs keys with values; write it like {must: yes, by: 2027-06-30, weight: 3}
-            parts: [{part: Verse}]     | 4:9: this part has no over; write over: 2
+            parts: [{part: Verse}]     | 4:9: this part has no over; write one, such as over: 2
             threads:                   | 4:1: threads has no value; write one, such as threads: - {code: K12, stitches: {cross: 2310, back: 120}}
             threads: 3                 | 4:10: threads needs a list; write it like - {code: K12, stitches: {cross: 2310, back: 120}}, or name a .csv file
-            threads: [{name: x}]       | 4:11: this thread has no code; write code: K12
+            threads: [{name: x}]       | 4:11: this thread has no code; write one, such as code: K12
             threads: [{code: a}, {code: a}] | 4:29: the code "a" stands twice in this list; give each thread once, or a code of its own
             threads: [{code: a, skein: coton}] | 4:28: "coton" is not a skein of this basket; did you mean cotton?
             threads: [{code: a, skein: silk}]  | 4:28: "silk" is not a skein of this basket; write cotton, or add it to skeins in basket.yaml
@@ -93,14 +93,14 @@ class ProblemMessageTests {
             {kind: linen, count: 500, over: 2}  | 3:29: 500 is not a count any cloth has; write threads to the inch, 3 to 120
             {kind: linen, count: 71 in 50 in, over: 2} | 3:29: 71 in 50 in is not a count any cloth has; write threads to the inch, 3 to 120
             {kind: linen, count: 36 ct, over: 2} | 3:29: "36 ct" is not a count; write threads to the inch, such as 36, or as measured, such as 71 in 2 in
-            {kind: linen, count: {warp: 36}, over: 2} | 3:29: count has no weft; write weft: 36
+            {kind: linen, count: {warp: 36}, over: 2} | 3:29: count has no weft; write one, such as weft: 36
             {kind: linen, count: 71 in 2, over: 2} | 3:29: "2" is a bare number; write it with its unit, such as 3 in or 7.5 cm
-            {kind: linen, over: 2}              | 3:8: cloth has no count; write count: 36
+            {kind: linen, over: 2}              | 3:8: cloth has no count; write one, such as count: 36
             {kind: linen, cuont: 36, over: 2}   | 3:22: "cuont" is not a key of cloth; did you mean count?
             {kind:linen, count: 36, over: 2}    | 3:9: there is no space after the colon in "kind:linen"; put a space after kind:
-            {kind: linen, count: 36}            | 3:8: cloth has no over; write over: 2
+            {kind: linen, count: 36}            | 3:8: cloth has no over; write one, such as over: 2
             {kind: linnen, count: 36}           | 3:15: "linnen" is not a kind of cloth; did you mean linen?
-            {count: 36, over: 2}                | 3:8: cloth has no kind; write kind: linen
+            {count: 36, over: 2}                | 3:8: cloth has no kind; write one, such as kind: linen
             {kind: block, count: 14, over: 2}   | 3:39: block cloth is not worked over 2; write over: 1, or leave it out
             {kind: linen, count: 36, over: 2, shrink: 0.02} | 3:50: "0.02" has no % sign; write 2%
             {kind: linen, count: 36, over: 2, shrink: 31%}  | 3:50: "31%" is more than any cloth shrinks; write 0% to 30%

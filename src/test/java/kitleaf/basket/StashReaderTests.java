@@ -78,8 +78,8 @@ class StashReaderTests {
             stash:                               | 1:1: stash has no value; write one, such as stash: - {code: K12, skein: cotton, skeins: 1.5, lot: "7"}
             stash: 3                             | 1:8: stash needs a list; write it like - {code: K12, skein: cotton, skeins: 1.5, lot: "7"}, or name a .csv file
             stash: [K12]                         | 1:9: this stash entry needs keys with values; write it like - {code: K12, skein: cotton, skeins: 1.5, lot: "7"}
-            stash: [{skeins: 1}]                 | 1:9: this stash entry has no code; write code: K12
-            stash: [{code: K12}]                 | 1:9: this stash entry has no skeins; write skeins: 1.5
+            stash: [{skeins: 1}]                 | 1:9: this stash entry has no code; write one, such as code: K12
+            stash: [{code: K12}]                 | 1:9: this stash entry has no skeins; write one, such as skeins: 1.5
             stash: [{code: K12, skens: 1}]       | 1:21: "skens" is not a key of this stash entry; did you mean skeins?
             stash: [{code: K12, skeins: 0}]      | 1:29: 0 is not a number of skeins on hand; write more than 0, up to 1000
             stash: [{code: K12, skeins: -1}]     | 1:29: -1 is not a number of skeins on hand; write more than 0, up to 1000
@@ -108,7 +108,7 @@ class StashReaderTests {
 
     @Test
     void putUpsThatCannotBeReadMakeNoNoiseInTheStash() {
-        assertEquals(List.of("basket.yaml:1:16: this skein has no length; write length: 8 m"),
+        assertEquals(List.of("basket.yaml:1:16: this skein has no length; write one, such as length: 8 m"),
                 written.file("basket.yaml", "skeins: {silk: {plies: 7}}\nstash: [{code: S04, skein: silk, skeins: 1}]\n").problems());
     }
 
@@ -120,7 +120,7 @@ class StashReaderTests {
             code,name,skeins~K12,x,1   | 1:6: "name" is not a column of stash; write one of: code, skein, skeins, lot; or put it in ( ) to have it passed over
             code,skeins~K12            | 2:1: this row has 1 cells under 2 columns; give each row as many cells as the first, in quotes where a cell holds a comma
             code,skeins~K12,"1,5"      | 2:5: "1,5" has a decimal comma; write a point, as in 1.5
-            code,skeins~K12,           | 2:1: this stash entry has no skeins; write skeins: 1.5
+            code,skeins~K12,           | 2:1: this stash entry has no skeins; write one, such as skeins: 1.5
             code,skeins~K12,1~K12,2    | 3:1: "K12" in cotton without a lot stands twice in this stash; write it once, with all its skeins
             code,skeins,skein~K12,1,silk | 2:7: "silk" is not a skein of this basket; write cotton, or add it to skeins in basket.yaml
             """)

@@ -196,7 +196,7 @@ class ThreadTableTests {
             code,cross~K1,2,3         | pieces/t.csv:2:1: this row has 3 cells under 2 columns; give each row as many cells as the first, in quotes where a cell holds a comma
             code,cross~K1,"2,310"     | pieces/t.csv:2:4: "2,310" has a mark among its digits; write digits only, as in 2310
             code,name,cross~K1,"a,b",x | pieces/t.csv:2:10: "x" is not a whole number; write digits only, such as 2310
-            code,cross~,3             | pieces/t.csv:2:1: this thread has no code; write code: K12
+            code,cross~,3             | pieces/t.csv:2:1: this thread has no code; write one, such as code: K12
             code~K1~K1                | pieces/t.csv:3:1: the code "K1" stands twice in this list; give each thread once, or a code of its own
             code,other~K1,3           | pieces/t.csv:2:4: other stitches need both their number and the thread each takes; fill the columns other and other-each, such as 12 and 3 cm
             code,other,other-each~K1,3,3 | pieces/t.csv:2:6: "3" is a bare number; write it with its unit, such as 3 in or 7.5 cm

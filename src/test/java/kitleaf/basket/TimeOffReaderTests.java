@@ -46,7 +46,7 @@ class TimeOffReaderTests {
             time-off:                            | 1:1: time-off has no value; write one, such as time-off: - {from: 2027-07-05, to: 2027-07-18, why: boats}
             time-off: {from: 2027-07-05}         | 1:11: time-off needs a list; write it like - {from: 2027-07-05, to: 2027-07-18, why: boats}
             time-off: [2027-07-05]               | 1:12: this time off needs keys with values; write it like - {from: 2027-07-05, to: 2027-07-18, why: boats}
-            time-off: [{to: 2027-07-05}]         | 1:12: this time off has no from; write from: 2026-02-14
+            time-off: [{to: 2027-07-05}]         | 1:12: this time off has no from; write one, such as from: 2026-02-14
             time-off: [{form: 2027-07-05}]       | 1:13: "form" is not a key of this time off; did you mean from?
             time-off: [{from: 2027-07-05, till: 2027-07-18}] | 1:31: "till" is not a key of this time off; write one of: from, to, why
             time-off: [{from: July}]             | 1:19: "July" is not a date in the form year-month-day; write it like 2026-02-14
