@@ -63,16 +63,17 @@ final class NewCommand extends Task {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.basket", basket.toString());
         }
         NewText.Answers answers = answers(Optional.empty());
+        Path piece;
         try (NewFiles made = new NewFiles()) {
             made.folder(pieces);
-            Path piece = create(made, pieces, answers);
+            piece = create(made, pieces, answers);
             made.file(settings, NewText.basket(voice()));
             List<Path> schemas = schemas(made, basket, Schemas.files(voice().language()).keySet());
             made.keep();
             told("new.wrote-schema", schemas);
             told("new.wrote", List.of(settings, piece));
         }
-        line().getOut().println(voice().say("new.then", typed(basket)));
+        line().getOut().println(voice().say("new.then", typed(basket), settings.toString(), piece.toString()));
     }
 
     private void piece(Path basket, String title) throws Failure, IOException {

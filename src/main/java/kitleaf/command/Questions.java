@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.ValueForm;
@@ -18,6 +20,9 @@ import kitleaf.basket.WrongValue;
 
 /** Asks for what a first piece needs. Answers are read by the forms that read a basket; a wrong one is asked for again. */
 final class Questions {
+
+    /** A count as the file has it where warp and weft differ, with its braces or without. */
+    private static final Pattern APART = Pattern.compile("\\{?\\s*warp\\s*:\\s*([^:{}]+?)\\s*,\\s*weft\\s*:\\s*([^:{}]+?)\\s*}?");
 
     private final BufferedReader typed;
     private final PrintWriter out;
@@ -63,8 +68,12 @@ final class Questions {
         }
     }
 
-    /** A count is kept as she wrote it, so that a measured one stays so. */
+    /** A count is kept as she wrote it, so that a measured one stays so; she may give warp and weft apart. */
     private static String count(String text) {
+        Matcher apart = APART.matcher(text.strip());
+        if (apart.matches()) {
+            return "{warp: " + count(apart.group(1)) + ", weft: " + count(apart.group(2)) + "}";
+        }
         ValueForm.COUNT.read(text);
         return text.strip();
     }

@@ -68,7 +68,7 @@ class NewCommandTests {
         assertEquals(0, ran.code(), ran.err());
         assertEquals("wrote " + schema("basket.schema.json") + ", by which editors check as you type\nwrote " + schema("piece.schema.json")
                 + ", by which editors check as you type\nwrote " + settings() + "\nwrote " + pieces().resolve("first-piece.yaml")
-                + "\nChange these two in any text editor, then: kitleaf print \"" + basket() + "\"\n", ran.out());
+                + "\nChange " + settings() + " and " + pieces().resolve("first-piece.yaml") + " in any text editor, then: kitleaf print \"" + basket() + "\"\n", ran.out());
         assertEquals(List.of("First piece"), read().pieces().stream().map(Piece::title).toList());
         passesAndPrints();
     }
@@ -191,6 +191,17 @@ class NewCommandTests {
         assertEquals(0, ran.code(), ran.err());
         assertFalse(ran.out().contains("Threads a stitch spans"), ran.out());
         assertEquals(1, read().pieces().get(0).cloth().over());
+    }
+
+    /** 71 in 2 in are 35.5 to the inch, 145 in 10 cm are 36.83. */
+    @ParameterizedTest
+    @ValueSource(strings = {"{warp: 71 in 2 in, weft: 145 in 10 cm}", "warp: 71 in 2 in , weft: 145 in 10 cm", " { warp : 71 in 2 in,weft:145 in 10 cm } "})
+    void a_count_is_taken_apart_as_the_file_has_it(String count) throws IOException {
+        Ran ran = Ran.answering("Lamp\n9 x 9\nlinen\nwarp: 71 in 2 in, weft: 500\n" + count + "\n2\n\n", "new", basket());
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("500 is not a count any cloth has"), ran.out());
+        assertEquals(35.5, read().pieces().get(0).cloth().count().warpPerInch(), 1e-9);
+        assertEquals(36.83, read().pieces().get(0).cloth().count().weftPerInch(), 1e-9);
     }
 
     @Test
