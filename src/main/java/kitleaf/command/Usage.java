@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import kitleaf.sheet.SheetKind;
 import kitleaf.words.Said;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -27,14 +30,15 @@ final class Usage {
         sentences.put(Pattern.compile("Missing required option: (.+)"), "usage.missing-option");
         sentences.put(Pattern.compile("Missing required options: (.+)"), "usage.missing-options");
         sentences.put(Pattern.compile("Missing required options and parameters: (.+)"), "usage.missing-both");
-        sentences.put(Pattern.compile("Missing required parameter for option (.+)"), "usage.missing-value");
+        sentences.put(Pattern.compile("Missing required parameter for option (.+?)(?: \\((.+)\\))?"), "usage.missing-value");
         sentences.put(Pattern.compile("Expected parameter for option (.+) but found (.+)"), "usage.option-as-value");
         sentences.put(Pattern.compile("Unknown option: (.+)"), "usage.unknown-option");
         sentences.put(Pattern.compile("Unknown options: (.+)"), "usage.unknown-options");
-        sentences.put(Pattern.compile("Unmatched argument at index ([0-9]+): (.+)"), "usage.unmatched");
-        sentences.put(Pattern.compile("Unmatched arguments from index ([0-9]+): (.+)"), "usage.unmatched-all");
+        sentences.put(Pattern.compile("Unmatched argument at index [0-9]+: (.+)"), "usage.unmatched");
+        sentences.put(Pattern.compile("Unmatched arguments from index [0-9]+: (.+)"), "usage.unmatched-all");
         sentences.put(Pattern.compile("Unknown subcommand (.+)\\."), "usage.unknown-command");
-        sentences.put(Pattern.compile("option (.+) should be specified only once"), "usage.twice");
+        sentences.put(Pattern.compile("option (.+?)(?: \\(.+\\))? should be specified only once"), "usage.twice");
+        sentences.put(Pattern.compile("option (.+?)(?: \\(.+\\))? should be specified without (.+) parameter"), "usage.no-value");
         return sentences;
     }
 
@@ -43,16 +47,36 @@ final class Usage {
         String sentence = String.valueOf(e.getMessage());
         if (e.getCause() instanceof Unreadable unreadable) {
             Matcher option = Pattern.compile("Invalid value for option (.+): " + Pattern.quote(unreadable.getMessage())).matcher(sentence);
-            return option.matches() ? voice.say("usage.option", option.group(1), unreadable.told(voice)) : voice.say("usage.parameter", unreadable.told(voice));
+            return option.matches() ? voice.say("usage.option", plain(option.group(1).replaceFirst(" \\(.+\\)$", "")), unreadable.told(voice))
+                    : unreadable.told(voice);
+        }
+        Optional<String> stray = e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption() ? stray(unmatched) : Optional.empty();
+        if (stray.isPresent()) {
+            List<String> words = ((UnmatchedArgumentException) e).getUnmatched();
+            return voice.say(stray.get(), words.get(0), String.join(",", words));
         }
         for (Map.Entry<Pattern, String> known : SENTENCES.entrySet()) {
             Matcher parts = known.getKey().matcher(sentence);
             if (parts.matches()) {
-                return voice.say(known.getValue(), parts.groupCount() == 1 ? new Object[] {parts.group(1)}
-                        : new Object[] {parts.group(1), parts.group(2)});
+                return voice.say(known.getValue(), IntStream.rangeClosed(1, parts.groupCount())
+                        .mapToObj(group -> plain(String.valueOf(parts.group(group)))).toArray());
             }
         }
         return sentence;
+    }
+
+    /** How words are told that no option and no argument takes, where it is plain what they were meant for. */
+    private static Optional<String> stray(UnmatchedArgumentException e) {
+        if (e.getCommandLine().getParent() == null) {
+            return Optional.of("usage.unknown-command");
+        }
+        List<String> sheets = Stream.of(SheetKind.values()).map(SheetKind::id).toList();
+        return e.getUnmatched().stream().allMatch(word -> sheets.containsAll(List.of(word.split(",")))) ? Optional.of("usage.sheets") : Optional.empty();
+    }
+
+    /** Options and words as they are typed: without the quotes picocli puts round them, and with a blank before a value. */
+    private static String plain(String words) {
+        return words.replaceAll("'([^']*)'", "$1").replaceAll("(--[a-z-]+)=", "$1 ");
     }
 
     /** What may have been meant. */
