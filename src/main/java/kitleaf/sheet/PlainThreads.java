@@ -38,6 +38,7 @@ public final class PlainThreads {
             lines.add(row(lines.isEmpty() ? words.say("row.threads") : "", thread.code() + name, need(thread)));
         }
         if (!lines.isEmpty()) {
+            lines.add(row("", words.say("threads.whole"), ""));
             lines.add(row(words.say("row.needle"), words.say("needle", needles(piece)), ""));
         }
         return lines;

@@ -30,10 +30,8 @@ public final class PlainYear {
     public List<String> of(YearReckoning year) {
         List<String> lines = new ArrayList<>();
         lines.add(words.say("goals", year.year(), year.asOf()));
-        lines.add(row(words.say("row.pace"), words.say("pace.stitches", figure(year.stitchesPerHour())),
-                words.say("pace.hours", figure(year.hoursPerWeek()))));
-        lines.add(row(words.say("row.hours"), words.say("hours.left", figure(year.hoursAvailable())),
-                words.say("hours.needed", figure(year.hoursNeeded()))));
+        lines.add(row(words.say("row.pace"), words.say("pace", figure(year.stitchesPerHour()), figure(year.hoursPerWeek())), ""));
+        lines.add(row(words.say("row.hours"), words.say("hours", figure(year.hoursAvailable()), figure(year.hoursNeeded())), ""));
         for (PieceReckoning piece : year.finished()) {
             lines.add(row(words.say("row.done"), piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
         }
@@ -46,7 +44,7 @@ public final class PlainYear {
             lines.add(row(first(lines, words.say("row.not-chosen")), piece.reckoning().piece().id(), words.of("why", piece.why())));
         }
         for (YearWarning warning : year.warnings()) {
-            lines.add(row(first(lines, words.say("row.to-know")), words.of("warning", warning.kind()) + (warning.figure().isPresent() ? " " + figure(warning.figure()) : ""),
+            lines.add(row(first(lines, words.say("row.to-know")), words.of("warning", warning.kind()) + (warning.figure().isPresent() ? ": " + figure(warning.figure()) : ""),
                     String.join(", ", warning.pieces())));
         }
         return lines;

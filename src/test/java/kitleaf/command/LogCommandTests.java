@@ -118,7 +118,7 @@ class LogCommandTests {
     void it_says_what_is_left() throws IOException {
         Ran.basket(folder, "", HEAD + "progress: {log: [{on: 2026-03-01, hours: 1, stitches: 40}]}\n");
         Ran ran = log("piece", "--on", "2026-03-05");
-        assertEquals("Groyne, 2026-03-05: 260 stitches in 2.5 hours; 29100 of 29400 left\n", ran.out());
+        assertEquals("Groyne, 2026-03-05: 260 stitches in 2.5 h; 29100 of 29400 left\n", ran.out());
     }
 
     /** 45 % of 29400 is 13230, which leaves 16170 before as after. */
@@ -126,7 +126,7 @@ class LogCommandTests {
     void a_percentage_keeps_its_meaning_and_it_says_so() throws IOException {
         Ran.basket(folder, "", HEAD + "progress: 45%\n");
         Ran ran = log("piece", "--on", "2026-03-05");
-        assertTrue(ran.out().startsWith("Groyne, 2026-03-05: 260 stitches in 2.5 hours; 16170 of 29400 left\nWhat is left follows"), ran.out());
+        assertTrue(ran.out().startsWith("Groyne, 2026-03-05: 260 stitches in 2.5 h; 16170 of 29400 left\nWhat is left follows"), ran.out());
     }
 
     @Test

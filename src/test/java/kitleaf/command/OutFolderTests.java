@@ -179,7 +179,7 @@ class OutFolderTests {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Kitleaf.run(new String[] {"reckon", HARBOUR.toString(), "--json"}, Terminal.NONE, Map.of(), full, new PrintStream(err, true, StandardCharsets.UTF_8));
         assertEquals(Exit.COULD_NOT_WRITE, code);
-        assertEquals("what was to be said here could not be written; if it goes to a file, its disk may be full",
+        assertEquals("what was to be said here could not be written to its end: its disk may be full, or the program it goes to stopped reading",
                 err.toString(StandardCharsets.UTF_8).strip());
     }
 }

@@ -36,6 +36,7 @@ class PlainThreadsTests {
                 "             L2                      1.96 (1.76 to 2.16) skeins, buy 2, tight",
                 "             L3                      12.4 (11.2 to 13.6) skeins, buy 13",
                 "             L4 A light far out beyond the bar not known without coverage",
+                "             for the whole piece, whatever is done or lies in the stash",
                 "  needle     tapestry 24"), new PlainThreads(Locale.ENGLISH).of(it.pieces().get(0)));
         assertEquals(List.of(
                 "  to buy     L1 cotton               buy 2",

@@ -24,18 +24,18 @@ class PlainYearTests {
     void a_plan_reads_in_a_few_lines() {
         assertEquals(List.of(
                 "goals 2027, as of 2027-01-01",
-                "  pace       100 stitches an hour 7 hours a week",
-                "  hours      365 left in the year 14 needed",
+                "  pace       100 stitches an hour, 7 hours a week",
+                "  hours      365 left in the year, 14 needed",
                 "  chosen     lamp               2027-01-14 (2027-01-14 to 2027-01-14), 100 %",
                 "  all        100 %",
                 "  not chosen net                does not fit",
-                "  to know    no spread"), lines(Years.pace(100, 7)));
+                "  to know    no spread, for no weeks are logged"), lines(Years.pace(100, 7)));
     }
 
     @Test
     void what_is_unknown_is_said_to_be() {
         List<String> lines = lines(Pace.UNSAID);
-        assertEquals("  pace       unknown stitches an hour unknown hours a week", lines.get(1));
+        assertEquals("  pace       unknown stitches an hour, unknown hours a week", lines.get(1));
         assertEquals("  not chosen lamp               hours unknown", lines.get(3));
         assertEquals("             net                hours unknown", lines.get(4));
         assertEquals("  to know    no stitches per hour", lines.get(5));
