@@ -20,6 +20,7 @@ final class WatchCommand extends PrintCommand {
 
     private volatile boolean stopped;
     private Optional<Reckoning> last = Optional.empty();
+    private List<String> lastSheets = List.of();
 
     WatchCommand(Kitleaf kitleaf) {
         super(kitleaf, "watch");
@@ -60,9 +61,10 @@ final class WatchCommand extends PrintCommand {
         while (saved.isPresent()) {
             try {
                 Optional<Reckoning> before = last;
+                List<String> sheetsBefore = lastSheets;
                 List<Printed> printed = again();
                 if (before.isPresent() && last.isPresent()) {
-                    String changed = new PlainChanges(voice().language()).between(before.get(), last.get());
+                    String changed = new PlainChanges(voice().language()).between(before.get(), last.get(), sheetsBefore, lastSheets);
                     say(Said.of("watch.changed", saved.get(), changed, sheets(printed)));
                 } else {
                     say(Said.of("watch.printed", saved.get(), sheets(printed)));
@@ -84,6 +86,7 @@ final class WatchCommand extends PrintCommand {
             openIfAsked(printed);
         }
         last = Optional.of(reckoned[0]);
+        lastSheets = printed.stream().filter(sheet -> sheet.report().isPresent()).map(sheet -> sheet.file().getFileName().toString()).toList();
         return printed;
     }
 

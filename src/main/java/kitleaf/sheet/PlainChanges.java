@@ -24,8 +24,13 @@ public final class PlainChanges {
         this.words = new PlainWords(language);
     }
 
-    /** The pieces that came or went and the figures that differ, as they would be shown; says so if there are none. */
-    public String between(Reckoning before, Reckoning after) {
+    /**
+     * The pieces and sheets that came or went and the figures that differ, as they would be shown; says so if there are none.
+     *
+     * @param sheetsBefore the files that were printed of the reckoning before
+     * @param sheetsAfter those that are printed now
+     */
+    public String between(Reckoning before, Reckoning after, List<String> sheetsBefore, List<String> sheetsAfter) {
         Map<String, PieceReckoning> old = byId(before);
         Map<String, PieceReckoning> now = byId(after);
         List<String> changes = new ArrayList<>();
@@ -36,6 +41,12 @@ public final class PlainChanges {
         long buy = buy(after);
         if (buy != buy(before)) {
             changes.add(words.say(buy == 1 ? "change.buy.one" : "change.buy.many", buy, buy(before)));
+        }
+        sheetsAfter.stream().filter(sheet -> !sheetsBefore.contains(sheet)).forEach(sheet -> changes.add(words.say("change.came", sheet)));
+        sheetsBefore.stream().filter(sheet -> !sheetsAfter.contains(sheet)).forEach(sheet -> changes.add(words.say("change.gone", sheet)));
+        boolean asMuch = before.basket().goals().isPresent() == after.basket().goals().isPresent();
+        if (asMuch && !before.basket().goals().equals(after.basket().goals())) {
+            changes.add(words.say("change.goals"));
         }
         if (changes.isEmpty()) {
             return words.say("change.none");

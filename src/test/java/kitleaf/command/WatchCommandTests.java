@@ -102,6 +102,22 @@ class WatchCommandTests {
     }
 
     @Test
+    void a_sheet_that_comes_or_goes_and_other_goals_are_changes() throws Exception {
+        Ran.basket(folder.resolve("b"), "", PIECE);
+        process = Ran.start(folder, List.of(), "watch", "b", "--only", "cut-sheets,goal-grid");
+        listen(process.getInputStream());
+        listen(process.getErrorStream());
+        started();
+        Path settings = folder.resolve("b/basket.yaml");
+        Files.writeString(settings, "goals: {year: 2027, choose: 1}\n");
+        assertEquals("basket.yaml: goal-grid.pdf came; printed 2 sheets", next());
+        Files.writeString(settings, "goals: {year: 2028, choose: 1}\n");
+        assertEquals("basket.yaml: goals changed; printed 2 sheets", next());
+        Files.writeString(settings, "# nothing\n");
+        assertEquals("basket.yaml: goal-grid.pdf is gone; printed 1 sheet", next());
+    }
+
+    @Test
     void pieces_come_and_go() throws Exception {
         watch();
         started();
