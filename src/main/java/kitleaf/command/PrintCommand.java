@@ -46,15 +46,16 @@ class PrintCommand extends Task {
         List<Printed> printed = print(clock, reckoning -> { });
         printed.forEach(sheet -> line().getOut().println(sheet.told(voice())));
         warn(printed);
-        boolean told = lacks(SheetKind.CLOTH_PLAN, printed, "plan.nothing") | lacks(SheetKind.GOAL_GRID, printed, "grid.nothing");
-        if (printed.isEmpty() && !told) {
+        List<SheetKind> lacking = only().stream().distinct().filter(kind -> printed.stream().noneMatch(sheet -> sheet.is(kind))).toList();
+        lacking.forEach(kind -> line().getErr().println(why(kind)));
+        if (printed.isEmpty() && lacking.isEmpty()) {
             line().getOut().println(voice().say("print.nothing"));
         }
         openIfAsked(printed);
         if (given(timings)) {
             clock.print(line().getErr());
         }
-        return Exit.DONE;
+        return lacking.isEmpty() ? Exit.DONE : Exit.BASKET_HAS_PROBLEMS;
     }
 
     /** Prints what the options ask for. */
@@ -81,13 +82,13 @@ class PrintCommand extends Task {
         }
     }
 
-    /** Says why a sheet that was asked for by name is not there, if so it is. */
-    private boolean lacks(SheetKind kind, List<Printed> printed, String why) {
-        if (!only().contains(kind) || printed.stream().anyMatch(sheet -> sheet.is(kind))) {
-            return false;
-        }
-        line().getOut().println(voice().say(why));
-        return true;
+    /** Why a sheet that was asked for by name is not there. */
+    private String why(SheetKind kind) {
+        return switch (kind) {
+            case CLOTH_PLAN -> voice().say("plan.nothing");
+            case GOAL_GRID -> voice().say("grid.nothing");
+            default -> voice().say("print.lacks", kind.id());
+        };
     }
 
     /** Opens what was printed, with {@code --open}. */

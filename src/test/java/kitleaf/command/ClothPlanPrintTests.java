@@ -372,8 +372,8 @@ class ClothPlanPrintTests {
     @Test
     void with_nothing_to_plan_it_says_so() throws IOException {
         Ran ran = Ran.kitleaf("print", basket("", piece("Beacon", "60 x 60", SEA_MIST, "progress: 40\n")), "--only", "cloth-plan", "--out", folder.resolve("out"));
-        assertEquals(0, ran.code(), ran.err());
-        assertEquals("no cloth plan: every piece is begun, finished or cut already, so there is nothing to plan\n", ran.out());
+        assertEquals(1, ran.code(), ran.out());
+        assertEquals("no cloth plan: every piece is begun, finished or cut already, so there is nothing to plan\n", ran.err());
         assertEquals(List.of(), Ran.files(folder.resolve("out")));
     }
 

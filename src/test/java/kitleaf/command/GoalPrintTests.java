@@ -64,8 +64,11 @@ class GoalPrintTests {
     void without_goals_it_says_what_to_write() throws IOException {
         Path basket = basket(SETTINGS, piece("Groyne", "140 x 140", ""));
         Ran ran = Ran.kitleaf("print", basket, "--only", "goal-grid", "--out", folder.resolve("out"));
-        assertEquals(0, ran.code(), ran.err());
-        assertEquals("no goal grid: basket.yaml has no goals; write for example goals: {year: 2027, choose: 3}\n", ran.out());
+        assertEquals(1, ran.code(), ran.out());
+        assertEquals("no goal grid: basket.yaml has no goals; write for example goals: {year: 2027, choose: 3}\n", ran.err());
+        Ran both = Ran.kitleaf("print", basket, "--only", "goal-grid,cut-sheets", "--out", folder.resolve("out"));
+        assertEquals(1, both.code());
+        assertTrue(both.out().startsWith(folder.resolve("out/cut-sheets.pdf").toString()), both.out());
         print(basket("goals: {year: 2027, choose: 3}\n", piece("Groyne", "140 x 140", "")));
     }
 
@@ -121,7 +124,7 @@ class GoalPrintTests {
     @Test
     void without_goals_there_is_no_wall() throws IOException {
         Ran ran = Ran.kitleaf("print", basket("", piece("Groyne", "140 x 140", "")), "--only", "goal-grid", "--out", folder.resolve("out"));
-        assertEquals(0, ran.code(), ran.err());
+        assertEquals(1, ran.code(), ran.err());
         assertEquals(List.of(), Ran.files(folder.resolve("out")));
     }
 

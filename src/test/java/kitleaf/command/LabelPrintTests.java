@@ -180,8 +180,8 @@ class LabelPrintTests {
     void with_nothing_to_label_nothing_is_written_and_it_is_said() throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "", "piece: Bare\nstitches: 10 x 10\ncloth: {kind: block, count: 14}\n");
         Ran ran = Ran.kitleaf("print", basket, "--only", "bobbin-labels", "--out", folder.resolve("out"));
-        assertEquals(0, ran.code());
-        assertTrue(ran.out().contains("nothing to print"), ran.out());
+        assertEquals(1, ran.code());
+        assertEquals("no bobbin-labels: all pieces are finished or name no threads\n", ran.err());
         assertEquals(List.of(), Ran.files(folder.resolve("out")));
     }
 
