@@ -24,9 +24,13 @@ final class BasketFiles {
 
     /** Some editors put .txt behind whatever name she gives. */
     private static final Pattern ALMOST = Pattern.compile("\\.ya?ml(\\.txt)?$", Pattern.CASE_INSENSITIVE);
+    /** What some give every text. */
+    private static final String TEXT = ".txt";
 
     /** The line that makes a piece, and how far into a file it is looked for. */
     private static final Pattern PIECE = Pattern.compile("^piece\\s*:", Pattern.MULTILINE);
+    /** Notes may well speak of a piece; that they count its stitches in a line of its own is asked beside that. */
+    private static final Pattern STITCHES = Pattern.compile("^stitches\\s*:", Pattern.MULTILINE);
     private static final int HEAD = 8_192;
 
     /** The most piece files taken: a piece a day for a quarter of a century. */
@@ -117,11 +121,22 @@ final class BasketFiles {
                 }
             } else if (name.endsWith(ENDING)) {
                 files.add(entry);
-            } else if (ALMOST.matcher(low).find()) {
+            } else if (ALMOST.matcher(low).find() || low.endsWith(TEXT) && isStrayPiece(entry)) {
                 misnamed(entry, problems);
             }
         }
         return files;
+    }
+
+    /** Whether a text file holds a piece and is no copy kept beside it. */
+    private static boolean isStrayPiece(Path file) {
+        String name = file.getFileName().toString();
+        try {
+            return !Files.exists(file.resolveSibling(name.substring(0, name.length() - TEXT.length()) + ENDING))
+                    && Files.isRegularFile(file) && isPiece(file) && holds(file, STITCHES);
+        } catch (IOException unreadable) {
+            return false;
+        }
     }
 
     /** A piece written beside the settings would be left out without a word. */
@@ -143,8 +158,12 @@ final class BasketFiles {
 
     /** Whether a file begins as pieces do; whatever its letters, those of a key are the same. */
     private static boolean isPiece(Path file) throws IOException {
+        return holds(file, PIECE);
+    }
+
+    private static boolean holds(Path file, Pattern line) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
-            return PIECE.matcher(new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1)).find();
+            return line.matcher(new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1)).find();
         }
     }
 
@@ -152,7 +171,8 @@ final class BasketFiles {
         if (Files.exists(file)) {
             String name = file.getFileName().toString();
             Matcher ending = ALMOST.matcher(name);
-            String base = ending.find() ? name.substring(0, ending.start()) : name;
+            String base = ending.find() ? name.substring(0, ending.start())
+                    : name.toLowerCase(Locale.ROOT).endsWith(TEXT) ? name.substring(0, name.length() - TEXT.length()) : name;
             problems.add(shown(file), Fault.of("file.ending", Quote.bare(base + ENDING)));
         }
     }

@@ -7,7 +7,7 @@ import kitleaf.words.Said;
 /** The size of a chart: stitches wide x high. */
 record ChartText() implements Form<ChartSize> {
 
-    private static final Pattern SIZE = Pattern.compile("(.*\\S)\\s*[xX×]\\s*(\\S.*)");
+    private static final Pattern SIZE = Pattern.compile("(.*[^\\sxX×])(?:\\s*[xX×]\\s*|\\s+by\\s+)(\\S.*)");
     private static final WholeText SIDE = new WholeText(1, ChartSize.MOST, "140");
 
     @Override
@@ -26,6 +26,6 @@ record ChartText() implements Form<ChartSize> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.pattern("[0-9]+\\s*[xX×]\\s*[0-9]+", Said.of("note.chart"));
+        return JsonShape.pattern("[0-9]+(\\s*[xX×]\\s*|\\s+by\\s+)[0-9]+", Said.of("note.chart"));
     }
 }

@@ -12,6 +12,9 @@ record CountText() implements Form<Double> {
 
     private static final Pattern MEASURED = Pattern.compile("([-0-9.,]+)\\s+in\\s+(.+)");
 
+    /** What charts and shops write behind a count. */
+    private static final Pattern CALLED = Pattern.compile("([-0-9.,]+)\\s*ct\\.?", Pattern.CASE_INSENSITIVE);
+
     /** What dividing doubles may add: a count measured as just 3 must not come out a hair below it and be refused. */
     private static final double ROUNDING = 1e-9;
 
@@ -28,7 +31,9 @@ record CountText() implements Form<Double> {
         return Math.max(Count.LEAST, Math.min(Count.MOST, perInch));
     }
 
-    private static double number(String text) throws Fault {
+    private static double number(String written) throws Fault {
+        Matcher called = CALLED.matcher(written);
+        String text = called.matches() ? called.group(1) : written;
         if (!text.matches("[-0-9.,]+")) {
             throw Fault.of("count.none", Quote.bare(text));
         }
@@ -43,6 +48,7 @@ record CountText() implements Form<Double> {
     @Override
     public JsonShape shape() {
         JsonShape measured = JsonShape.pattern("[0-9.]+\\s+in\\s+" + LengthText.PATTERN);
-        return JsonShape.number(Count.LEAST, false, Count.MOST, Said.of("note.count", (int) Count.LEAST, (int) Count.MOST, "71 in 2 in")).or(measured);
+        JsonShape called = JsonShape.pattern("[0-9.]+\\s*[cC][tT]\\.?");
+        return JsonShape.number(Count.LEAST, false, Count.MOST, Said.of("note.count", (int) Count.LEAST, (int) Count.MOST, "71 in 2 in")).or(measured).or(called);
     }
 }

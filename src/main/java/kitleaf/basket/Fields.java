@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitleaf.words.NearMiss;
 import kitleaf.words.Said;
 
@@ -17,6 +19,9 @@ final class Fields {
 
     /** No value but words is longer, and words are told to be too long by their form. */
     private static final int LONGEST_VALUE = 1000;
+
+    /** A value in quotes that are none to YAML. */
+    private static final Pattern CURLY = Pattern.compile("[“”„‟«»‘’‚‛](.+)[“”„‟«»‘’‚‛]");
 
     private final Node.Mapping mapping;
     private final Said what;
@@ -139,7 +144,21 @@ final class Fields {
             }
             return Optional.of(form.read(scalar.text()));
         } catch (Fault fault) {
-            problems.add(node.place(), fault);
+            problems.add(node.place(), curly(scalar.text(), form).orElse(fault));
+            return Optional.empty();
+        }
+    }
+
+    /** What is wrong with a value that would be right without the quotes of a program for letters. */
+    private static Optional<Fault> curly(String text, Form<?> form) {
+        Matcher quoted = CURLY.matcher(text.strip());
+        if (!quoted.matches()) {
+            return Optional.empty();
+        }
+        try {
+            form.read(quoted.group(1));
+            return Optional.of(Fault.of("text.curly", Quote.bare(text.strip()), quoted.group(1)));
+        } catch (Fault alsoWrong) {
             return Optional.empty();
         }
     }

@@ -168,6 +168,14 @@ class BasketReaderTests {
                         .file("pieces/c.YML.TXT", Written.PIECE).file("pieces/notes.txt", "x").problems());
     }
 
+    /** A copy kept beside its piece, and notes, are nobody's concern. */
+    @Test
+    void aPieceSavedAsPlainTextIsTold() {
+        assertEquals(List.of("pieces/b.TXT: this file's name does not end in .yaml; rename it to b.yaml"),
+                new Written(temp).file("pieces/a.yaml", Written.PIECE).file("pieces/a.txt", Written.PIECE).file("pieces/b.TXT", "# mine\n" + Written.PIECE)
+                        .file("pieces/notes.txt", "piece: to be cut by the Friday\n").problems());
+    }
+
     @Test
     void settingsGivenForTheirBasketAreToldWhatToName() {
         written.file("pieces/a.yaml", Written.PIECE).file("basket.yaml", "units: cm\n");

@@ -17,6 +17,8 @@ class CountTextTests {
         assertEquals(35.5, new CountText().read("71 in 2 in"), 1e-9);
         assertEquals(35.5, new CountText().read("71 in 2\""), 1e-9);
         assertEquals(35.2, new CountText().read("35.2"), 1e-9);
+        assertEquals(14, new CountText().read("14 ct"), 1e-9);
+        assertEquals(14, new CountText().read("14CT."), 1e-9);
     }
 
     /** 3 to the inch, however it was measured, is a count the record takes. */

@@ -132,7 +132,7 @@ class PieceReaderTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"140 x 210", "140x210", "140 × 210", "140X210", "140×210", "\"140 x 210\""})
+    @ValueSource(strings = {"140 x 210", "140x210", "140 × 210", "140X210", "140×210", "\"140 x 210\"", "140 by 210"})
     void chartSizesAreTakenAsPeopleWriteThem(String size) {
         assertEquals(new ChartSize(140, 210), read(Written.PIECE.replace("140 x 210", size)).stitches());
     }

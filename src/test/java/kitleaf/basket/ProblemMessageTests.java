@@ -66,6 +66,8 @@ class ProblemMessageTests {
             threads: [{code: a, skein: coton}] | 4:28: "coton" is not a skein of this basket; did you mean cotton?
             threads: [{code: a, skein: silk}]  | 4:28: "silk" is not a skein of this basket; write cotton, or add it to skeins in basket.yaml
             threads: [{code: a, colour: red}]  | 4:29: "red" is not a colour; write # and six digits or letters a to f, such as "#6b7f8c"
+            threads: [{code: a, colour: “#6b7f8c”}] | 4:29: “#6b7f8c” stands in curly quotes, which are part of the value; write straight ones, "#6b7f8c", or none
+            margin: „3 in“             | 4:9: „3 in“ stands in curly quotes, which are part of the value; write straight ones, "3 in", or none
             threads: [{code: a, symbol: abcd}] | 4:29: "abcd" has 4 characters; write at most 3
             threads: [{code: a, strands: 13}]  | 4:30: 13 is out of range; write 1 to 12
             threads: [{code: a, share: 12}]    | 4:28: "12" has no % sign; write 12%
@@ -92,7 +94,7 @@ class ProblemMessageTests {
             {kind: linen, count: -3, over: 2}   | 3:29: -3 is not a count any cloth has; write threads to the inch, 3 to 120
             {kind: linen, count: 500, over: 2}  | 3:29: 500 is not a count any cloth has; write threads to the inch, 3 to 120
             {kind: linen, count: 71 in 50 in, over: 2} | 3:29: 71 in 50 in is not a count any cloth has; write threads to the inch, 3 to 120
-            {kind: linen, count: 36 ct, over: 2} | 3:29: "36 ct" is not a count; write threads to the inch, such as 36, or as measured, such as 71 in 2 in
+            {kind: linen, count: 36 cts, over: 2} | 3:29: "36 cts" is not a count; write threads to the inch, such as 36, or as measured, such as 71 in 2 in
             {kind: linen, count: {warp: 36}, over: 2} | 3:29: count has no weft; write one, such as weft: 36
             {kind: linen, count: 71 in 2, over: 2} | 3:29: "2" is a bare number; write it with its unit, such as 3 in or 7.5 cm
             {kind: linen, over: 2}              | 3:8: cloth has no count; write one, such as count: 36

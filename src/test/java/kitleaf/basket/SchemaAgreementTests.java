@@ -50,7 +50,7 @@ class SchemaAgreementTests {
             piece.put("piece", text());
             piece.maybe("designer", text());
             // Readers also see what cannot be together, such as more crosses than squares; a schema does not.
-            piece.put("stitches", 100 + random.nextInt(900) + pick(" x ", "x", " X ", " × ") + (100 + random.nextInt(900)));
+            piece.put("stitches", 100 + random.nextInt(900) + pick(" x ", "x", " X ", " × ", " by ") + (100 + random.nextInt(900)));
             piece.put("cloth", cloth());
             piece.maybe("margin", pick(length(200), flow(Map.of("top", length(200), "left", length(200), "bottom", length(200)))));
             piece.maybe("finish", pick("framed", "hooped", "bell-pull", "needle-case", "bag"));
@@ -82,7 +82,7 @@ class SchemaAgreementTests {
         }
 
         private String count() {
-            return pick("36", "35.5", "\"28\"", "71 in 2 in", "145 in 10 cm", "'56 in 1 1/2\"'", "3", "120");
+            return pick("36", "35.5", "\"28\"", "14 ct", "28ct", "71 in 2 in", "145 in 10 cm", "'56 in 1 1/2\"'", "3", "120");
         }
 
         private String threads() {
