@@ -6,8 +6,9 @@ import java.util.stream.Stream;
 
 /**
  * Gives the most stitches a piece can hold: a cross in every square of its chart, in the finest {@code over} that is used
- * anywhere in it, and beside them what is counted in other stitches; or what she says it holds, where that is more. Which
- * threads are counted already does not matter, so a list of threads that is still being written is no contradiction.
+ * anywhere in it, and in every square of its parts, and beside them what is counted in other stitches; or what she says it
+ * holds, where that is more. Which threads are counted already does not matter, so a list of threads that is still being
+ * written is no contradiction.
  */
 final class MostStitches {
 
@@ -20,10 +21,13 @@ final class MostStitches {
 
     static long of(ChartSize chart, Cloth cloth, List<CalledThread> threads, List<Part> parts, Optional<Amount> coverage) {
         List<CalledThread> all = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).toList();
-        int finest = Stream.concat(all.stream().flatMap(thread -> thread.over().stream().boxed()), parts.stream().map(Part::over))
+        // A part of a known size adds its squares; one without may be as large as the whole.
+        int finest = Stream.concat(all.stream().flatMap(thread -> thread.over().stream().boxed()),
+                parts.stream().filter(part -> part.stitches().isEmpty()).map(Part::over))
                 .mapToInt(Integer::intValue).min().orElse(cloth.over());
         double finer = Math.max(1, (double) cloth.over() / finest);
-        long squares = (long) Math.ceil(chart.cells() * finer * finer);
+        long squares = (long) Math.ceil(chart.cells() * finer * finer)
+                + parts.stream().flatMap(part -> part.stitches().stream()).mapToLong(ChartSize::cells).sum();
         long crosses = count(all, true);
         long said = coverage.filter(Amount.Stitches.class::isInstance).map(amount -> ((Amount.Stitches) amount).number()).orElse(0L);
         return Math.max(said, Math.max(squares, crosses) + count(all, false));

@@ -44,6 +44,7 @@ class ProblemMessageTests {
             progress: -5               | 4:11: -5 is out of range; write 0 to 1000000000
             progress: 29401            | 4:11: 29401 stitches are more than the 29400 the piece can hold; write how many are done, or under coverage how many stitches the piece has
             progress: {started: 2026-03-01, done: 29401} | 4:39: 29401 stitches are more than the 29400 the piece can hold; write how many are done, or under coverage how many stitches the piece has
+            progress: 30841~parts: [{part: Verse, over: 1, stitches: 60 x 24}] | 4:11: 30841 stitches are more than the 30840 the piece can hold; write how many are done, or under coverage how many stitches the piece has
             progress: {started: soon}  | 4:21: "soon" is not a date in the form year-month-day; write it like 2026-02-14
             progress: {started: 2026-02-30} | 4:21: "2026-02-30" is a day the calendar does not have; write 2026-02-01 to 2026-02-28
             progress: {started: 2026-13-01} | 4:21: "2026-13-01" has no month of the year in its middle; write 01 to 12 there
@@ -85,7 +86,7 @@ class ProblemMessageTests {
             threads: /x.csv            | 4:10: "/x.csv" leads out of the basket; name a file inside it, without .. and not from the root of the disk
             """)
     void oneFaultyLineIsOneProblem(String line, String message) {
-        assertEquals(List.of(message), problems(Written.PIECE + line + "\n"));
+        assertEquals(List.of(message), problems(Written.PIECE + line.replace('~', '\n') + "\n"));
     }
 
     @ParameterizedTest
@@ -176,6 +177,7 @@ class ProblemMessageTests {
     /** Threads counted so far are no bound: their list may still be growing. Backstitches come on top of the squares. */
     @ParameterizedTest
     @ValueSource(strings = {"progress: 29400", "progress: 29401\ncoverage: 29401", "progress: 20000\nthreads: [{code: a, stitches: {cross: 10}}]",
+        "progress: 30840\nparts: [{part: Verse, over: 1, stitches: 60 x 24}]", "progress: 117600\nparts: [{part: Verse, over: 1}]",
         "progress: 29405\nthreads: [{code: a, stitches: {cross: 10, back: 5}}]", "goal: {by: 1999-12-31}", "goal: {by: 2199-12-31}"})
     void progressMayGoAsFarAsThePieceCanHoldAndADayWantedMayLieAnywhere(String lines) {
         assertEquals(List.of(), problems(Written.PIECE + lines + "\n"));
