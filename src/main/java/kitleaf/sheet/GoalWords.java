@@ -68,7 +68,7 @@ final class GoalWords {
         Piece piece = reckoned.piece();
         PieceSize size = reckoned.cloth().size();
         double done = finished ? 1 : reckoned.tally().total() == 0 ? 0 : (double) reckoned.tally().done() / reckoned.tally().total();
-        boolean unbegun = !finished && reckoned.tally().done() == 0 && piece.progress().started().isEmpty();
+        boolean unbegun = !finished && !reckoned.begun();
         return new GoalEntry(piece.title(), clothWords.worked(piece.cloth().kind(), piece.cloth().count(), piece.cloth().over()) + " · "
                 + figures.size(size.across().finishedMm(), size.down().finishedMm()), size.across().finishedMm(), size.down().finishedMm(),
                 number, note, likely, late, words.say("goal.percent", (int) Math.floor(done * 100 + 1e-9)).replace(' ', Figures.NO_BREAK), done, finished, unbegun);

@@ -147,12 +147,12 @@ final class TagLayout {
         if (!threads.threads().isEmpty()) {
             facts.add(needles(threads));
         }
-        facts.add(dates(piece, figures::day));
+        facts.add(dates(reckoned, figures::day));
 
         StringJoiner plain = new StringJoiner("\n");
         plain.add(piece.title());
         facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(PlainFigures.plain(fact).replace('·', ',').replace(" ,", ",")));
-        plain.add(dates(piece, LocalDate::toString));
+        plain.add(dates(reckoned, LocalDate::toString));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
                 .map(thread -> new TagWords.Thread(thread.code(), Swatch.of(ThreadWords.first(thread)))).toList();
@@ -170,9 +170,10 @@ final class TagLayout {
         return words.say("thread.needle", sizes) + " · " + many;
     }
 
-    private String dates(Piece piece, Function<LocalDate, String> day) {
-        String started = piece.progress().started().map(on -> words.say("tag.started", day.apply(on))).orElse(words.say("tag.not-started"));
-        return started + piece.goal().by().map(on -> ", " + words.say("tag.by", day.apply(on))).orElse("");
+    private String dates(PieceReckoning reckoned, Function<LocalDate, String> day) {
+        String started = reckoned.piece().progress().started().map(on -> words.say("tag.started", day.apply(on)))
+                .orElseGet(() -> words.say(reckoned.begun() ? "tag.begun" : "tag.not-started"));
+        return started + reckoned.piece().goal().by().map(on -> ", " + words.say("tag.by", day.apply(on))).orElse("");
     }
 
 }

@@ -20,8 +20,13 @@ public record PieceReckoning(Piece piece, ClothReckoning cloth, StitchTally tall
         Objects.requireNonNull(tally);
     }
 
+    /** Whether somebody has put a needle in it: a day, a sitting or a stitch that is written down tells. */
+    public boolean begun() {
+        return tally.done() > 0 || piece.progress().latest().isPresent();
+    }
+
     /** Whether its cloth is cut: because she says so, or because nobody stitches on cloth that is not. */
     public boolean cutAlready() {
-        return piece.cloth().cut() || tally.done() > 0 || piece.progress().started().isPresent() || piece.progress().finished().isPresent();
+        return piece.cloth().cut() || begun();
     }
 }

@@ -196,6 +196,17 @@ class TagPrintTests {
         }
     }
 
+    /** A figure of what is done, or a sitting in the log, makes a piece begun, whether or not the day it began is written down. */
+    @ParameterizedTest
+    @CsvSource({"'progress: 450', begun, ''", "'progress: {log: [{on: 2026-03-01, hours: 1, stitches: 0}]}', begun, ''", "'progress: 450', begonnen, de",
+        "'progress: 0', not started, ''", "'', not started, ''", "'', nicht begonnen, de"})
+    void a_piece_with_stitches_in_it_is_begun(String progress, String said, String language) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), language.isEmpty() ? "" : "language: " + language + "\n",
+                "piece: Groyne\nstitches: 140 x 210\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 3 in\n" + progress + "\n");
+        String text = ReadBack.text(print(basket, "bag-tags"), 1);
+        assertTrue(text.lines().anyMatch(said::equals), text);
+    }
+
     @Test
     void a_front_says_what_the_piece_is_and_a_back_where_she_was() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
