@@ -174,7 +174,10 @@ final class LabelLayout {
 
     private List<String> facts(ThreadTotal thread, List<String> stashLots) {
         List<String> facts = new ArrayList<>();
-        facts.add(threadWords.strands(thread) + ", " + threadWords.needle(thread));
+        String strands = threadWords.strands(thread);
+        String needle = threadWords.needle(thread);
+        // Two of each are too long for one line.
+        facts.addAll(ThreadWords.differ(thread) ? List.of(strands, needle) : List.of(strands + ", " + needle));
         thread.skeins().ifPresent(skeins -> facts.add(skeins(threadWords.number(skeins.likely()), thread.putUp().name()).replace(' ', Figures.NO_BREAK)));
         TreeSet<String> lots = new TreeSet<>();
         thread.needs().forEach(need -> need.thread().lot().ifPresent(lots::add));

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Tags;
@@ -28,6 +27,7 @@ final class TagLayout {
     private final Words words;
     private final Figures figures;
     private final CutSheetWords clothWords;
+    private final ThreadWords threadWords;
     private final TagSheets sheets;
     private final TagSetter faces;
 
@@ -36,6 +36,7 @@ final class TagLayout {
         this.words = SheetWords.in(settings.language());
         this.figures = new Figures(settings.units(), words);
         this.clothWords = new CutSheetWords(words, figures);
+        this.threadWords = new ThreadWords(words, settings.units());
         this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm(reckoning.basket(), settings))
                 : TagSheets.of(settings.paper(), reckoning.basket().tags());
         this.faces = settings.type().large() ? new LargeTagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler())
@@ -163,11 +164,7 @@ final class TagLayout {
 
     private String needles(PieceThreads threads) {
         List<ThreadNeed> needs = threads.threads().stream().flatMap(total -> total.needs().stream()).toList();
-        String sizes = needs.stream().map(ThreadNeed::needle).distinct().sorted().map(String::valueOf).collect(Collectors.joining("/"));
-        List<Integer> strands = needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
-        String many = strands.equals(List.of(1)) ? words.say("thread.strand")
-                : words.say("thread.strands", strands.stream().map(String::valueOf).collect(Collectors.joining("/")));
-        return words.say("thread.needle", sizes) + " · " + many;
+        return threadWords.needle(needs) + " · " + threadWords.strands(needs);
     }
 
     private String dates(PieceReckoning reckoned, Function<LocalDate, String> day) {

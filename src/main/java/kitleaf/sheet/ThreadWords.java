@@ -34,15 +34,29 @@ final class ThreadWords {
 
     /** "1 strand", or "1 and 2 strands" where parts differ. */
     String strands(ThreadTotal total) {
-        List<Integer> strands = total.needs().stream().map(need -> need.thread().strands()).distinct().sorted().toList();
-        return strands.equals(List.of(1)) ? words.say("thread.strand").replace(' ', Figures.NO_BREAK)
-                : words.say("thread.strands", join(strands)).replace(' ', Figures.NO_BREAK);
+        return strands(total.needs()).replace(' ', Figures.NO_BREAK);
     }
 
-    /** "needle 26", or "needle 24/26" where parts differ. */
+    /** The same of several threads, where it may be broken. */
+    String strands(List<ThreadNeed> needs) {
+        List<Integer> strands = needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
+        return strands.equals(List.of(1)) ? words.say("thread.strand") : words.say("thread.strands", join(strands, "thread.strands-joined"));
+    }
+
+    /** "needle 26", or "needle 24 and 26" where parts differ. */
     String needle(ThreadTotal total) {
-        return words.say("thread.needle", total.needs().stream().map(ThreadNeed::needle).distinct().sorted()
-                .map(String::valueOf).collect(Collectors.joining("/"))).replace(' ', Figures.NO_BREAK);
+        return needle(total.needs()).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** The same of several threads, where it may be broken. */
+    String needle(List<ThreadNeed> needs) {
+        return words.say("thread.needle", join(needs.stream().map(ThreadNeed::needle).distinct().sorted().toList(), "thread.joined"));
+    }
+
+    /** Whether its uses differ in strands or needle. */
+    static boolean differ(ThreadTotal total) {
+        return total.needs().stream().mapToInt(need -> need.thread().strands()).distinct().count() > 1
+                || total.needs().stream().mapToInt(ThreadNeed::needle).distinct().count() > 1;
     }
 
     /** "2310 cross, 120 back; Verse: 1420 cross". */
@@ -96,7 +110,8 @@ final class ThreadWords {
         return words.say(putUp.lotMatters() ? "thread.put-up-lot" : "thread.put-up", putUp.name(), length, putUp.plies());
     }
 
-    private static String join(List<Integer> numbers) {
-        return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    /** Numbers joined by a word, since a stroke would make a fraction of them. */
+    private String join(List<Integer> numbers, String joined) {
+        return numbers.stream().map(String::valueOf).reduce((before, next) -> words.say(joined, before, next)).orElse("");
     }
 }

@@ -207,6 +207,18 @@ class TagPrintTests {
         assertTrue(text.lines().anyMatch(said::equals), text);
     }
 
+    /** Written with a stroke, one and two strands would be half a strand. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"; needle 24 and 28 · 1 and 2 strands; 1 and 2 strands", "de; Nadel 24 und 28 · 1- und 2-fädig; 1- und 2-fädig"})
+    void strands_and_needles_that_differ_are_joined_by_a_word(String language, String tag, String label) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), language == null ? "" : "language: " + language + "\n", PIECE
+                + "  - {code: N1, stitches: {cross: 50}}\nparts:\n  - {part: Verse, over: 1, threads: [{code: N1, strands: 1, stitches: {cross: 50}}]}\n");
+        String text = ReadBack.text(print(basket, "bag-tags"), 1).replace('\u00a0', ' ');
+        assertTrue(text.contains(tag), text);
+        String labels = ReadBack.text(print(basket, "bobbin-labels"), 1).replace('\u00a0', ' ');
+        assertTrue(labels.contains(label), labels);
+    }
+
     @Test
     void a_front_says_what_the_piece_is_and_a_back_where_she_was() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
