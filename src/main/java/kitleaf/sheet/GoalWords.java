@@ -71,7 +71,7 @@ final class GoalWords {
         boolean unbegun = !finished && !reckoned.begun();
         return new GoalEntry(piece.title(), clothWords.worked(piece.cloth().kind(), piece.cloth().count(), piece.cloth().over()) + " · "
                 + figures.size(size.across().finishedMm(), size.down().finishedMm()), size.across().finishedMm(), size.down().finishedMm(),
-                number, note, likely, late, words.say("goal.percent", (int) Math.floor(done * 100 + 1e-9)).replace(' ', Figures.NO_BREAK), done, finished, unbegun);
+                number, note, likely, late, words.say("goal.percent", finished ? 100 : reckoned.tally().percentDone()).replace(' ', Figures.NO_BREAK), done, finished, unbegun);
     }
 
     private String weeks(PlannedPiece planned) {

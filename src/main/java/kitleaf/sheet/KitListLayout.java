@@ -114,7 +114,7 @@ final class KitListLayout {
             totals.forEach(total -> rows.add(thread(total, Optional.ofNullable(shares.get(ShareOf.of(reckoned.piece().id(), total))))));
         });
         if (piece.left() < 1) {
-            rows.add(note(words.say("kit.left-note", Math.round(piece.left() * 100))));
+            rows.add(note(words.say("kit.left-note", 100 - reckoned.tally().percentDone())));
         }
         if (!piece.threads().stream().allMatch(ThreadTotal::known)) {
             rows.add(note(words.say("kit.unknown-note")));

@@ -57,6 +57,15 @@ public record StitchTally(long total, long left, From from) {
         return total - left;
     }
 
+    /** What is done as whole percents, halves up; only nothing is 0, and only all is 100. What is left are the rest of the hundred. */
+    public int percentDone() {
+        if (total == 0 || done() == 0) {
+            return 0;
+        }
+        long rounded = Math.round(100.0 * done() / total);
+        return left == 0 ? 100 : (int) Math.max(1, Math.min(99, rounded));
+    }
+
     private static From from(Piece piece) {
         // One thread known only by its share would be missing from a sum of counts.
         boolean counted = threads(piece).findAny().isPresent()

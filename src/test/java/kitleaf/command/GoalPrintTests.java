@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The year on the wall, printed by the whole program and read back with PDFBox. */
@@ -97,6 +98,19 @@ class GoalPrintTests {
         assertEquals(5 * perInch, outlines.get(0).most(true) - outlines.get(0).least(true), TRUE_MM);
         assertEquals(2 * perInch, outlines.get(0).most(false) - outlines.get(0).least(false), TRUE_MM);
         assertEquals(10 * perInch, outlines.get(1).most(false) - outlines.get(1).least(false), TRUE_MM);
+    }
+
+    /**
+     * By hand: 885 of 12686 is 6.98 %, 7 and 93; 62 % of 6570 is 4073.4, so 4073, which is 61.99 %; 3 of 1000 and 997 of 1000 are neither
+     * nothing nor all; 25 of 1000 is 2.5 %, half up.
+     */
+    @ParameterizedTest
+    @CsvSource({"12686, 885, 7, 93", "6570, 62%, 62, 38", "1000, 3, 1, 99", "1000, 997, 99, 1", "1000, 25, 3, 97"})
+    void what_is_done_and_what_is_left_are_a_hundred(int all, String done, int percent, int left) throws IOException {
+        Path basket = basket(SETTINGS + "goals: {year: 2027, choose: 1}\n", piece("Groyne", "140 x 140", "progress: " + done + "\nthreads: [{code: N1, stitches: {cross: " + all + "}}]\n"));
+        contains(ReadBack.line(print(basket, "--as-of", "2027-01-01"), 1), " " + percent + " %each box");
+        assertEquals(0, Ran.kitleaf("print", basket, "--only", "kit-lists", "--out", folder.resolve("out")).code());
+        contains(ReadBack.line(Files.readAllBytes(folder.resolve("out/kit-lists.pdf")), 1), left + " % of this piece is still to be stitched");
     }
 
     @Test
