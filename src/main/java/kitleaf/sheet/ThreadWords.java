@@ -83,14 +83,25 @@ final class ThreadWords {
         return words.say("thread.stitches", count.count(), kind).replace(' ', Figures.NO_BREAK);
     }
 
-    /** "1.1 (0.9–1.4)". */
+    /** "1.1 (0.9–1.4)"; one figure where its ends read the same, or are too little for a tenth. */
     String skeins(Estimate skeins) {
+        if (number(skeins.low()).equals(number(skeins.high())) || tiny(skeins.low()) && number(skeins.likely()).equals(number(skeins.high()))) {
+            return number(skeins.likely());
+        }
+        if (tiny(skeins.likely())) {
+            return words.say("thread.up-to", number(skeins.high())).replace(' ', Figures.NO_BREAK);
+        }
         return words.say("thread.skeins", number(skeins.likely()), number(skeins.low()), number(skeins.high())).replace(' ', Figures.NO_BREAK);
     }
 
     /** A number of skeins to a tenth; what is too little for that is said to be under it. */
     String number(double skeins) {
-        return skeins > 0 && skeins < 0.05 ? words.say("thread.under").replace(' ', Figures.NO_BREAK) : figures.decimal(skeins, 1);
+        return tiny(skeins) ? words.say("thread.under").replace(' ', Figures.NO_BREAK) : figures.decimal(skeins, 1);
+    }
+
+    /** Whether a tenth would be nought. */
+    private static boolean tiny(double skeins) {
+        return skeins > 0 && skeins < 0.05;
     }
 
     /** "0.5, lot 7 + 1, lot 9"; empty when nothing comes from the stash. */

@@ -20,6 +20,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Kit lists and the buy list, printed by the whole program and read back. */
@@ -75,6 +76,20 @@ class ListPrintTests {
         contains(text, "What to buy", "K1 Kelp, dark", "for Groyne", "1.1 (0.9–1.3) 0.5 1 1.20 GBP 1.20 GBP", "1 skein");
         String without = print("prices: {cotton: 1.20 GBP}", PIECE, "buy-list");
         contains(without, "1.1 (0.9–1.3) – 2 1.20 GBP 2.40 GBP", "2 skeins", "K1: the last skein is for a tenth of a skein or less");
+    }
+
+    /**
+     * By hand, of the needs above: 10 crosses take 0.005 of a skein, 0.007 at most; 100 take 0.047 to 0.065, likely 0.054; 200 take 0.09 to
+     * 0.13, likely 0.11; 90 likely 0.048, at most 0.059; 150 take 0.07 to 0.098, likely 0.081; 130 take 0.061 to 0.085, likely 0.07.
+     */
+    @ParameterizedTest
+    @CsvSource({"10, under 0.1", "90, up to 0.1", "100, 0.1", "150, 0.1", "200, 0.1", "10, 'unter 0,1'", "90, 'bis 0,1'", "2000, 1.1 (0.9–1.3)", "300, 0.2 (0.1–0.2)"})
+    void a_need_is_a_range_only_where_its_ends_differ(int crosses, String need) throws IOException {
+        boolean german = need.contains(",");
+        for (String paper : List.of("A4", "A5")) {
+            String text = print("paper: " + paper + "\nprices: {cotton: 1.20 GBP}\n" + (german ? "language: de\n" : ""), PIECE.replace("2000", "" + crosses), "buy-list");
+            contains(text, (german ? "für Groyne" : "for Groyne") + " " + need + " – ");
+        }
     }
 
     @Test
