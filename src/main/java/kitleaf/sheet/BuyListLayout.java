@@ -123,7 +123,7 @@ final class BuyListLayout {
             rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
             lines.forEach(line -> rows.add(thread(line)));
             rows.add(ListRow.sum(SUM_MM, summed(putUp.name(), lines), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
-                    sum(lines).map(figures::money).orElse("")));
+                    sum(lines).map(this::cost).orElse("")));
         });
         List<Purchase> bought = cloth.map(ClothPlan::buy).orElse(List.of());
         if (!bought.isEmpty()) {
@@ -132,7 +132,7 @@ final class BuyListLayout {
         }
         if (groups.size() + (bought.isEmpty() ? 0 : 1) > 1) {
             rows.add(ListRow.sum(SUM_MM + 2, summed(words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"), list.lines()),
-                    skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()), total(list).map(figures::money).orElse("")));
+                    skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()), total(list).map(this::cost).orElse("")));
         }
         if (bought.isEmpty() && list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
             rows.add(note(words.say("buy.nothing")));
@@ -145,6 +145,11 @@ final class BuyListLayout {
         }
         rows.add(note(words.say("buy.note")));
         return rows;
+    }
+
+    /** What is to be paid; nothing, where nothing is. */
+    private String cost(Price price) {
+        return price.amount().signum() == 0 ? "" : figures.money(price);
     }
 
     private ListRow cloth(Purchase purchase) {

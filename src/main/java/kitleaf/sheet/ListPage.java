@@ -34,6 +34,11 @@ public record ListPage(PageFrame frame, String bookmark, String eyebrow, String 
         return widths(headings.size() == 6, frame.widthMm());
     }
 
+    /** Whether a row on this page has figures in its columns; a page of sentences alone needs no headings. */
+    public boolean columned() {
+        return rows.stream().anyMatch(row -> List.of("thread", "item", "sum").contains(row.kind()));
+    }
+
     private static List<Double> widths(boolean costs, double paperWidthMm) {
         boolean narrow = paperWidthMm < NARROW_MM;
         return costs ? narrow ? List.of(19.0, 12.0, 9.0, 17.0, 18.0) : List.of(27.0, 20.0, 13.0, 22.0, 24.0)

@@ -2,6 +2,7 @@ package kitleaf.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -107,6 +108,32 @@ class ListPrintTests {
         contains(text, "cotton, at least 2 skeins 2.40 GBP", "silk 2 skeins", "All together, at least 4 skeins 2.40 GBP");
         String known = print(settings, PIECE + silk, "buy-list");
         assertTrue(!known.contains("at least"), known);
+    }
+
+    @Test
+    void what_is_not_bought_costs_nothing_and_no_price_of_nought_is_shown() throws IOException {
+        String text = print("skeins: {silk: {length: 5 m, plies: 6}}\nprices: {cotton: 1.20 GBP, silk: 3.20 GBP}\nstash: [{code: S1, skein: silk, skeins: 9}]",
+                PIECE + "  - {code: S1, skein: silk, stitches: {cross: 100}}\n", "buy-list");
+        contains(text, "0 skeins", "2.40 GBP");
+        assertFalse(text.contains("0.00"), text);
+    }
+
+    /** Twenty-one threads fill the first page of A4; what is to be known before buying stands on the next, where no column is. */
+    @Test
+    void a_page_without_figures_has_no_headings_of_columns() throws IOException {
+        int pages = 0;
+        for (int threads = 18; threads < 26; threads++) {
+            String piece = PIECE + IntStream.range(0, threads).mapToObj(i -> "  - {code: L" + (10 + i) + ", stitches: {cross: 1000}}\n").collect(Collectors.joining());
+            print("", piece, "buy-list");
+            byte[] pdf = Files.readAllBytes(out().resolve("buy-list.pdf"));
+            for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+                String text = ReadBack.text(pdf, page).replace('\u00a0', ' ');
+                boolean figures = text.contains("for Groyne") || text.contains(" skeins");
+                pages += figures ? 0 : 1;
+                assertEquals(figures, text.contains("thread need stash buy"), text);
+            }
+        }
+        assertTrue(pages > 0, "no page without figures");
     }
 
     @Test
