@@ -13,7 +13,7 @@ final class Warnings {
     /** More than this nobody reads. */
     private static final int MOST = 500;
 
-    /** How much of a text is quoted. */
+    /** How much of a text is quoted: of a longer one its two ends, since what is lost is lost at its end. */
     private static final int QUOTED = 80;
 
     private final List<Said> list = new ArrayList<>();
@@ -57,7 +57,8 @@ final class Warnings {
     }
 
     private static String quoted(String text) {
-        return text.codePointCount(0, text.length()) <= QUOTED ? text
-                : text.substring(0, text.offsetByCodePoints(0, QUOTED)) + "...";
+        int length = text.codePointCount(0, text.length());
+        return length <= QUOTED ? text : text.substring(0, text.offsetByCodePoints(0, QUOTED / 2)) + " ... "
+                + text.substring(text.offsetByCodePoints(0, length - QUOTED / 2));
     }
 }

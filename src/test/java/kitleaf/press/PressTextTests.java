@@ -140,6 +140,17 @@ class PressTextTests {
                 .letters().get(0).sizePt(), 0.001);
     }
 
+    /** Of its beginning alone, before and after would read the same. */
+    @Test
+    void aLongTextThatIsCutIsQuotedWithBothItsEnds() throws Exception {
+        String text = "Cut along the solid lines, fold at the broken one, punch both layers at the ring, tie on. Blades slip: cut away from your hand.";
+        Pressed cut = Pressed.page("<text x=\"5\" y=\"20\" width=\"120\" fit=\"9pt\" font-size=\"9pt\">" + text + "</text>");
+        assertEquals(1, cut.warnings().size(), cut.warnings().toString());
+        String warning = cut.warnings().get(0);
+        assertTrue(warning.matches("page 1: \"Cut along the solid lines, fold at the.* \\.\\.\\. .*cut away from your hand\\.\" was cut short to \"Cut along the solid lines, .*…\""), warning);
+        assertFalse(warning.endsWith("cut away from your hand.\""), warning);
+    }
+
     @Test
     void belowTheFloorATextIsCutAndSaidSo() throws Exception {
         Pressed pressed = Pressed.markup("<document><page width=\"50\" height=\"50\"/><page width=\"50\" height=\"50\">"
