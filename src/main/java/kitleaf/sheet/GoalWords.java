@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import kitleaf.basket.Piece;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.sizing.year.PaceFigure;
 import kitleaf.sizing.year.PassedOver;
 import kitleaf.sizing.year.PlannedPiece;
 import kitleaf.sizing.year.YearReckoning;
@@ -46,7 +47,22 @@ final class GoalWords {
             return words.say("goal.no-pace");
         }
         String pace = words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()));
-        return year.chanceAll().isEmpty() ? pace : pace + " · " + words.say("goal.all", words.say(ChanceWords.key(year.chanceAll().getAsDouble())));
+        return year.chanceAll().isEmpty() ? pace : pace + " · " + all(year.chanceAll().getAsDouble());
+    }
+
+    /** How likely it is that all are finished; without weeks that differ, whether they are at the one pace that is known. */
+    private String all(double chance) {
+        if (year.spread()) {
+            return words.say("goal.all", words.say(ChanceWords.key(chance)));
+        }
+        boolean stated = year.pace().hoursPerWeek().from() == PaceFigure.From.STATED;
+        return words.say(chance > 0 ? "goal.in-time" : "goal.not-in-time", words.say(stated ? "goal.at-stated" : "goal.at-logged"));
+    }
+
+    /** "12 Jun – 3 Jul", or one day where it is one. */
+    private String likely(PlannedPiece planned) {
+        return !year.spread() ? words.say("goal.at-pace", day(planned.p50()))
+                : planned.p10().equals(planned.p90()) ? day(planned.p50()) : words.say("goal.between", day(planned.p10()), day(planned.p90()));
     }
 
     /** The card of a piece that is planned. */
@@ -55,7 +71,7 @@ final class GoalWords {
         String late = planned.lateDays() == 0 ? "" : words.say("goal.late", days(planned.lateDays()), day(planned.deadline()));
         return entry(piece, grouped(piece.tally().left()),
                 words.say("goal.left", grouped(Math.round(planned.hoursLeft())), weeks(planned)),
-                words.say("goal.between", day(planned.p10()), day(planned.p90())), late, false);
+                likely(planned), late, false);
     }
 
     /** The card of a piece that is done. */

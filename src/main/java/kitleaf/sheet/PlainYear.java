@@ -36,10 +36,12 @@ public final class PlainYear {
             lines.add(row(words.say("row.done"), piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
         }
         for (PlannedPiece piece : year.chosen()) {
-            lines.add(row(first(lines, words.say("row.chosen")), piece.id(), words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
+            lines.add(row(first(lines, words.say("row.chosen")), piece.id(), (year.spread() ? words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
+                    : words.say("chosen.one-pace", piece.p50()))
                     + (piece.lateDays() > 0 ? words.say("chosen.late", piece.lateDays()) : "")));
         }
-        year.chanceAll().ifPresent(chance -> lines.add(row(words.say("row.all"), percent(chance), "")));
+        year.chanceAll().ifPresent(chance -> lines.add(row(words.say("row.all"), year.spread() ? percent(chance)
+                : words.say(chance > 0 ? "all.in-time" : "all.late"), "")));
         for (PassedOver piece : year.notChosen()) {
             lines.add(row(first(lines, words.say("row.not-chosen")), piece.reckoning().piece().id(), words.of("why", piece.why())));
         }

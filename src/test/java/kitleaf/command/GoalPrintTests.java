@@ -80,10 +80,22 @@ class GoalPrintTests {
                 piece("Groyne", "140 x 140", "coverage: 10000\nprogress: {started: 2026-10-01, done: 50%}\n"),
                 piece("Beacon", "70 x 70", "coverage: 2000\n")), "--as-of", "2027-01-01");
         String wall = ReadBack.line(pdf, 1);
-        contains(wall, "Two to finish", "2027", "10 hours a week · 100 stitches an hour · almost surely to finish all", "Groyne",
+        contains(wall, "Two to finish", "2027", "10 hours a week · 100 stitches an hour · at the stated pace all in time, chance unknown", "Groyne",
                 "28 count over two · 10 × 10 in", "5 000", "stitches left · 50 h", "50 %", "Beacon", "2 000", "stitches left · 20 h", "ready to begin",
                 "each box 5 %", "done on");
         contains(ReadBack.line(pdf, 2), "The year 2027", "70 hours are needed", "Groyne", "Beacon", "they have no spread");
+    }
+
+    /** By hand: 40 hours at 10 a week end on 28 January; one pace gives one day, and neither a span nor a chance. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en; 28; at the stated pace all in time, chance unknown; 28 Jan, at this pace",
+        "en; 27; at the stated pace not all in time, chance unknown; 28 Jan, at this pace",
+        "de; 28; beim angegebenen Tempo alle rechtzeitig, Chance unbekannt; 28. Jan., bei diesem Tempo"})
+    void one_stated_pace_gives_no_chance(String language, int wanted, String all, String likely) throws IOException {
+        byte[] pdf = print(basket(SETTINGS + "language: " + language + "\ngoals: {year: 2027, pieces: [piece]}\n",
+                piece("Groyne", "100 x 100", "coverage: 4000\ngoal: {by: 2027-01-" + wanted + "}\n")), "--as-of", "2027-01-01");
+        contains(ReadBack.line(pdf, 1), all, likely);
+        assertFalse(ReadBack.line(pdf, 1).contains("28 Jan – 28 Jan"));
     }
 
     /** Outlines share one scale: 140 x 140 and 70 x 70 stitches on one cloth are 10 and 5 in, two to one. */

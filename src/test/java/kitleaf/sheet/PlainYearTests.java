@@ -26,8 +26,8 @@ class PlainYearTests {
                 "goals 2027, as of 2027-01-01",
                 "  pace       100 stitches an hour, 7 hours a week",
                 "  hours      365 left in the year, 14 needed",
-                "  chosen     lamp               2027-01-14 (2027-01-14 to 2027-01-14), 100 %",
-                "  all        100 %",
+                "  chosen     lamp               2027-01-14 at this one pace",
+                "  all        in time at this one pace, chance unknown",
                 "  not chosen net                does not fit",
                 "  to know    no spread, for no weeks are logged"), lines(Years.pace(100, 7)));
     }

@@ -77,6 +77,14 @@ public record YearReckoning(int year, LocalDate asOf, LocalDate firstDay, Weekly
         return Math.max(0, hoursNeeded.orElse(0) - hoursAvailable.orElse(0));
     }
 
+    /**
+     * Whether dates and chances come from weeks that differ. Where they do not, every drawn year is the same: what is said then is what
+     * comes of one pace, and no chance.
+     */
+    public boolean spread() {
+        return warnings.stream().noneMatch(warning -> warning.kind() == YearWarning.Kind.NO_SPREAD);
+    }
+
     /** The last day of the year. */
     public LocalDate lastDay() {
         return LocalDate.of(year, 12, 31);
