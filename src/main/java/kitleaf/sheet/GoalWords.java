@@ -53,10 +53,15 @@ final class GoalWords {
     /** How likely it is that all are finished; without weeks that differ, whether they are at the one pace that is known. */
     private String all(double chance) {
         if (year.spread()) {
-            return words.say("goal.all", words.say(ChanceWords.key(chance)));
+            return words.say(dated() ? "goal.all-dated" : "goal.all", words.say(ChanceWords.key(chance)));
         }
         boolean stated = year.pace().hoursPerWeek().from() == PaceFigure.From.STATED;
         return words.say(chance > 0 ? "goal.in-time" : "goal.not-in-time", words.say(stated ? "goal.at-stated" : "goal.at-logged"));
+    }
+
+    /** Whether a chosen piece has a date of its own, before the year ends. */
+    private boolean dated() {
+        return year.chosen().stream().anyMatch(planned -> planned.deadline().isBefore(year.lastDay()));
     }
 
     /** "12 Jun – 3 Jul", or one day where it is one. */
@@ -68,7 +73,8 @@ final class GoalWords {
     /** The card of a piece that is planned. */
     GoalEntry entry(PlannedPiece planned) {
         PieceReckoning piece = planned.reckoning();
-        String late = planned.lateDays() == 0 ? "" : words.say("goal.late", days(planned.lateDays()), day(planned.deadline()));
+        String late = close(planned) ? words.say("goal.close", words.say(ChanceWords.key(planned.chance())), day(planned.deadline()))
+                : planned.lateDays() == 0 ? "" : words.say("goal.late", days(planned.lateDays()), day(planned.deadline()));
         return entry(piece, grouped(piece.tally().left()),
                 words.say("goal.left", grouped(Math.round(planned.hoursLeft())), weeks(planned)),
                 likely(planned), late, false);
@@ -118,6 +124,8 @@ final class GoalWords {
         for (PlannedPiece planned : year.chosen()) {
             if (planned.lateDays() > 0) {
                 notes.add(late(planned));
+            } else if (close(planned)) {
+                notes.add(close(planned.reckoning().piece().title(), planned));
             }
         }
         for (YearWarning warning : year.warnings()) {
@@ -145,8 +153,9 @@ final class GoalWords {
         if (year.hoursNeeded().isEmpty() || year.hoursAvailable().isEmpty()) {
             return words.say("goal.no-pace");
         }
-        return words.say(year.hoursShort() > 0 ? "strip.short" : "strip.fits", Math.round(year.hoursNeeded().getAsDouble()),
+        String fit = words.say(year.hoursShort() > 0 ? "strip.short" : "strip.fits", Math.round(year.hoursNeeded().getAsDouble()),
                 Math.round(year.hoursAvailable().getAsDouble()));
+        return dated() ? fit + " " + words.say("strip.dated") : fit;
     }
 
     private String late(PlannedPiece planned) {
@@ -156,6 +165,17 @@ final class GoalWords {
             rescue.instead().ifPresent(id -> note.append(' ').append(words.say("strip.save-drop", titles(List.of(id)))));
         });
         return note.toString();
+    }
+
+    /** Without weeks that differ there is no chance to speak of. */
+    private boolean close(PlannedPiece planned) {
+        return planned.close() && year.spread();
+    }
+
+    private String close(String title, PlannedPiece planned) {
+        return words.say("strip.close", title, words.say(ChanceWords.key(planned.chance())), day(planned.deadline()), day(planned.p50()))
+                + planned.rescue().flatMap(rescue -> rescue.moreHoursPerWeek().stream().boxed().findFirst())
+                        .map(hours -> " " + words.say("strip.even-hours", figures.decimal(hours, 1))).orElse("");
     }
 
     private void left(String key, PassedOver.Why why, List<String> notes) {

@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import org.apache.pdfbox.Loader;
@@ -96,6 +100,46 @@ class GoalPrintTests {
                 piece("Groyne", "100 x 100", "coverage: 4000\ngoal: {by: 2027-01-" + wanted + "}\n")), "--as-of", "2027-01-01");
         contains(ReadBack.line(pdf, 1), all, likely);
         assertFalse(ReadBack.line(pdf, 1).contains("28 Jan – 28 Jan"));
+    }
+
+    private Path uneven(double hoursPerWeek, String wanted) throws IOException {
+        StringBuilder log = new StringBuilder();
+        for (int week = 0; week < 16; week++) {
+            log.append(week == 0 ? "" : ", ").append("{on: ").append(LocalDate.of(2026, 8, 3).plusWeeks(week)).append(", hours: ").append(week % 4 == 3 ? 17 : 1)
+                    .append(", stitches: 100}");
+        }
+        return basket("pace: {stitches-per-hour: 100, hours-per-week: " + hoursPerWeek + "}\ngoals: {year: 2027, pieces: [piece]}\n",
+                piece("Groyne", "140 x 140", "coverage: 4040\n" + wanted), piece("Beacon", "70 x 70", "progress: {finished: 2026-11-29, log: [" + log + "]}\n"));
+    }
+
+    private double chance(Path basket) throws IOException {
+        return new ObjectMapper().readTree(Ran.kitleaf("reckon", basket, "--json", "--as-of", "2027-01-01").out()).at("/goals/pieces/0/chance").asDouble();
+    }
+
+    /**
+     * By hand: 40.4 hours at 5 a week are 56.6 days, to 26 February, when it is wanted; but three of four weeks have one hour and one has 17, so
+     * that two long weeks of eight make 40 hours, which is too little, and three of eight are in less than one year of three. What is said to save it is tried: so many hours a week more, and half less.
+     */
+    @Test
+    void a_piece_that_is_more_likely_late_than_not_is_named_with_what_would_save_it() throws IOException {
+        Path basket = uneven(5, "goal: {by: 2027-02-26}\n");
+        assertTrue(chance(basket) < 0.5, "chance " + chance(basket));
+        byte[] pdf = print(basket, "--as-of", "2027-01-01");
+        contains(ReadBack.line(pdf, 1), "to finish each by its own day", " by 26 Feb");
+        String strip = ReadBack.line(pdf, 2);
+        contains(strip, "a piece that is wanted earlier has fewer hours before its day");
+        Matcher said = Pattern.compile("Groyne: planned in time, but .* to be finished by 26 Feb; it may as well be after .* as before\\. ([0-9.]+) more hours a week").matcher(strip);
+        assertTrue(said.find(), strip);
+        double more = Double.parseDouble(said.group(1));
+        assertTrue(chance(uneven(5 + more, "goal: {by: 2027-02-26}\n")) >= 0.5);
+        assertTrue(chance(uneven(5 + more - 0.5, "goal: {by: 2027-02-26}\n")) < 0.5);
+    }
+
+    @Test
+    void without_days_of_their_own_pieces_are_finished_in_the_year() throws IOException {
+        byte[] pdf = print(uneven(5, ""), "--as-of", "2027-01-01");
+        contains(ReadBack.line(pdf, 1), "to finish all");
+        assertFalse(ReadBack.line(pdf, 2).contains("wanted earlier"));
     }
 
     /** Outlines share one scale: 140 x 140 and 70 x 70 stitches on one cloth are 10 and 5 in, two to one. */

@@ -22,11 +22,15 @@ import kitleaf.sizing.PieceReckoning;
  * @param chance to be finished by the deadline, 0 to 1
  * @param lateDays by how many days {@code finish} comes after the deadline; 0 when it does not
  * @param place why it stands where it does in the order
- * @param rescue what would bring it in by its date, when its place is {@link Place#LATE}
+ * @param rescue what would bring it in by its date, when its place is {@link Place#LATE}; what would make its chance even, when it has a
+ *        date of its own and less than an even chance to keep it
  */
 public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hoursLeft, LocalDate firstWeek, LocalDate mainWeek,
                            LocalDate lastWeek, LocalDate finish, LocalDate p10, LocalDate p50, LocalDate p90, LocalDate deadline,
                            double chance, long lateDays, Place place, Optional<Rescue> rescue) {
+
+    /** An even chance. */
+    static final double EVEN = 0.5;
 
     /** Refuses dates out of order and chances outside 0 to 1. */
     public PlannedPiece {
@@ -40,6 +44,17 @@ public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hours
                 || p90.isBefore(p50) || !(chance >= 0 && chance <= 1) || lateDays < 0) {
             throw new IllegalArgumentException("no such plan for " + reckoning.piece().id());
         }
+    }
+
+    /** Whether it is planned in time for a date of its own, and yet more likely to be late. */
+    public boolean close() {
+        return lateDays == 0 && chance < EVEN && reckoning.piece().goal().by().isPresent();
+    }
+
+    /** The same with what would save it. */
+    PlannedPiece saved(Rescue by) {
+        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, finish, p10, p50, p90, deadline, chance, lateDays,
+                place, Optional.of(by));
     }
 
     /** The ID of the piece. */

@@ -43,7 +43,12 @@ record Projection(List<Finish> finishes, double chanceAll, boolean spread) {
 
     /** Projects a schedule; equal arguments give equal results, bit for bit. */
     static Projection of(Schedule schedule, Work work, Days days, WeeklyPace pace, long seed) {
-        double[] drawn = weeks(pace);
+        return of(schedule, work, days, pace, 1, seed);
+    }
+
+    /** The same with so many times the hours in every week, above 0. */
+    static Projection of(Schedule schedule, Work work, Days days, WeeklyPace pace, double times, long seed) {
+        double[] drawn = Arrays.stream(weeks(pace)).map(hours -> hours * times).toArray();
         boolean spread = Arrays.stream(drawn).distinct().count() > 1;
         int runs = spread ? RUNS : 1;
         int pieces = schedule.turns().size();

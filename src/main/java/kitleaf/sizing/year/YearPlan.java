@@ -15,11 +15,14 @@ import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Goals;
+import kitleaf.basket.Pace;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.StitchTally;
 
 /** Reckons a year: pace, efforts, choice, order, projection, weeks. */
 final class YearPlan {
+
+    private static final double HALVES = 2;
 
     private final Basket basket;
     private final Goals goals;
@@ -91,7 +94,8 @@ final class YearPlan {
         });
         List<PlannedPiece> planned = new ArrayList<>();
         for (int i = 0; i < schedule.turns().size(); i++) {
-            planned.add(planned(schedule.turns().get(i), projection.finishes().get(i), days.date(finishes[i]), hours[i], main[i]));
+            PlannedPiece piece = planned(schedule.turns().get(i), projection.finishes().get(i), days.date(finishes[i]), hours[i], main[i]);
+            planned.add(piece.close() && piece.rescue().isEmpty() && projection.spread() ? piece.saved(evened(schedule, i, perWeek)) : piece);
         }
         warnOfPlan(planned, projection);
         List<PassedOver> passed = new ArrayList<>();
@@ -107,6 +111,35 @@ final class YearPlan {
                 OptionalDouble.of(choice.hoursNeeded()), planned, finished(), passed,
                 planned.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(projection.chanceAll()), horizon,
                 weeks(planned, hours, main), warnings);
+    }
+
+    /** By how many hours a week, in halves, one piece's chance becomes even: more hours are never less likely to do. */
+    private Rescue evened(Schedule schedule, int turn, double perWeek) {
+        int most = (int) Math.floor((Pace.MOST_HOURS - perWeek) * HALVES);
+        int enough = 1;
+        while (enough < most && !even(schedule, turn, perWeek, enough)) {
+            enough *= 2;
+        }
+        int tooFew = enough / 2;
+        enough = Math.min(enough, most);
+        if (enough < 1 || !even(schedule, turn, perWeek, enough)) {
+            return new Rescue(OptionalDouble.empty(), Optional.empty());
+        }
+        while (enough - tooFew > 1) {
+            int middle = (tooFew + enough) / 2;
+            if (even(schedule, turn, perWeek, middle)) {
+                enough = middle;
+            } else {
+                tooFew = middle;
+            }
+        }
+        return new Rescue(OptionalDouble.of(enough / HALVES), Optional.empty());
+    }
+
+    private boolean even(Schedule schedule, int turn, double perWeek, int halves) {
+        double raised = perWeek + halves / HALVES;
+        return Projection.of(schedule, new Work(schedule, days, raised, goals.mainShare()), days, pace, raised / perWeek,
+                goals.seed().orElse(Projection.USUAL_SEED)).finishes().get(turn).chance() >= PlannedPiece.EVEN;
     }
 
     private Choice choose(double available) {
