@@ -3,7 +3,9 @@ package kitleaf.sheet;
 import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +24,9 @@ final class GoalWords {
 
     /** More than these nobody reads; the rest are counted. */
     private static final int MOST_NAMED = 12;
+
+    /** A stitch that is worth a cross to within this is one: no hour is seen to differ. */
+    private static final double WEIGHED = 0.02;
 
     private final Words words;
     private final Figures figures;
@@ -128,6 +133,7 @@ final class GoalWords {
                 notes.add(close(planned.reckoning().piece().title(), planned));
             }
         }
+        weighed().ifPresent(notes::add);
         for (YearWarning warning : year.warnings()) {
             switch (warning.kind()) {
                 case MUSTS_DO_NOT_FIT -> notes.add(words.say("strip.must", titles(warning.pieces())));
@@ -165,6 +171,14 @@ final class GoalWords {
             rescue.instead().ifPresent(id -> note.append(' ').append(words.say("strip.save-drop", titles(List.of(id)))));
         });
         return note.toString();
+    }
+
+    /** Why hours are not stitches by stitches an hour: what a stitch is worth, with the piece for which that matters most. */
+    private Optional<String> weighed() {
+        return year.chosen().stream().filter(planned -> Math.abs(planned.effort().crossesPerStitch() - 1) > WEIGHED && planned.reckoning().tally().left() > 0)
+                .max(Comparator.comparingDouble(planned -> Math.abs(planned.effort().crossesLeft() - planned.reckoning().tally().left())))
+                .map(planned -> words.say("strip.weighed", planned.reckoning().piece().title(), grouped(planned.reckoning().tally().left()),
+                        grouped(Math.round(planned.effort().crossesLeft())), Math.round(year.stitchesPerHour().orElseThrow())));
     }
 
     /** Without weeks that differ there is no chance to speak of. */

@@ -135,6 +135,21 @@ class GoalPrintTests {
         assertTrue(chance(uneven(5 + more - 0.5, "goal: {by: 2027-02-26}\n")) < 0.5);
     }
 
+    /**
+     * By hand, on a square cell of side a: a cross in rows is 2d + 2a of thread with d = 1.41421 a, so 4.82843 a; a half stitch d + a, half
+     * of it. 4000 half stitches are 2000 crosses, 20 hours at 100.
+     */
+    @Test
+    void hours_that_are_not_stitches_by_the_hour_are_explained() throws IOException {
+        String half = piece("Groyne", "140 x 140", "threads: [{code: N1, stitches: {half: 4000}}]\n");
+        byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, pieces: [piece]}\n", half), "--as-of", "2027-01-01");
+        contains(ReadBack.line(pdf, 1), "stitches left · 20 h");
+        contains(ReadBack.line(pdf, 2), "Hours are reckoned in full crosses, 100 an hour", "The 4 000 stitches of Groyne are the work of 2 000 crosses.");
+        contains(ReadBack.line(print(basket(SETTINGS + "language: de\ngoals: {year: 2027, pieces: [piece]}\n", half), "--as-of", "2027-01-01"), 2), "2\u202f000 Kreuzstiche");
+        assertFalse(ReadBack.line(print(basket(SETTINGS + "goals: {year: 2027, pieces: [piece]}\n", half.replace("half", "cross")), "--as-of", "2027-01-01"), 2)
+                .contains("full crosses"));
+    }
+
     @Test
     void without_days_of_their_own_pieces_are_finished_in_the_year() throws IOException {
         byte[] pdf = print(uneven(5, ""), "--as-of", "2027-01-01");
