@@ -22,6 +22,12 @@ import kitleaf.sizing.cloth.PieceSize;
 public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDown, String width, String height,
                            String left, String top, String diagonal, double diagonalDegrees) {
 
+    /** What words along the diagonal keep from an edge. */
+    private static final double EDGE_MM = 0.8;
+    /** How far they reach from the line. */
+    private static final double WORDS_MM = 3.2;
+    /** The centre's cross and its words take so much of the line. */
+    private static final double CENTRE_MM = 10;
     /** Room above the cloth for the fringe. */
     private static final double TOP_MM = 3;
 
@@ -66,6 +72,28 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
                 figures.brief(across.nearEdgeToDesignMm()), figures.brief(down.nearEdgeToDesignMm()),
                 figures.length(size.cutDiagonalMm()),
                 Math.toDegrees(Math.atan2(cloth.heightMm(), cloth.widthMm())));
+    }
+
+    /**
+     * Where the middle of what is written along the falling diagonal stands, from the cloth's left edge: between the centre and where the
+     * diagonal leaves the design, or beyond that, wherever it crosses no edge and no other words; 0 where there is no room for it.
+     *
+     * @param widthMm of what is written
+     */
+    public double alongDiagonalMm(double widthMm) {
+        double angle = Math.atan2(cloth.heightMm(), cloth.widthMm());
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
+        double rightMm = design.rightMm() - cloth.xMm();
+        double bottomMm = design.bottomMm() - cloth.yMm();
+        double centreMm = (design.midXMm() - cloth.xMm()) * cos + (design.midYMm() - cloth.yMm()) * sin;
+        // Words stand above the line: their upper right corner reaches an upright edge first, their upper left one leaves a level edge last.
+        double insideMm = Math.min((rightMm - EDGE_MM - WORDS_MM * sin) / cos, (bottomMm - EDGE_MM) / sin);
+        double outsideMm = Math.min((rightMm + EDGE_MM) / cos, (bottomMm + EDGE_MM + WORDS_MM * cos) / sin);
+        double cornerMm = Math.min((cloth.widthMm() - EDGE_MM - WORDS_MM * sin) / cos, (cloth.heightMm() - EDGE_MM) / sin);
+        double fromMm = centreMm + CENTRE_MM;
+        return insideMm - fromMm >= widthMm ? (fromMm + insideMm) / 2 * cos
+                : cornerMm - outsideMm >= widthMm ? (outsideMm + cornerMm) / 2 * cos : 0;
     }
 
     /** How high the drawing of a piece is when it takes up a whole width. */
