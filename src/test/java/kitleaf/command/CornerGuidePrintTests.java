@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
+import kitleaf.ReadBack.Letter;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -301,5 +303,17 @@ class CornerGuidePrintTests {
             columns++;
         }
         return columns;
+    }
+
+    /** On A5 the words of the first stitch stand beside the design and the measure below them: a line of white lies between. */
+    @Test
+    void a_measure_keeps_clear_of_the_words_above_it() throws IOException {
+        byte[] pdf = print("", "piece: Groyne\nstitches: 80 x 80\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 3 in\n", "A5");
+        List<Letter> letters = ReadBack.letters(pdf, ReadBack.pages(pdf));
+        double words = letters.get(letters.stream().map(Letter::text).collect(Collectors.joining()).indexOf("be sure.")).y();
+        double measure = letters.stream().filter(it -> it.turned() == 0 && it.font().contains("SemiBold") && it.y() > words && it.y() < words + 20)
+                .mapToDouble(Letter::y).min().orElseThrow();
+        // Capitals of 9 pt are 2.1 mm high; between them and the descenders above there are more than 3.5.
+        assertTrue(measure - words > 6.5, words + ", " + measure);
     }
 }
