@@ -85,12 +85,14 @@ final class GoalGridLayout {
         List<GoalWall> walls = new ArrayList<>();
         for (int wall = 0; wall < wallCount; wall++) {
             int before = wall * tilesPerWall;
+            List<GoalEntry> here = entries.subList(wall * columns * rows, Math.min(entries.size(), (wall + 1) * columns * rows));
+            List<GoalCard> cards = GoalCards.place(here, columns, rows, area);
             List<TiledPage> tiles = whole
                     ? List.of(new TiledPage(frames.of(wallWidthMm, wallHeightMm, before + 1, count), new Box(0, 0, wallWidthMm, wallHeightMm), 0, 0, 0, 0, 1, 1, List.of()))
-                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, settings.type(), WallTiles.Around.ORDINARY, tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
-            List<GoalEntry> here = entries.subList(wall * columns * rows, Math.min(entries.size(), (wall + 1) * columns * rows));
+                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, settings.type(), WallTiles.Around.ORDINARY, WallTiles.Free.between(cards, scale),
+                            tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
             walls.add(new GoalWall(scale, wallWidthMm / scale, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(), null,
-                    GoalCards.place(here, columns, rows, area), tiles));
+                    cards, tiles));
         }
         List<YearStrip> strip = new ArrayList<>();
         for (YearStripLayout.Page page : stripPages) {

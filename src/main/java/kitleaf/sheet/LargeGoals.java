@@ -66,7 +66,7 @@ final class LargeGoals {
         List<GoalWall> walls = new ArrayList<>();
         for (int wall = 0; wall < wallCount; wall++) {
             walls.add(new GoalWall(scale, gridWidthMm, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(), head,
-                    cards.page(wall), tiles(sheets, wall * tilesPerWall, count)));
+                    cards.page(wall), tiles(sheets, WallTiles.Free.between(cards.page(wall), scale), wall * tilesPerWall, count)));
         }
         return new Sheet(SheetKind.GOAL_GRID, count, Map.of(
                 "title", reckoning.basket().title() + ": " + words.say("goal.name"),
@@ -90,11 +90,11 @@ final class LargeGoals {
         return new Sheets(wall.widthMm(), wall.heightMm(), whole, lying ? heightMm : widthMm, lying ? widthMm : heightMm, lying ? lyingAround : around);
     }
 
-    private List<TiledPage> tiles(Sheets sheets, int before, int count) {
+    private List<TiledPage> tiles(Sheets sheets, WallTiles.Free free, int before, int count) {
         return sheets.whole()
                 ? List.of(new TiledPage(frames.of(sheets.wallWidthMm(), sheets.wallHeightMm(), before + 1, count),
                         new Box(0, 0, sheets.wallWidthMm(), sheets.wallHeightMm()), 0, 0, 0, 0, 1, 1, List.of()))
-                : WallTiles.of(sheets.wallWidthMm(), sheets.wallHeightMm(), sheets.tileWidthMm(), sheets.tileHeightMm(), words, settings.type(), sheets.around(),
+                : WallTiles.of(sheets.wallWidthMm(), sheets.wallHeightMm(), sheets.tileWidthMm(), sheets.tileHeightMm(), words, settings.type(), sheets.around(), free,
                         tile -> frames.of(sheets.tileWidthMm(), sheets.tileHeightMm(), before + tile + 1, count));
     }
 }

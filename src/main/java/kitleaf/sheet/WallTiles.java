@@ -1,7 +1,9 @@
 package kitleaf.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import kitleaf.words.Words;
 
@@ -29,12 +31,51 @@ final class WallTiles {
         }
     }
 
+    /**
+     * Where a join cuts through nothing.
+     *
+     * @param acrossMm from the page's left edge
+     * @param downMm from its top
+     * @param blankMm from its top, where a card is cut through, but where it is blank: the next best
+     */
+    record Free(List<Double> acrossMm, List<Double> downMm, List<Double> blankMm) {
+
+        /** Above this a card has its words, below its box for the day. */
+        private static final double WORDS_MM = 34;
+
+        /** The middles of the gaps between cards, which are drawn to a scale. */
+        static Free between(List<GoalCard> cards, double scale) {
+            return new Free(gaps(cards.stream().map(card -> new Span(card.box().xMm(), card.box().widthMm())).toList(), scale),
+                    gaps(cards.stream().map(card -> new Span(card.box().yMm(), card.box().heightMm())).toList(), scale),
+                    cards.stream().filter(card -> card.words().isEmpty() && card.dateBox().yMm() - card.box().yMm() > WORDS_MM)
+                            .map(card -> (card.box().yMm() + WORDS_MM + card.dateBox().yMm()) / 2 * scale).toList());
+        }
+
+        private static List<Double> gaps(List<Span> cards, double scale) {
+            List<Double> gaps = new ArrayList<>();
+            double endMm = Double.POSITIVE_INFINITY;
+            for (Span card : cards.stream().sorted(Comparator.comparingDouble(Span::startMm)).toList()) {
+                if (card.startMm() > endMm) {
+                    gaps.add((endMm + card.startMm()) / 2 * scale);
+                }
+                // Cards side by side are alike, so the last one to begin is the last to end.
+                endMm = card.endMm();
+            }
+            return gaps;
+        }
+    }
+
     private static final double LIP_MM = 8;
 
     private WallTiles() { }
 
     /** One direction: where each tile starts and how much it shows. */
-    private record Span(double startMm, double lengthMm) { }
+    private record Span(double startMm, double lengthMm) {
+
+        double endMm() {
+            return startMm + lengthMm;
+        }
+    }
 
     /** Whether a page of this size is printed whole on paper of that size. */
     static boolean whole(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm) {
@@ -43,14 +84,14 @@ final class WallTiles {
 
     /** How many tiles a page takes on that paper. */
     static int count(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Around around) {
-        return spans(widthMm, paperWidthMm - 2 * around.sideMm()).size() * spans(heightMm, paperHeightMm - around.topMm() - around.footMm()).size();
+        return number(widthMm, paperWidthMm - 2 * around.sideMm()) * number(heightMm, paperHeightMm - around.topMm() - around.footMm());
     }
 
     /** The tiles of a page, row by row; frames are asked for by number, from 0. */
     static List<TiledPage> of(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Words words, TypeScale type,
-                              Around around, IntFunction<PageFrame> frames) {
-        List<Span> across = spans(widthMm, paperWidthMm - 2 * around.sideMm());
-        List<Span> down = spans(heightMm, paperHeightMm - around.topMm() - around.footMm());
+                              Around around, Free free, IntFunction<PageFrame> frames) {
+        List<Span> across = spans(widthMm, paperWidthMm - 2 * around.sideMm(), free.acrossMm(), List.of());
+        List<Span> down = spans(heightMm, paperHeightMm - around.topMm() - around.footMm(), free.downMm(), free.blankMm());
         List<TiledPage> tiles = new ArrayList<>();
         for (int row = 0; row < down.size(); row++) {
             for (int column = 0; column < across.size(); column++) {
@@ -63,17 +104,28 @@ final class WallTiles {
         return tiles;
     }
 
-    private static List<Span> spans(double lengthMm, double roomMm) {
-        if (lengthMm <= roomMm) {
-            return List.of(new Span(0, lengthMm));
-        }
-        // All tiles alike, so that none is a sliver.
-        int number = (int) Math.ceil((lengthMm - roomMm) / (roomMm - LIP_MM) - 1e-9) + 1;
-        double eachMm = lengthMm / number;
+    private static int number(double lengthMm, double roomMm) {
+        return lengthMm <= roomMm ? 1 : (int) Math.ceil((lengthMm - roomMm) / (roomMm - LIP_MM) - 1e-9) + 1;
+    }
+
+    /** Tiles as alike as can be, so that none is a sliver, but joined where nothing is cut through if such a place is within reach. */
+    private static List<Span> spans(double lengthMm, double roomMm, List<Double> freeMm, List<Double> blankMm) {
+        int number = number(lengthMm, roomMm);
         List<Span> spans = new ArrayList<>();
-        for (int i = 0; i < number; i++) {
-            spans.add(new Span(lengthMm * i / number, eachMm));
+        double startMm = 0;
+        for (int i = 1; i < number; i++) {
+            double leastMm = lengthMm - roomMm - (number - i - 1) * (roomMm - LIP_MM);
+            double mostMm = startMm + roomMm - LIP_MM;
+            double alikeMm = lengthMm * i / number;
+            double endMm = nearest(freeMm, alikeMm, leastMm, mostMm).or(() -> nearest(blankMm, alikeMm, leastMm, mostMm)).orElse(Math.max(leastMm, Math.min(mostMm, alikeMm)));
+            spans.add(new Span(startMm, endMm - startMm));
+            startMm = endMm;
         }
+        spans.add(new Span(startMm, lengthMm - startMm));
         return spans;
+    }
+
+    private static Optional<Double> nearest(List<Double> places, double wantedMm, double leastMm, double mostMm) {
+        return places.stream().filter(at -> at >= leastMm && at <= mostMm).min(Comparator.comparingDouble(at -> Math.abs(at - wantedMm)));
     }
 }

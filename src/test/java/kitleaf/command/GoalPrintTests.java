@@ -157,6 +157,32 @@ class GoalPrintTests {
         assertFalse(ReadBack.line(pdf, 2).contains("wanted earlier"));
     }
 
+    /** A join in the middle of a card would run through its boxes, and the words beside it over them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"A3, cards: 2 x 2", "A3, cards: 3 x 3", "A2, cards: 2 x 3", "A2, cards: 3 x 3"})
+    void tiles_are_joined_between_cards_or_where_these_are_blank(String wall) throws IOException {
+        List<String> pieces = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            pieces.add(piece("Groyne " + i, "70 x 70", "coverage: 2000\n"));
+        }
+        byte[] pdf = print(basket(SETTINGS + "goals: {year: 2027, wall: " + wall + "}\n", pieces.toArray(String[]::new)), "--as-of", "2027-01-01");
+        int joins = 0;
+        for (int page = 1; page < ReadBack.pages(pdf); page++) {
+            List<Drawn> drawn = ReadBack.drawn(pdf, page);
+            List<Drawn> cards = drawn.stream().filter(it -> it.stroked() && it.stroke() == RULE && it.most(true) - it.least(true) > 40 && it.most(false) - it.least(false) > 40).toList();
+            for (Drawn line : drawn.stream().filter(it -> it.operations().equals("ML") && it.dashMm().size() == 2 && Math.abs(it.dashMm().get(0) - 3) < 0.01).toList()) {
+                boolean across = Math.abs(line.x(0) - line.x(1)) < 0.01;
+                double at = across ? line.x(0) : line.y(0);
+                joins++;
+                // Three columns on two sheets cannot but be cut through; boxes, the only closed shapes so low, never from side to side.
+                List<Drawn> whole = across ? wall.endsWith("2 x 2") ? cards : List.of()
+                        : drawn.stream().filter(it -> it.stroked() && it.operations().endsWith("Z") && it.most(false) - it.least(false) > 4.5 && it.most(false) - it.least(false) < 20).toList();
+                assertFalse(whole.stream().anyMatch(shape -> shape.least(across) < at - 0.5 && shape.most(across) > at + 0.5), "page " + page + ": " + at);
+            }
+        }
+        assertTrue(joins > 3, joins + " joins");
+    }
+
     /** Outlines share one scale: 140 x 140 and 70 x 70 stitches on one cloth are 10 and 5 in, two to one. */
     @Test
     void outlines_are_to_one_common_scale() throws IOException {
