@@ -146,12 +146,10 @@ final class LargeTagFaces implements TagSetter {
         double rowMm = logPt * PT_MM * LOG_LINE;
         double firstMm = box.yMm() + logPt * PT_MM * ASCENT;
         int rows = Math.max(1, (int) Math.floor((box.bottomMm() - 2 - firstMm) / rowMm));
-        int written = Math.min(says.log().size(), rows / 2);
-        List<TagWords.Sitting> latest = says.log().subList(says.log().size() - written, says.log().size());
+        List<List<String>> latest = TagFaces.latest(says, rows / 2, words);
         List<TagFace.LogLine> lines = new ArrayList<>();
         for (int i = 0; i < rows; i++) {
-            lines.add(new TagFace.LogLine(firstMm + (i + 1) * rowMm, i < written
-                    ? List.of(latest.get(i).day(), latest.get(i).hours(), latest.get(i).stitches()) : List.of()));
+            lines.add(new TagFace.LogLine(firstMm + (i + 1) * rowMm, i < latest.size() ? latest.get(i) : List.of()));
         }
         return lines;
     }

@@ -102,21 +102,32 @@ final class TagFaces implements TagSetter {
         double firstMm = topMm + 3.4;
         int rows = Math.max(1, (int) Math.floor((logBottomMm - firstMm - 1) / LOG_ROW_MM));
         double logWidthMm = logRightMm - PAD_MM;
-        return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, List.of(), log(says, rows, firstMm), List.of(words.say("tag.day"),
+        return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, List.of(), log(says, rows, firstMm, words), List.of(words.say("tag.day"),
                 words.say("tag.hours"), words.say("tag.stitches")), List.of(PAD_MM, PAD_MM + logWidthMm * 0.52, PAD_MM + logWidthMm * 0.74),
                 logRightMm, 7.5, plain(says, part.threads(), codeMm, words, ruler), codeBox, lines);
     }
 
     /** The latest sittings, with room below them to go on by hand. */
-    private static List<TagFace.LogLine> log(TagWords says, int rows, double firstMm) {
-        int written = Math.max(0, Math.min(says.log().size(), rows - Math.min(LEAST_BLANK_ROWS, rows / 2)));
-        List<TagWords.Sitting> latest = says.log().subList(says.log().size() - written, says.log().size());
+    private static List<TagFace.LogLine> log(TagWords says, int rows, double firstMm, Words words) {
+        List<List<String>> latest = latest(says, rows - Math.min(LEAST_BLANK_ROWS, rows / 2), words);
         List<TagFace.LogLine> lines = new ArrayList<>();
         for (int i = 0; i < rows; i++) {
-            List<String> cells = i < latest.size() ? List.of(latest.get(i).day(), latest.get(i).hours(), latest.get(i).stitches()) : List.of();
-            lines.add(new TagFace.LogLine(firstMm + (i + 1) * LOG_ROW_MM - 1.2, cells));
+            lines.add(new TagFace.LogLine(firstMm + (i + 1) * LOG_ROW_MM - 1.2, i < latest.size() ? latest.get(i) : List.of()));
         }
         return lines;
+    }
+
+    /** The cells of the latest sittings for which there is room; those before them are counted in the first row. */
+    static List<List<String>> latest(TagWords says, int room, Words words) {
+        int all = says.log().size();
+        boolean counted = all > room && room > 1;
+        int written = Math.max(0, counted ? room - 1 : Math.min(all, room));
+        List<List<String>> rows = new ArrayList<>();
+        if (counted) {
+            rows.add(List.of(words.say("tag.earlier", all - written), "", ""));
+        }
+        says.log().subList(all - written, all).forEach(sitting -> rows.add(List.of(sitting.day(), sitting.hours(), sitting.stitches())));
+        return rows;
     }
 
     /**

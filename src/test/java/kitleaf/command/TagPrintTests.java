@@ -17,6 +17,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.ReadBack;
@@ -217,6 +219,21 @@ class TagPrintTests {
         assertTrue(text.contains(tag), text);
         String labels = ReadBack.text(print(basket, "bobbin-labels"), 1).replace('\u00a0', ' ');
         assertTrue(labels.contains(label), labels);
+    }
+
+    /** Twenty sittings have room on no tag: those that are left out are counted, so that with the days written it comes to twenty. */
+    @ParameterizedTest
+    @CsvSource({"false, en, earlier", "true, en, earlier", "false, de, frühere"})
+    void sittings_without_room_are_counted(boolean large, String language, String earlier) throws IOException {
+        String log = IntStream.rangeClosed(1, 20).mapToObj(day -> "{on: 2026-03-" + (day < 10 ? "0" : "") + day + ", hours: 1, stitches: 10}").collect(Collectors.joining(", "));
+        Path basket = Ran.basket(folder.resolve("b"), "language: " + language + "\n" + (large ? "large-print: yes\n" : ""),
+                PIECE.replaceAll("progress: .*", "progress: {log: [" + log + "]}") + threads(2));
+        // The foot names the last of these days, too.
+        String text = ReadBack.line(print(basket, "bag-tags"), 1).split("50 mm")[0];
+        Matcher said = Pattern.compile("([0-9]+) " + earlier).matcher(text);
+        assertTrue(said.find(), text);
+        long days = Pattern.compile("[0-9]+\\.? (Mar|März|Mär)\\.? 2026").matcher(text).results().count();
+        assertEquals(20, Integer.parseInt(said.group(1)) + days, text);
     }
 
     @Test
