@@ -88,6 +88,12 @@ class LabelPrintTests {
         assertFalse(text.contains("Kitleaf") || text.contains("page 1"), text);
     }
 
+    @Test
+    void a_corrected_printer_does_not_silence_the_caution() throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "printer: {measured-across: 99.3 mm, measured-down: 99.8 mm}\n", piece(3, "Kelp")));
+        assertTrue(ReadBack.text(pdf, 1).contains("Blades slip"));
+    }
+
     /** By hand: the usual stock on A4 is 63 x 25 mm from 10 mm down, 3 across, centred: (210 - 3 x 63) / 2 = 10.5 mm in. */
     @Test
     void plain_paper_has_its_cut_lines_at_the_labels_edges_and_a_foot() throws IOException {
