@@ -117,12 +117,14 @@ final class YearPlan {
     private Rescue evened(Schedule schedule, int turn, double perWeek) {
         int most = (int) Math.floor((Pace.MOST_HOURS - perWeek) * HALVES);
         int enough = 1;
-        while (enough < most && !even(schedule, turn, perWeek, enough)) {
-            enough *= 2;
+        boolean reached = false;
+        while (enough < most && !reached) {
+            reached = even(schedule, turn, perWeek, enough);
+            enough = reached ? enough : 2 * enough;
         }
         int tooFew = enough / 2;
         enough = Math.min(enough, most);
-        if (enough < 1 || !even(schedule, turn, perWeek, enough)) {
+        if (enough < 1 || !reached && !even(schedule, turn, perWeek, enough)) {
             return new Rescue(OptionalDouble.empty(), Optional.empty());
         }
         while (enough - tooFew > 1) {
