@@ -19,4 +19,16 @@ public record Price(BigDecimal amount, String currency) {
             throw new IllegalArgumentException("price must be 0 or more in an ISO 4217 currency: " + amount + " " + currency);
         }
     }
+
+    /**
+     * This and another together.
+     *
+     * @throws IllegalArgumentException if the other is in another currency
+     */
+    public Price and(Price other) {
+        if (!currency.equals(other.currency)) {
+            throw new IllegalArgumentException("prices must be in one currency: " + currency + ", " + other.currency);
+        }
+        return new Price(amount.add(other.amount), currency);
+    }
 }

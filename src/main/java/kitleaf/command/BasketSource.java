@@ -36,7 +36,7 @@ final class BasketSource {
         piece = task.add(OptionSpec.builder("--piece").paramLabel("ID").type(List.class).auxiliaryTypes(String.class));
         units = task.add(OptionSpec.builder("--units").paramLabel("UNITS").type(Units.class).converters(new UnitsOption())
                 .completionCandidates(new UnitsOption.Words()));
-        language = task.add(OptionSpec.builder("--language").paramLabel("LANGUAGE").type(Locale.class).converters(new LanguageOption()));
+        language = task.add(LanguageOption.language());
     }
 
     /** The same source, printed on this paper instead of the basket's; null leaves the basket's. */

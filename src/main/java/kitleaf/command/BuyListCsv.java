@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import kitleaf.basket.FormulaGuard;
 import kitleaf.basket.Price;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.Purchase;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
@@ -30,7 +31,7 @@ final class BuyListCsv {
     /** Writes it into the folder as a draft; nothing when no piece names a thread and no cloth is to be bought. */
     static List<Printed> write(Reckoning reckoning, OutFolder out) throws IOException {
         BuyList list = reckoning.threads().buyList();
-        List<Purchase> cloth = reckoning.basket().clothSupply().told() ? reckoning.clothPlan().buy() : List.of();
+        List<Purchase> cloth = reckoning.clothPlanToldOf().map(ClothPlan::buy).orElse(List.of());
         if (list.lines().isEmpty() && cloth.isEmpty()) {
             return List.of();
         }

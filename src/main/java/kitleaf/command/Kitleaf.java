@@ -74,7 +74,7 @@ public final class Kitleaf {
         Kitleaf kitleaf = new Kitleaf(terminal, voice);
         CommandSpec spec = CommandSpec.wrapWithoutInspection(kitleaf).name("kitleaf").versionProvider(new Version());
         spec.addOption(Task.flag("-V", "--version").versionHelp(true).build());
-        spec.addOption(Task.flag("-h", "--help").usageHelp(true).descriptionKey("help").build());
+        spec.addOption(Task.help().build());
         CommandLine line = new CommandLine(spec);
         // To read a command's options takes longer than to read a basket, so only the one that is called is looked at.
         boolean all = ABOUT_ALL.contains(called) || !COMMANDS.containsKey(called);

@@ -27,7 +27,7 @@ final class NewCommand extends Task {
 
     private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").arity("0..1").paramLabel("DIR").type(Path.class));
     private final OptionSpec piece = add(OptionSpec.builder("--piece").paramLabel("NAME").type(String.class).converters(new ValueOption.Words()));
-    private final OptionSpec language = add(OptionSpec.builder("--language").paramLabel("LANGUAGE").type(Locale.class).converters(new LanguageOption()));
+    private final OptionSpec language = add(LanguageOption.language());
 
     NewCommand(Kitleaf kitleaf) {
         super(kitleaf, "new");
@@ -68,7 +68,7 @@ final class NewCommand extends Task {
             made.folder(pieces);
             piece = create(made, pieces, answers);
             made.file(settings, NewText.basket(voice()));
-            List<Path> schemas = schemas(made, basket, Schemas.files(voice().language()).keySet());
+            List<Path> schemas = schemas(made, basket, Set.of(Schemas.BASKET_FILE, Schemas.PIECE_FILE));
             made.keep();
             told("new.wrote-schema", schemas);
             told("new.wrote", List.of(settings, piece));

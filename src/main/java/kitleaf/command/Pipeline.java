@@ -41,7 +41,7 @@ final class Pipeline {
                 SheetsAhead.Begun begun = sheets.next();
                 job.clock().mark("lay out");
                 if (begun.sheet().pages() > 0) {
-                    printed.addAll(press(begun, basket, ahead.templates(), out, PlanNotes.of(kind, reckoning)));
+                    printed.addAll(press(begun, basket, ahead.templates(), out, PlanNotes.of(kind, kinds, reckoning)));
                 }
                 out.clear(SheetPictures.lyingIn(job.out(), kind));
                 job.clock().mark("press");

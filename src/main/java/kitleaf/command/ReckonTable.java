@@ -38,13 +38,11 @@ final class ReckonTable {
             out.println();
             toBuy.forEach(out::println);
         }
-        if (reckoning.basket().clothSupply().told()) {
-            List<String> plan = PlainPlan.of(reckoning.clothPlan(), reckoning.basket().units(), voice.language());
-            if (!plan.isEmpty()) {
-                out.println();
-                plan.forEach(out::println);
-            }
-        }
+        reckoning.clothPlanToldOf().map(plan -> PlainPlan.of(plan, reckoning.basket().units(), voice.language()))
+                .filter(lines -> !lines.isEmpty()).ifPresent(lines -> {
+                    out.println();
+                    lines.forEach(out::println);
+                });
         year.ifPresent(goals -> {
             out.println();
             new PlainYear(voice.language()).of(goals).forEach(out::println);

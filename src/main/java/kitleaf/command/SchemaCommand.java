@@ -17,7 +17,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class SchemaCommand extends Task {
 
     private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").required(true).paramLabel("DIR").type(Path.class));
-    private final OptionSpec language = add(OptionSpec.builder("--language").paramLabel("LANGUAGE").type(Locale.class).converters(new LanguageOption()));
+    private final OptionSpec language = add(LanguageOption.language());
 
     SchemaCommand(Kitleaf kitleaf) {
         super(kitleaf, "schema");

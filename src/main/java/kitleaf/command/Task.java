@@ -18,7 +18,12 @@ abstract class Task implements Callable<Integer> {
     Task(Kitleaf kitleaf, String name) {
         this.kitleaf = kitleaf;
         this.spec = CommandSpec.wrapWithoutInspection(this).name(name);
-        add(flag("-h", "--help").usageHelp(true).descriptionKey("help"));
+        add(help());
+    }
+
+    /** The option that asks for help. */
+    static OptionSpec.Builder help() {
+        return flag("-h", "--help").usageHelp(true).descriptionKey("help");
     }
 
     /** An option without a value. */

@@ -1,6 +1,5 @@
 package kitleaf.sheet;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,7 +54,7 @@ final class BuyListLayout {
         this.threadWords = new ThreadWords(words, settings.units());
         this.figures = new Figures(settings.units(), words);
         this.clothWords = new PlanWords(words, settings.units());
-        this.cloth = Optional.of(reckoning).filter(it -> it.basket().clothSupply().told()).map(Reckoning::clothPlan);
+        this.cloth = reckoning.clothPlanToldOf();
         this.costs = threads.buyList().cost().isPresent() || cloth.flatMap(ClothPlan::cost).isPresent();
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
@@ -168,7 +167,7 @@ final class BuyListLayout {
     private Optional<Price> total(BuyList list) {
         List<Price> both = Stream.of(list.cost(), cloth.flatMap(ClothPlan::cost)).flatMap(Optional::stream).toList();
         return both.stream().map(Price::currency).distinct().count() == 1
-                ? both.stream().reduce((one, other) -> new Price(one.amount().add(other.amount()), one.currency())) : Optional.empty();
+                ? both.stream().reduce(Price::and) : Optional.empty();
     }
 
     private ListRow thread(BuyLine line) {
@@ -240,9 +239,7 @@ final class BuyListLayout {
     }
 
     private static Optional<Price> sum(List<BuyLine> lines) {
-        List<Price> costs = lines.stream().flatMap(line -> line.cost().stream()).toList();
-        return costs.isEmpty() ? Optional.empty() : Optional.of(new Price(
-                costs.stream().map(Price::amount).reduce(BigDecimal.ZERO, BigDecimal::add), costs.get(0).currency()));
+        return lines.stream().flatMap(line -> line.cost().stream()).reduce(Price::and);
     }
 
     private ListRow note(String text) {

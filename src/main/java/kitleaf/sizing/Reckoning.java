@@ -89,6 +89,11 @@ public final class Reckoning {
         return clothPlan;
     }
 
+    /** The cloth plan of a basket that tells of cloth on hand or of cuts in the shop; of another nobody knows what there is to cut from. */
+    public Optional<ClothPlan> clothPlanToldOf() {
+        return basket.clothSupply().told() ? Optional.of(clothPlan()) : Optional.empty();
+    }
+
     /**
      * Its goals as they look from a day; empty when the basket has none. Reckoned anew at every call, so keep what it gives.
      *

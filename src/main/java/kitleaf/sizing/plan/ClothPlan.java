@@ -48,8 +48,7 @@ public record ClothPlan(List<PlannedCloth> cloths, List<Purchase> buy, List<Piec
 
     /** What all purchases that have a price cost together; empty when none has one. */
     public Optional<Price> cost() {
-        return buy.stream().flatMap(purchase -> purchase.cost().stream())
-                .reduce((one, other) -> new Price(one.amount().add(other.amount()), one.currency()));
+        return buy.stream().flatMap(purchase -> purchase.cost().stream()).reduce(Price::and);
     }
 
     /** Whether there is nothing to cut, to buy or to tell of. */

@@ -1,6 +1,5 @@
 package kitleaf.sizing.thread;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,12 +23,6 @@ public record BuyList(List<BuyLine> lines, Optional<Price> cost, List<ThreadWarn
 
     /** Adds up what lines cost; refuses prices in two currencies. */
     static Optional<Price> cost(List<BuyLine> lines) {
-        List<Price> costs = lines.stream().flatMap(line -> line.cost().stream()).toList();
-        List<String> currencies = costs.stream().map(Price::currency).distinct().toList();
-        if (currencies.size() > 1) {
-            throw new IllegalArgumentException("prices must be in one currency: " + currencies);
-        }
-        return currencies.stream().findFirst().map(currency -> new Price(
-                costs.stream().map(Price::amount).reduce(BigDecimal.ZERO, BigDecimal::add), currency));
+        return lines.stream().flatMap(line -> line.cost().stream()).reduce(Price::and);
     }
 }
