@@ -75,6 +75,11 @@ final class Binder {
         return writer.getDirectContent();
     }
 
+    /** A canvas of the document's that belongs to no page. */
+    PdfContentByte aside() {
+        return new PdfContentByte(writer);
+    }
+
     int pages() {
         return pages;
     }

@@ -14,13 +14,15 @@ final class Element {
     }
 
     private final String name;
+    private final Vocabulary.Tag tag;
     /** Names and values by turns, in the order written, so that the first fault is always the same one; a map costs more than so few are worth. */
     private final String[] attributes;
     private final Place place;
 
     /** Takes the attributes as names and values by turns, and keeps the array. */
-    Element(String name, String[] attributes, Place place) {
+    Element(String name, Vocabulary.Tag tag, String[] attributes, Place place) {
         this.name = name;
+        this.tag = tag;
         this.attributes = attributes;
         this.place = place;
     }
@@ -31,6 +33,10 @@ final class Element {
 
     String name() {
         return name;
+    }
+
+    Vocabulary.Tag tag() {
+        return tag;
     }
 
     MarkupException fault(String key, Object... slots) {
@@ -55,13 +61,13 @@ final class Element {
 
     /** A length or coordinate, 0 when not given, as in SVG. */
     double number(String attribute) throws MarkupException {
-        return has(attribute) ? value(attribute, NumberScanner::whole) : 0;
+        String text = find(attribute);
+        return text == null ? 0 : value(attribute, text, NumberScanner::whole);
     }
 
     /** A length that must be given and may not be negative. */
     double neededLength(String attribute) throws MarkupException {
-        neededText(attribute);
-        return value(attribute, Presentation::notNegative);
+        return value(attribute, neededText(attribute), Presentation::notNegative);
     }
 
     /** A whole number from least to most, or the one that holds when none is given. */
@@ -85,25 +91,33 @@ final class Element {
 
     /** A given attribute's value in its own syntax. */
     <T> T value(String attribute, Syntax<T> syntax) throws MarkupException {
+        return value(attribute, find(attribute), syntax);
+    }
+
+    private <T> T value(String attribute, String text, Syntax<T> syntax) throws MarkupException {
         try {
-            return syntax.read(find(attribute));
+            return syntax.read(text);
         } catch (BadValue e) {
             throw fault("markup.value", attribute, name, e.said());
         }
     }
 
-    Transform transform() throws MarkupException {
-        return has("transform") ? value("transform", TransformSyntax::read) : Transform.NONE;
+    /** What is handed down, with this element's own transform in it. */
+    Transform transform(Transform outer) throws MarkupException {
+        String text = find("transform");
+        return text == null ? outer : outer.with(value("transform", text, TransformSyntax::read));
     }
 
     /** The style handed down, with this element's presentation attributes applied. */
-    Style style(Style inherited) throws MarkupException {
+    Style style(Style inherited, Styles styles) throws MarkupException {
         Style style = inherited;
         for (int i = 0; i < attributes.length; i += 2) {
-            String attribute = attributes[i];
-            if (Vocabulary.isPresentation(name, attribute)) {
-                Style before = style;
-                style = value(attribute, text -> Presentation.apply(before, attribute, text));
+            if (tag.isPresentation(attributes[i])) {
+                try {
+                    style = styles.with(style, attributes[i], attributes[i + 1]);
+                } catch (BadValue e) {
+                    throw fault("markup.value", attributes[i], name, e.said());
+                }
             }
         }
         return style;

@@ -101,30 +101,31 @@ final class MarkupReader {
 
     private void start() throws MarkupException {
         String name = xml.getLocalName();
-        if (!Vocabulary.isElement(name)) {
+        Vocabulary.Tag tag = Vocabulary.tag(name);
+        if (tag == null) {
             throw new MarkupException(Hint.of("markup.element", "markup.element.near", name, Vocabulary.elements(), ""), place);
         }
         if (open.isEmpty()) {
             if (!name.equals("document")) {
                 throw new MarkupException(Said.of("markup.begins", name), place);
             }
-        } else if (!Vocabulary.allows(open.peek().name(), name)) {
+        } else if (!open.peek().tag().allows(name)) {
             throw new MarkupException(Said.of("markup.inside", name, open.peek().name()), place);
         }
         if (open.size() == DEEPEST) {
             throw new MarkupException(Said.of("markup.deep", DEEPEST), place);
         }
-        element = new Element(name, attributes(name), place);
+        element = new Element(name, tag, attributes(name, tag), place);
         open.push(element);
     }
 
-    private String[] attributes(String name) throws MarkupException {
+    private String[] attributes(String name, Vocabulary.Tag tag) throws MarkupException {
         String[] attributes = new String[2 * xml.getAttributeCount()];
-        for (int i = 0; i < xml.getAttributeCount(); i++) {
+        for (int i = 0; 2 * i < attributes.length; i++) {
             String attribute = xml.getAttributeLocalName(i);
-            if (!Vocabulary.takes(name, attribute)) {
+            if (!tag.takes(attribute)) {
                 throw new MarkupException(Hint.of("markup.attribute", "markup.attribute.near", attribute,
-                        Vocabulary.attributes(name), name), place);
+                        tag.attributes(), name), place);
             }
             attributes[2 * i] = attribute;
             attributes[2 * i + 1] = xml.getAttributeValue(i);
@@ -133,9 +134,12 @@ final class MarkupReader {
     }
 
     private boolean isText() throws MarkupException {
-        String parent = open.isEmpty() ? "" : open.peek().name();
-        if (Vocabulary.takesText(parent)) {
+        if (!open.isEmpty() && open.peek().tag().takesText()) {
             return true;
+        }
+        // Nearly all of it is the space between tags, for which no text need be made.
+        if (xml.isWhiteSpace()) {
+            return false;
         }
         String stray = xml.getText().strip();
         if (stray.isEmpty()) {

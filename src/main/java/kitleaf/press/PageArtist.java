@@ -2,6 +2,7 @@ package kitleaf.press;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 
 /** Draws what stands in one page, element by element as they are read. */
 final class PageArtist {
@@ -21,16 +22,21 @@ final class PageArtist {
     private final int page;
     private final Pen pen;
     private final Warnings warnings;
+    private final Styles styles;
+    private final Compositor compositor;
     private final Deque<Scope> scopes = new ArrayDeque<>();
     private SpanGatherer text;
     /** The text of the code that is open, or null. */
     private StringBuilder code;
 
-    PageArtist(int page, Element element, Pen pen, Warnings warnings) throws MarkupException {
+    PageArtist(int page, Element element, Pen pen, Styles styles, Compositor compositor, Warnings warnings)
+            throws MarkupException {
         this.page = page;
         this.pen = pen;
+        this.styles = styles;
+        this.compositor = compositor;
         this.warnings = warnings;
-        scopes.push(new Scope(element.style(Style.DEFAULT), Transform.NONE));
+        scopes.push(new Scope(element.style(Style.DEFAULT, styles), Transform.NONE));
     }
 
     /** Where the current group's origin lies, in points from the page's lower edge. */
@@ -41,11 +47,11 @@ final class PageArtist {
 
     void start(Element element) throws MarkupException {
         Scope outer = scopes.peek();
-        Scope scope = new Scope(element.style(outer.style()), outer.transform().with(element.transform()));
+        Scope scope = new Scope(element.style(outer.style(), styles), element.transform(outer.transform()));
         scopes.push(scope);
         switch (element.name()) {
             case "rect" -> rectangle(element, scope);
-            case "line" -> draw(element, scope.style().withFill(Paint.NONE), line(element));
+            case "line" -> line(element, scope);
             case "circle" -> circle(element, scope);
             case "path" -> path(element, scope);
             case "text" -> text = new SpanGatherer();
@@ -87,9 +93,13 @@ final class PageArtist {
         if (width == 0 || height == 0) {
             return;
         }
-        draw(element, scope.style(), rx == 0 || ry == 0
-                ? track -> Shapes.rectangle(x, y, width, height, track)
-                : track -> Shapes.rounded(x, y, width, height, rx, ry, track));
+        Track track = pen.open(scope.style(), scope.transform());
+        if (rx == 0 || ry == 0) {
+            Shapes.rectangle(x, y, width, height, track);
+        } else {
+            Shapes.rounded(x, y, width, height, rx, ry, track);
+        }
+        pen.close();
     }
 
     private static double radius(Element element, String own, String other, double most) throws MarkupException {
@@ -97,15 +107,15 @@ final class PageArtist {
         return element.has(given) ? Math.min(element.value(given, Presentation::notNegative), most) : 0;
     }
 
-    private static Outline line(Element element) throws MarkupException {
+    private void line(Element element, Scope scope) throws MarkupException {
         double x1 = element.number("x1");
         double y1 = element.number("y1");
         double x2 = element.number("x2");
         double y2 = element.number("y2");
-        return track -> {
-            track.move(x1, y1);
-            track.line(x2, y2);
-        };
+        Track track = pen.openUnfilled(scope.style(), scope.transform());
+        track.move(x1, y1);
+        track.line(x2, y2);
+        pen.close();
     }
 
     private void circle(Element element, Scope scope) throws MarkupException {
@@ -113,44 +123,33 @@ final class PageArtist {
         double cy = element.number("cy");
         double r = element.neededLength("r");
         if (r > 0) {
-            draw(element, scope.style(), track -> Shapes.circle(cx, cy, r, track));
+            Shapes.circle(cx, cy, r, pen.open(scope.style(), scope.transform()));
+            pen.close();
         }
     }
 
     private void path(Element element, Scope scope) throws MarkupException {
-        element.neededText("d");
-        element.value("d", data -> {
-            pen.draw(scope.style(), scope.transform(), track -> PathSyntax.trace(data, track));
-            return data;
-        });
-    }
-
-    private void draw(Element element, Style style, Outline outline) throws MarkupException {
+        String data = element.neededText("d");
         try {
-            pen.draw(style, scopes.peek().transform(), outline);
+            PathSyntax.trace(data, pen.open(scope.style(), scope.transform()));
         } catch (BadValue e) {
-            throw new MarkupException(e.said(), element.place());
+            throw element.fault("markup.value", "d", element.name(), e.said());
         }
+        pen.close();
     }
 
     private void text(Element element, Scope scope) throws MarkupException {
         double x = element.number("x");
         double y = element.number("y");
         int most = element.count("lines", 1, MOST_LINES, 1);
-        double fitPt = element.has("fit") ? element.value("fit", Presentation::sizePt) : Double.MAX_VALUE;
-        Galley galley = Galley.of(text.spans());
+        double fitPt = element.has("fit") ? element.value("fit", Presentation::sizePt) : Double.POSITIVE_INFINITY;
+        List<Span> spans = text.spans();
         text = null;
-        if (galley.size() == 0) {
-            return;
-        }
-        Fitting fitting = Fitting.free(galley);
-        if (element.has("width")) {
-            double widthPt = element.neededLength("width") * Plate.POINTS_PER_MM;
-            double floor = Math.min(1, fitPt / leastSizePt(galley));
-            fitting = Fitting.boxed(galley, widthPt, most, floor);
-        }
-        report(galley, fitting);
-        new TextArtist(pen, scope.transform(), x, y).draw(fitting, scope.style());
+        double widthPt = element.has("width") && !spans.isEmpty() ? element.neededLength("width") * Plate.POINTS_PER_MM
+                : Double.POSITIVE_INFINITY;
+        SetText set = compositor.set(new Copy(spans, scope.style(), widthPt, most, fitPt));
+        set.warn(page, warnings);
+        pen.text(set, scope.transform(), x, y);
     }
 
     private void code(Element element, Scope scope) throws MarkupException {
@@ -173,31 +172,10 @@ final class PageArtist {
                 warnings.fine(page, QrText.of(written), moduleMm, LEAST_MODULE_MM);
             }
             // Never stroked: that would fatten the modules.
-            pen.draw(scope.style().withStroke(Stroke.SVG_DEFAULT), scope.transform(),
-                    track -> symbol.trace(x, y, side, track));
+            symbol.trace(x, y, side, pen.openUnstroked(scope.style(), scope.transform()));
+            pen.close();
         } catch (BadValue e) {
             throw element.fault("code.wrong", e.said());
-        }
-    }
-
-    private static double leastSizePt(Galley galley) {
-        double least = Double.MAX_VALUE;
-        for (int i = 0; i < galley.size(); i++) {
-            least = Math.min(least, galley.style(i).type().sizePt());
-        }
-        return least;
-    }
-
-    private void report(Galley whole, Fitting fitting) {
-        Galley drawn = fitting.galley();
-        int end = fitting.lines().isEmpty() ? 0 : fitting.lines().get(fitting.lines().size() - 1).to();
-        if (fitting.cut()) {
-            warnings.cut(page, whole.text(0, whole.size()), drawn.text(0, end));
-        }
-        for (int i = 0; i < end; i++) {
-            if (drawn.glyph(i).missing()) {
-                warnings.missing(page, drawn.glyph(i));
-            }
         }
     }
 }

@@ -19,7 +19,8 @@ final class Pen {
 
     private final PdfContentByte canvas;
     private final Plate plate;
-    private final StringBuilder out = new StringBuilder();
+    private final ContentBytes out = new ContentBytes(1 << 12);
+    private final Ink ink = new Ink();
 
     // The page's graphics state as PDF starts it (ISO 32000-1, table 52).
     private int fill;
@@ -33,6 +34,10 @@ final class Pen {
     private int textMode = FILL;
     private Face face;
 
+    // The outline that is open.
+    private int mode;
+    private int begun;
+
     Pen(PdfContentByte canvas, Plate plate) {
         this.canvas = canvas;
         this.plate = plate;
@@ -42,43 +47,76 @@ final class Pen {
         return plate;
     }
 
-    /** Fills and strokes an outline, as far as the style has fill and stroke. */
-    void draw(Style style, Transform transform, Outline outline) throws BadValue {
-        int mode = mode(style);
+    /** Begins an outline that is filled and stroked, as far as the style has fill and stroke; it is traced on what is given back. */
+    Track open(Style style, Transform transform) {
+        return open(style, transform, mode(!style.fill().isNone(), !style.stroke().isNone()));
+    }
+
+    /** Begins an outline that is stroked only. */
+    Track openUnfilled(Style style, Transform transform) {
+        return open(style, transform, mode(false, !style.stroke().isNone()));
+    }
+
+    /** Begins an outline that is filled only. */
+    Track openUnstroked(Style style, Transform transform) {
+        return open(style, transform, mode(!style.fill().isNone(), false));
+    }
+
+    private Track open(Style style, Transform transform, int how) {
+        mode = how;
         if (mode != NOTHING) {
             set(style, transform, mode);
         }
-        int before = out.length();
-        outline.trace(new Ink(transform));
-        if (mode == NOTHING) {
-            // Traced all the same, so that a fault in path data is found whatever the colours are.
-            out.setLength(before);
-        } else if (out.length() > before) {
-            out.append(mode == FILL ? "f\n" : mode == STROKE ? "S\n" : "B\n");
-        }
+        begun = out.length();
+        ink.transform = transform;
+        return ink;
     }
 
-    /** Opens a text; runs follow. */
-    void beginText() {
-        out.append("BT\n");
+    /** Ends the outline. One that is not seen is traced all the same, so that a fault in path data is found whatever the colours are. */
+    void close() {
+        if (mode == NOTHING) {
+            out.cutTo(begun);
+        } else if (out.length() > begun) {
+            out.add(mode == FILL ? "f\n" : mode == STROKE ? "S\n" : "B\n");
+        }
     }
 
     /**
-     * Writes one run of glyphs.
+     * Draws a text. Printer correction moves it as a whole and does not stretch it.
      *
      * @param transform the element's transform, which turns and scales the glyphs
-     * @param xPt where the run starts on the page, in points, corrected
-     * @param yPt its baseline there
+     * @param x where it stands, in the element's millimetres
+     * @param y its first baseline there
      */
-    void run(Style style, Transform transform, Run run, double xPt, double yPt) {
-        int mode = mode(style);
-        if (mode == NOTHING) {
+    void text(SetText text, Transform transform, double x, double y) {
+        List<SetRun> runs = text.runs();
+        if (runs.isEmpty()) {
             return;
         }
-        set(style, transform, mode);
-        if (mode != textMode) {
-            textMode = mode;
-            out.append(mode).append(" Tr\n");
+        double shiftX = plate.shiftX(transform.x(x, y));
+        double shiftY = plate.shiftY(transform.y(x, y));
+        out.add("BT\n");
+        for (int i = 0; i < runs.size(); i++) {
+            SetRun run = runs.get(i);
+            double runX = x + run.rightMm();
+            double runY = y + run.downMm();
+            out.add(run.before());
+            run(run, transform, plate.plainXPt(transform.x(runX, runY) + shiftX), plate.plainYPt(transform.y(runX, runY) + shiftY));
+            out.add(run.after());
+        }
+        out.add("ET\n");
+    }
+
+    private void run(SetRun run, Transform transform, double xPt, double yPt) {
+        Style style = run.style();
+        int how = mode(!style.fill().isNone(), !style.stroke().isNone());
+        if (how == NOTHING) {
+            return;
+        }
+        set(style, transform, how);
+        if (how != textMode) {
+            textMode = how;
+            out.add((char) ('0' + how)).add(" Tr\n");
         }
         if (face != run.face()) {
             face = run.face();
@@ -91,52 +129,24 @@ final class Pen {
         number(-size * transform.c());
         number(size * transform.d());
         number(xPt);
-        number(yPt);
-        out.append("Tm\n");
-        flush();
-        canvas.showText(run.array());
-    }
-
-    /** What follows stands for this text, for readers that put words together by their heights. */
-    void beginActualText(String text) {
-        out.append("/Span<</ActualText<FEFF");
-        for (int i = 0; i < text.length(); i++) {
-            for (int shift = 12; shift >= 0; shift -= 4) {
-                out.append(Character.toUpperCase(Character.forDigit(text.charAt(i) >> shift & 15, 16)));
-            }
-        }
-        out.append(">>>BDC\n");
-    }
-
-    void endActualText() {
-        out.append("EMC\n");
-    }
-
-    /** Closes a text. */
-    void endText() {
-        out.append("ET\n");
+        number(yPt).add("Tm\n").add(run.shown());
     }
 
     /** All that has been written goes to the page. */
     void flush() {
-        if (out.length() > 0) {
-            canvas.setLiteral(out.toString());
-            out.setLength(0);
-        }
+        out.moveTo(canvas);
     }
 
-    private static int mode(Style style) {
-        boolean fills = !style.fill().isNone();
-        boolean strokes = !style.stroke().isNone();
+    private static int mode(boolean fills, boolean strokes) {
         return fills ? strokes ? FILL_AND_STROKE : FILL : strokes ? STROKE : NOTHING;
     }
 
-    private void set(Style style, Transform transform, int mode) {
-        if (mode != STROKE && fill != style.fill().rgb()) {
+    private void set(Style style, Transform transform, int how) {
+        if (how != STROKE && fill != style.fill().rgb()) {
             fill = style.fill().rgb();
-            colour(fill).append("rg\n");
+            colour(fill).add("rg\n");
         }
-        if (mode != FILL) {
+        if (how != FILL) {
             setStroke(style.stroke(), transform.growth());
         }
     }
@@ -144,78 +154,74 @@ final class Pen {
     private void setStroke(Stroke to, double growth) {
         if (!miterSet) {
             miterSet = true;
-            out.append(MITER_LIMIT).append(" M\n");
+            out.number(MITER_LIMIT).add("M\n");
         }
         if (stroke != to.paint().rgb()) {
             stroke = to.paint().rgb();
-            colour(stroke).append("RG\n");
+            colour(stroke).add("RG\n");
         }
         double width = to.widthMm() * growth * Plate.POINTS_PER_MM;
         if (width != widthPt) {
             widthPt = width;
-            number(width).append("w\n");
+            number(width).add("w\n");
         }
-        if (!dashMm.equals(to.dashMm()) || !dashMm.isEmpty() && dashGrowth != growth) {
+        if (dashMm != to.dashMm() && !dashMm.equals(to.dashMm()) || !dashMm.isEmpty() && dashGrowth != growth) {
             dashMm = to.dashMm();
             dashGrowth = growth;
-            out.append('[');
+            out.add('[');
             for (double length : dashMm) {
                 number(length * growth * Plate.POINTS_PER_MM);
             }
-            out.append("] 0 d\n");
+            out.add("] 0 d\n");
         }
         if (cap != to.cap()) {
             cap = to.cap();
-            out.append(cap).append(" J\n");
+            out.number(cap).add("J\n");
         }
         if (join != to.join()) {
             join = to.join();
-            out.append(join).append(" j\n");
+            out.number(join).add("j\n");
         }
     }
 
-    private StringBuilder colour(int rgb) {
+    private ContentBytes colour(int rgb) {
         number((rgb >> 16 & 255) / 255.0);
         number((rgb >> 8 & 255) / 255.0);
         return number((rgb & 255) / 255.0);
     }
 
-    private StringBuilder number(double number) {
-        return PdfNumbers.append(out, number);
+    private ContentBytes number(double number) {
+        return out.number(number);
     }
 
     /** Takes an outline's points through the element's transform and the plate. */
     private final class Ink implements Track {
 
-        private final Transform transform;
-
-        Ink(Transform transform) {
-            this.transform = transform;
-        }
+        private Transform transform;
 
         @Override
         public void move(double x, double y) {
-            point(x, y).append("m\n");
+            point(x, y).add("m\n");
         }
 
         @Override
         public void line(double x, double y) {
-            point(x, y).append("l\n");
+            point(x, y).add("l\n");
         }
 
         @Override
         public void curve(double x1, double y1, double x2, double y2, double x, double y) {
             point(x1, y1);
             point(x2, y2);
-            point(x, y).append("c\n");
+            point(x, y).add("c\n");
         }
 
         @Override
         public void close() {
-            out.append("h\n");
+            out.add("h\n");
         }
 
-        private StringBuilder point(double x, double y) {
+        private ContentBytes point(double x, double y) {
             number(plate.xPt(transform.x(x, y)));
             return number(plate.yPt(transform.y(x, y)));
         }

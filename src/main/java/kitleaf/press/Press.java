@@ -20,7 +20,9 @@ public final class Press {
     private final MarkupSource source;
     private final PdfSink sink;
     private final Warnings warnings = new Warnings();
+    private final Styles styles = new Styles();
     private Binder binder;
+    private Compositor compositor;
     private PageArtist artist;
 
     private Press(MarkupSource source, PdfSink sink, PressSettings settings) {
@@ -100,7 +102,10 @@ public final class Press {
             binder = new Binder(root, sink, settings);
         }
         Pen pen = new Pen(binder.page(plate), plate);
-        artist = new PageArtist(binder.pages(), element, pen, warnings);
+        if (compositor == null) {
+            compositor = new Compositor(new GlyphCodes(binder.aside()));
+        }
+        artist = new PageArtist(binder.pages(), element, pen, styles, compositor, warnings);
     }
 
     private static double side(Element page, String name) throws MarkupException {

@@ -1,7 +1,5 @@
 package kitleaf.press;
 
-import com.lowagie.text.pdf.PdfTextArray;
-
 /** Glyphs of one face and size in a row, with the moves between them. */
 final class Run {
 
@@ -11,14 +9,16 @@ final class Run {
     /** Moves are written with two decimals; what that drops is made up at the next. */
     private static final double STEPS = 100;
 
+    private final GlyphCodes codes;
     private final Face face;
     private final double sizePt;
     private final double startPt;
-    private final PdfTextArray array = new PdfTextArray();
-    private final StringBuilder pending = new StringBuilder();
+    private final ContentBytes array = new ContentBytes(64).add('[');
+    private boolean open;
     private double endPt;
 
-    Run(Face face, double sizePt, double startPt) {
+    Run(GlyphCodes codes, Face face, double sizePt, double startPt) {
+        this.codes = codes;
         this.face = face;
         this.sizePt = sizePt;
         this.startPt = startPt;
@@ -43,22 +43,29 @@ final class Run {
         double steps = Math.rint((endPt - atPt) / sizePt * PER_EM * STEPS);
         if (steps != 0) {
             close();
-            array.add((float) (steps / STEPS));
+            array.number(steps / STEPS);
+            // No space is needed before the next string.
+            array.cutTo(array.length() - 1);
             endPt -= steps / STEPS / PER_EM * sizePt;
         }
-        pending.append(piece.text());
+        if (!open) {
+            open = true;
+            array.add('(');
+        }
+        array.add(codes.of(face, piece.text()));
         endPt += piece.advanceEm() * sizePt;
     }
 
-    PdfTextArray array() {
+    /** The operator that shows it (ISO 32000-1, 9.4.3); nothing is added after. */
+    byte[] shown() {
         close();
-        return array;
+        return array.add("]TJ\n").toBytes();
     }
 
     private void close() {
-        if (pending.length() > 0) {
-            array.add(pending.toString());
-            pending.setLength(0);
+        if (open) {
+            open = false;
+            array.add(')');
         }
     }
 }

@@ -1,6 +1,8 @@
 package kitleaf.press;
 
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -46,38 +48,60 @@ final class Vocabulary {
 
     private static final Set<String> WORDED = Set.of("text", "tspan", "code");
 
+    /** One element, with what it takes at hand: every tag of every sheet is looked up here. */
+    static final class Tag {
+
+        private final Set<String> children;
+        /** The attributes, and whether each is for presentation. */
+        private final Map<String, Boolean> attributes = new HashMap<>();
+        private final boolean worded;
+
+        private Tag(String name) {
+            children = new HashSet<>(CHILDREN.getOrDefault(name, Set.of()));
+            worded = WORDED.contains(name);
+            OWN.get(name).forEach(own -> attributes.put(own, false));
+            (PRESENTED.contains(name) ? PRESENTATION : name.equals("tspan") ? SPAN : Set.<String>of())
+                    .forEach(presentation -> attributes.put(presentation, true));
+        }
+
+        boolean allows(String child) {
+            return children.contains(child);
+        }
+
+        /** Whether characters may stand in it. */
+        boolean takesText() {
+            return worded;
+        }
+
+        boolean takes(String attribute) {
+            return attributes.containsKey(attribute);
+        }
+
+        boolean isPresentation(String attribute) {
+            return attributes.get(attribute);
+        }
+
+        /** All it takes, in the alphabet's order. */
+        Collection<String> attributes() {
+            return new TreeSet<>(attributes.keySet());
+        }
+    }
+
+    private static final Map<String, Tag> TAGS = new HashMap<>();
+
+    static {
+        OWN.keySet().forEach(name -> TAGS.put(name, new Tag(name)));
+    }
+
     private Vocabulary() {
     }
 
-    static boolean isElement(String name) {
-        return OWN.containsKey(name);
+    /** The element of that name, or null. */
+    static Tag tag(String name) {
+        return TAGS.get(name);
     }
 
     static Collection<String> elements() {
         return OWN.keySet();
-    }
-
-    /** Whether characters may stand in it. */
-    static boolean takesText(String element) {
-        return WORDED.contains(element);
-    }
-
-    static boolean allows(String parent, String child) {
-        return CHILDREN.getOrDefault(parent, Set.of()).contains(child);
-    }
-
-    static boolean isPresentation(String element, String attribute) {
-        return PRESENTED.contains(element) ? PRESENTATION.contains(attribute)
-                : element.equals("tspan") && SPAN.contains(attribute);
-    }
-
-    static boolean takes(String element, String attribute) {
-        return OWN.get(element).contains(attribute) || isPresentation(element, attribute);
-    }
-
-    static Collection<String> attributes(String element) {
-        Set<String> all = new TreeSet<>(OWN.get(element));
-        PRESENTATION.stream().filter(name -> isPresentation(element, name)).forEach(all::add);
-        return all;
     }
 }

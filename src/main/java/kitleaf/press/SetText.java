@@ -1,0 +1,30 @@
+package kitleaf.press;
+
+import java.util.List;
+
+/**
+ * A text set in type, ready for any page and any place on it.
+ *
+ * @param runs in the order they are drawn
+ * @param cut whether not all of the text is there
+ * @param whole the text as it should be
+ * @param kept what is drawn of it
+ * @param missing the glyphs drawn as boxes
+ */
+record SetText(List<SetRun> runs, boolean cut, String whole, String kept, List<Glyph> missing) {
+
+    SetText {
+        runs = List.copyOf(runs);
+        missing = List.copyOf(missing);
+    }
+
+    /** Tells what the reader of the page should know. */
+    void warn(int page, Warnings warnings) {
+        if (cut) {
+            warnings.cut(page, whole, kept);
+        }
+        for (Glyph glyph : missing) {
+            warnings.missing(page, glyph);
+        }
+    }
+}
