@@ -60,7 +60,7 @@ public final class BasketReader {
         Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
         Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
         SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
-                .ifPresent(source -> reader.gather(pieces(where.file(), source, where.basket().orElse(own), settings)));
+                .ifPresent(source -> reader.gather(pieces(where.file(), source, where.basket().orElse(own), settings, new Recurring())));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(settings, Optional.empty());
         return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
@@ -92,8 +92,9 @@ public final class BasketReader {
         List<Path> files = BasketFiles.pieces(basket, naming);
         naming.all().forEach(problems::add);
         allPieces = naming.none();
+        Recurring recurring = new Recurring();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        (files.size() < MANY ? files.stream() : files.parallelStream()).map(file -> inside(file, basket, settings)).toList()
+        (files.size() < MANY ? files.stream() : files.parallelStream()).map(file -> inside(file, basket, settings, recurring)).toList()
                 .forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
@@ -106,7 +107,7 @@ public final class BasketReader {
         Optional<Path> basket = BasketFiles.basketOf(file);
         Settings settings = basket.map(this::settings).orElseGet(this::usual);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
-        gather(pieces(file, basket.orElse(own), settings));
+        gather(pieces(file, basket.orElse(own), settings, new Recurring()));
         allPieces = false;
         return finish(settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
     }
@@ -156,25 +157,25 @@ public final class BasketReader {
     }
 
     /** Reads one file of a folder, unless it leads out of it. */
-    private static ReadFile inside(Path file, Path basket, Settings settings) {
+    private static ReadFile inside(Path file, Path basket, Settings settings, Recurring recurring) {
         Problems problems = new Problems();
-        return BasketFiles.inside(basket, file, problems) ? pieces(file, basket, settings)
+        return BasketFiles.inside(basket, file, problems) ? pieces(file, basket, settings, recurring)
                 : new ReadFile(List.of(), new TableRows(), problems, false);
     }
 
     /** Reads one file; touches nothing that other files touch. */
-    private static ReadFile pieces(Path file, Path top, Settings settings) {
+    private static ReadFile pieces(Path file, Path top, Settings settings, Recurring recurring) {
         Problems problems = new Problems();
-        return SourceReader.read(file, BasketFiles.shown(file), problems).map(source -> pieces(file, source, top, settings))
+        return SourceReader.read(file, BasketFiles.shown(file), problems).map(source -> pieces(file, source, top, settings, recurring))
                 .orElseGet(() -> new ReadFile(List.of(), new TableRows(), problems, false));
     }
 
-    private static ReadFile pieces(Path file, Source source, Path top, Settings settings) {
+    private static ReadFile pieces(Path file, Source source, Path top, Settings settings, Recurring recurring) {
         Problems problems = new Problems();
         List<PieceReader.ReadPiece> pieces = new ArrayList<>();
         TableRows rows = new TableRows();
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
-        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), rows, problems);
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), recurring, rows, problems);
         YamlTree.Documents read = YamlTree.read(source, problems);
         if (read.documents().isEmpty() && read.whole()) {
             problems.add(source.name(), Fault.of("file.empty"));

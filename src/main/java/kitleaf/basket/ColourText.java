@@ -12,8 +12,7 @@ record ColourText() implements Form<Colour> {
     public Colour read(String text) throws Fault {
         String low = text.strip().toLowerCase(Locale.ROOT);
         if (Colour.isHex(low, Colour.DIGITS)) {
-            // The same threads come again in piece after piece.
-            return new Colour(low.intern());
+            return new Colour(low);
         }
         if (Colour.isHex(low, SHORT)) {
             return new Colour(low.replaceAll("[0-9a-f]", "$0$0"));

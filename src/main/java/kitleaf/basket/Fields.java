@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,11 +24,14 @@ final class Fields {
     /** A value in quotes that are none to YAML. */
     private static final Pattern CURLY = Pattern.compile("[“”„‟«»‘’‚‛](.+)[“”„‟«»‘’‚‛]");
 
+    /** What stands under each known key. It is there for every value and told of hardly any. */
+    private static final Map<String, Said> SAID = new ConcurrentHashMap<>();
+
     private final Node.Mapping mapping;
     private final Said what;
     private final Problems problems;
     /** Known keys that were probably meant by unknown ones: telling that they are missing too would be noise. */
-    private final Set<String> misspelt = new HashSet<>();
+    private final Set<String> misspelt = new HashSet<>(2);
 
     private Fields(Node.Mapping mapping, Said what, Problems problems) {
         this.mapping = mapping;
@@ -52,22 +56,33 @@ final class Fields {
         }
         problems.witness().keys(mapping, what, known);
         Fields fields = new Fields(mapping, what, problems);
-        mapping.entries().forEach((key, entry) -> {
-            int colon = key.indexOf(':');
-            if (colon > 0 && known.contains(key.substring(0, colon))) {
-                fields.misspelt.add(key.substring(0, colon));
-                problems.add(entry.key(), Fault.of("fields.no-space", Quote.bare(key), key.substring(0, colon + 1)));
-            } else if (!known.contains(key)) {
-                NearMiss.of(key, known).ifPresent(fields.misspelt::add);
-                problems.add(entry.key(), Fault.of(Said.of("fields.unknown", Quote.bare(key), what), Advice.on(key, known)));
+        for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
+            if (!known.contains(entry.getKey())) {
+                fields.unknown(entry.getKey(), entry.getValue(), known);
             }
-        });
+        }
         return Optional.of(fields);
     }
 
-    /** What stands under a key, as it is told. */
+    private void unknown(String key, Node.Entry entry, List<String> known) {
+        int colon = key.indexOf(':');
+        if (colon > 0 && known.contains(key.substring(0, colon))) {
+            misspelt.add(key.substring(0, colon));
+            problems.add(entry.key(), Fault.of("fields.no-space", Quote.bare(key), key.substring(0, colon + 1)));
+        } else {
+            NearMiss.of(key, known).ifPresent(misspelt::add);
+            problems.add(entry.key(), Fault.of(Said.of("fields.unknown", Quote.bare(key), what), Advice.on(key, known)));
+        }
+    }
+
+    /** What stands under a key, as it is told; only for keys that the readers know. */
     static Said key(String key) {
-        return Said.of("thing.key", key);
+        Said said = SAID.get(key);
+        if (said == null) {
+            said = Said.of("thing.key", key);
+            SAID.put(key, said);
+        }
+        return said;
     }
 
     Place place() {
@@ -109,7 +124,8 @@ final class Fields {
 
     /** The value under a key, if it is there. */
     <T> Optional<T> value(String key, Form<T> form) {
-        return node(key, form.example()).flatMap(node -> scalar(node, key(key), form));
+        Optional<Node> node = node(key, form.example());
+        return node.isEmpty() ? Optional.empty() : scalar(node.get(), key(key), form);
     }
 
     /** The value under a key that must be there. */
@@ -221,14 +237,21 @@ final class Fields {
 
     /** Tells that a key is missing, if it is. */
     void require(String key, String example) {
-        require(key, example, Said.of("fields.missing.write", what, key, example));
+        problems.witness().needed(mapping, key);
+        if (!meant(key)) {
+            missing(key, example, Said.of("fields.missing.write", what, key, example));
+        }
     }
 
     private void require(String key, String example, Said how) {
         problems.witness().needed(mapping, key);
         if (!meant(key)) {
-            problems.add(place(), Fault.of(Said.of("fields.missing.wrong", what, key, example), how));
+            missing(key, example, how);
         }
+    }
+
+    private void missing(String key, String example, Said how) {
+        problems.add(place(), Fault.of(Said.of("fields.missing.wrong", what, key, example), how));
     }
 
     private void noValue(String key, Node.Entry entry, String example) {

@@ -19,17 +19,19 @@ final class PieceReader {
 
     private final Settings settings;
     private final Tables tables;
+    private final Recurring recurring;
     private final TableRows rows;
     private final Problems problems;
 
     PieceReader(Settings settings, Tables tables, Problems problems) {
-        this(settings, tables, new TableRows(), problems);
+        this(settings, tables, new Recurring(), new TableRows(), problems);
     }
 
-    /** A reader of pieces that share tables with others, whose rows are remembered together. */
-    PieceReader(Settings settings, Tables tables, TableRows rows, Problems problems) {
+    /** A reader of pieces that share threads and tables with others, whose rows are remembered together. */
+    PieceReader(Settings settings, Tables tables, Recurring recurring, TableRows rows, Problems problems) {
         this.settings = settings;
         this.tables = tables;
+        this.recurring = recurring;
         this.rows = rows;
         this.problems = problems;
     }
@@ -78,7 +80,7 @@ final class PieceReader {
 
     private List<CalledThread> threads(Fields fields, TableRows.Owner owner, Shares shares) {
         Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
-        ThreadReader reader = new ThreadReader(settings, shares, problems);
+        ThreadReader reader = new ThreadReader(settings, recurring, shares, problems);
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
             return tables.find(table.get(), "threads", "fog-bell.csv")

@@ -39,6 +39,20 @@ final class Quote {
                 || (character >= 0x2066 && character <= 0x2069);
     }
 
+    /** Whether a text has such a character. */
+    static boolean hides(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < ' ' || c > '~') && hidden(text.codePointAt(i))) {
+                return true;
+            }
+            if (Character.isHighSurrogate(c)) {
+                i++;
+            }
+        }
+        return false;
+    }
+
     /** A text composed to one form, so that the same letters are the same text (Unicode NFC). */
     static String composed(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFC);

@@ -1,8 +1,8 @@
 package kitleaf.basket;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The text of one file and the name to call it by. Places in it are counted in characters (Unicode
@@ -32,14 +32,19 @@ final class Source {
     }
 
     private static int[] starts(String text) {
-        IntStream.Builder starts = IntStream.builder().add(0);
+        int[] starts = new int[64];
+        int count = 1;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n')) {
-                starts.add(i + 1);
+                if (count == starts.length - 1) {
+                    starts = Arrays.copyOf(starts, 2 * starts.length);
+                }
+                starts[count++] = i + 1;
             }
         }
-        return starts.add(text.length() + 1).build().toArray();
+        starts[count++] = text.length() + 1;
+        return Arrays.copyOf(starts, count);
     }
 
     /** A source that has only one line of this one, under its own number: what a place needs once the rest has been read. */

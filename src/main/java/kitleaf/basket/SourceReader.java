@@ -113,8 +113,22 @@ final class SourceReader {
                 fault.wrong(), fault.write(), Optional.of(start + "\uFFFD"));
     }
 
+    /** Whether there is nothing but ASCII's letters, blanks and line breaks, as in most files. */
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < ' ' || c > '~') && c != '\n' && c != '\r' && c != '\t') {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Refuses characters that steer screens, which YAML and CSV cannot hold either. */
     private static boolean shown(Source source, Problems problems) {
+        if (plain(source.text())) {
+            return true;
+        }
         for (int number = 1; number <= source.lineCount(); number++) {
             String line = source.line(number).orElseThrow();
             int column = 0;

@@ -39,14 +39,17 @@ final class StitchReader {
     /** The stitches in the order they were written. */
     List<StitchCount> read(Node node) {
         List<StitchCount> counts = new ArrayList<>();
-        Fields.of(node, Fields.key("stitches"), EXAMPLE, KIND_WORDS, problems).ifPresent(fields -> {
-            for (String word : fields.entries().keySet()) {
-                StitchKind kind = KINDS.get(word);
-                if (kind != null) {
-                    fields.node(word, "120").flatMap(count -> one(fields, word, kind, count)).ifPresent(counts::add);
-                }
+        Optional<Fields> fields = Fields.of(node, Fields.key("stitches"), EXAMPLE, KIND_WORDS, problems);
+        if (fields.isEmpty()) {
+            return counts;
+        }
+        for (String word : fields.get().entries().keySet()) {
+            StitchKind kind = KINDS.get(word);
+            Optional<Node> count = kind == null ? Optional.empty() : fields.get().node(word, "120");
+            if (count.isPresent()) {
+                one(fields.get(), word, kind, count.get()).ifPresent(counts::add);
             }
-        });
+        }
         return counts;
     }
 

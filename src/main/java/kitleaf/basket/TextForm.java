@@ -21,7 +21,7 @@ record TextForm(int most, String example) implements Form<String> {
         if (stripped.isEmpty()) {
             throw Fault.of("text.empty", example);
         }
-        if (stripped.codePoints().anyMatch(Quote::hidden)) {
+        if (Quote.hides(stripped)) {
             throw Fault.of("text.hidden", Quote.bare(stripped));
         }
         int length = stripped.codePointCount(0, stripped.length());

@@ -22,6 +22,13 @@ final class ThreadReader {
     /** The most threads taken in one list: ten charts of every colour there is. */
     static final int MOST = 5000;
 
+    private static final Said THREAD = Said.of("thing.thread");
+    private static final Form<String> CODE = new TextForm("K12");
+    private static final Form<String> NAME = new TextForm("Ebb grey");
+    private static final Form<Colour> COLOUR = new ColourText();
+    private static final Form<String> SYMBOL = new TextForm(3, "\"●\"");
+    private static final Form<Double> SHARE = PercentText.share();
+    private static final Form<String> LOT = new TextForm("7 B");
     private static final Form<Integer> STRANDS = new WholeText(1, CalledThread.MOST_STRANDS, "2");
     private static final Form<Double> SKEINS_USED =
             new NumberText(0, true, 1000, "used.skeins", "1.5");
@@ -32,17 +39,20 @@ final class ThreadReader {
      */
     private static final int FEWEST_A_SKEIN = 10;
 
-    private final Settings settings;
+    private final Recurring recurring;
     private final Shares shares;
     private final Problems problems;
+    private final Form<String> skein;
 
     /**
      * A reader of threads.
      *
+     * @param recurring what other threads had already
      * @param shares takes what shares they have
      */
-    ThreadReader(Settings settings, Shares shares, Problems problems) {
-        this.settings = settings;
+    ThreadReader(Settings settings, Recurring recurring, Shares shares, Problems problems) {
+        this.skein = new PutUpName(settings.putUps(), settings.putUpsKnown());
+        this.recurring = recurring;
         this.shares = shares;
         this.problems = problems;
     }
@@ -56,32 +66,39 @@ final class ThreadReader {
         }
         Set<String> codes = new HashSet<>();
         for (Node node : nodes) {
-            Fields.of(node, Said.of("thing.thread"), EXAMPLE, KEYS, problems).ifPresent(fields -> {
-                Optional<String> code = fields.required("code", new TextForm("K12"));
-                code.filter(c -> !codes.add(c)).ifPresent(c -> fields.wrong("code", Fault.of("thread.twice", Quote.bare(c))));
-                thread(fields, code).ifPresent(threads::add);
-            });
+            Optional<Fields> fields = Fields.of(node, THREAD, EXAMPLE, KEYS, problems);
+            if (fields.isPresent()) {
+                Optional<String> code = fields.get().required("code", CODE);
+                if (code.isPresent() && !codes.add(code.get())) {
+                    fields.get().wrong("code", Fault.of("thread.twice", Quote.bare(code.get())));
+                }
+                thread(fields.get(), code).ifPresent(threads::add);
+            }
         }
         return threads;
     }
 
     private Optional<CalledThread> thread(Fields fields, Optional<String> code) {
-        Optional<String> name = fields.value("name", new TextForm("Ebb grey"));
-        Optional<Colour> colour = fields.value("colour", new ColourText());
-        Optional<String> symbol = fields.value("symbol", new TextForm(3, "\"●\""));
-        String skein = fields.value("skein", new PutUpName(settings.putUps(), settings.putUpsKnown())).orElse(PutUp.COTTON.name());
+        Optional<String> name = fields.value("name", NAME);
+        Optional<Colour> colour = fields.value("colour", COLOUR);
+        Optional<String> symbol = fields.value("symbol", SYMBOL);
+        String putUp = fields.value("skein", skein).orElse(PutUp.COTTON.name());
         int strands = fields.value("strands", STRANDS).orElse(USUAL_STRANDS);
-        List<StitchCount> stitches = fields.node("stitches", StitchReader.EXAMPLE)
-                .map(new StitchReader(problems)::read).orElseGet(List::of);
-        Optional<Double> share = fields.value("share", PercentText.share());
-        share.ifPresent(fraction -> shares.add(fields.placeOf("share"), fraction, strands));
+        Optional<Node> written = fields.node("stitches", StitchReader.EXAMPLE);
+        List<StitchCount> stitches = written.isEmpty() ? List.of() : new StitchReader(problems).read(written.get());
+        Optional<Double> share = fields.value("share", SHARE);
+        if (share.isPresent()) {
+            shares.add(fields.placeOf("share"), share.get(), strands);
+        }
         Optional<Used> used = used(fields, stitches.stream().anyMatch(one -> one.kind() == StitchKind.OTHER));
         Optional<Integer> over = fields.value("over", ClothReader.OVER);
-        Optional<String> lot = fields.value("lot", new TextForm("7 B"));
-        // The same threads come again in piece after piece; their words are kept once.
-        return code.map(c -> new CalledThread(c.intern(), name.map(String::intern), colour, symbol.map(String::intern), skein, strands, stitches,
-                share.map(OptionalDouble::of).orElseGet(OptionalDouble::empty), used,
-                over.map(OptionalInt::of).orElseGet(OptionalInt::empty), lot));
+        Optional<String> lot = fields.value("lot", LOT);
+        if (code.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new CalledThread(recurring.words(code).get(), recurring.words(name), recurring.colour(colour), recurring.words(symbol),
+                putUp, strands, recurring.stitches(stitches), share.isPresent() ? OptionalDouble.of(share.get()) : OptionalDouble.empty(), used,
+                over.isPresent() ? OptionalInt.of(over.get()) : OptionalInt.empty(), recurring.words(lot)));
     }
 
     private Optional<Used> used(Fields thread, boolean others) {

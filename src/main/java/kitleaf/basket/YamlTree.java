@@ -32,6 +32,11 @@ final class YamlTree {
     private final Problems problems;
     private final YAMLParser parser;
 
+    // Of the token at hand: where it begins and ends, and its first character.
+    private JsonLocation start;
+    private JsonLocation end;
+    private int first;
+
     private YamlTree(Source source, Problems problems, YAMLParser parser) {
         this.source = source;
         this.problems = problems;
@@ -55,7 +60,7 @@ final class YamlTree {
         List<Node> documents = new ArrayList<>();
         try (YAMLParser parser = FACTORY.createParser(source.text())) {
             YamlTree tree = new YamlTree(source, problems, parser);
-            while (parser.nextToken() != null) {
+            while (tree.next() != null) {
                 if (documents.size() == MOST_DOCUMENTS) {
                     throw new Stop(tree.place(), Fault.of("document.most", MOST_DOCUMENTS + 1, MOST_DOCUMENTS));
                 }
@@ -70,6 +75,15 @@ final class YamlTree {
             throw new IllegalStateException("a text in memory could not be read", e);
         }
         return new Documents(documents, false);
+    }
+
+    /** Goes to the next token and takes note of where it stands; the parser makes its places anew each time it is asked. */
+    private JsonToken next() throws IOException {
+        JsonToken token = parser.nextToken();
+        start = parser.currentTokenLocation();
+        end = parser.currentLocation();
+        first = source.characterAt(Math.toIntExact(start.getCharOffset()));
+        return token;
     }
 
     private Node node(int depth) throws IOException, Stop {
@@ -87,20 +101,20 @@ final class YamlTree {
         return refused ? new Node.Refused(place) : node;
     }
 
-    private Node mapping(Place start, int depth) throws IOException, Stop {
+    private Node mapping(Place from, int depth) throws IOException, Stop {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         // A mapping in braces is marked at its brace, one on lines of its own at its first key.
-        boolean braces = firstCharacter() == '{';
-        Place place = start;
+        boolean braces = first == '{';
+        Place place = from;
         String last = null;
-        while (parser.nextToken() != JsonToken.END_OBJECT) {
+        while (next() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             Place keyPlace = place();
-            if (!braces && firstCharacter() != '"' && FalseBlank.begins(key)) {
+            if (!braces && first != '"' && FalseBlank.begins(key)) {
                 throw new Stop(keyPlace, Fault.of("yaml.false-blank"));
             }
             boolean refused = refused(keyPlace);
-            parser.nextToken();
+            next();
             Node value = node(depth + 1);
             if (entries.isEmpty() && !braces) {
                 place = keyPlace;
@@ -130,14 +144,13 @@ final class YamlTree {
 
     private Node sequence(Place place, int depth) throws IOException, Stop {
         List<Node> items = new ArrayList<>();
-        while (parser.nextToken() != JsonToken.END_ARRAY) {
+        while (next() != JsonToken.END_ARRAY) {
             items.add(node(depth + 1));
         }
         return new Node.Sequence(place, items);
     }
 
     private Node scalar(Place place) throws IOException {
-        int first = firstCharacter();
         boolean quoted = (first == '"' || first == '\'' || first == '|' || first == '>')
                 && parser.currentToken() != JsonToken.VALUE_NULL;
         return new Node.Scalar(place, parser.getText(), quoted);
@@ -145,32 +158,29 @@ final class YamlTree {
 
     /** Whether the node or key at hand uses what is refused; if so it is told. */
     private boolean refused(Place place) {
-        if (parser.currentTokenLocation().getCharOffset() == parser.currentLocation().getCharOffset()) {
+        if (start.getCharOffset() == end.getCharOffset()) {
             // Nothing was written, or a mapping begins at its first key, which is asked next.
             return false;
         }
-        Optional<String> wrong = switch (firstCharacter()) {
-            case '*' -> Optional.of("yaml.alias");
-            case '&' -> Optional.of("yaml.anchor");
-            case '!' -> Optional.of("yaml.tag");
-            default -> Optional.empty();
+        String wrong = switch (first) {
+            case '*' -> "yaml.alias";
+            case '&' -> "yaml.anchor";
+            case '!' -> "yaml.tag";
+            default -> null;
         };
-        wrong.ifPresent(w -> problems.add(place, Fault.of(Said.of(w), Said.of("yaml.itself"))));
-        return wrong.isPresent();
+        if (wrong == null) {
+            return false;
+        }
+        problems.add(place, Fault.of(Said.of(wrong), Said.of("yaml.itself")));
+        return true;
     }
 
     /** The place of the token at hand: all of a value on one line, the first line of a longer one. */
     private Place place() {
-        JsonLocation start = parser.currentTokenLocation();
-        JsonLocation end = parser.currentLocation();
         int length = end.getLineNr() == start.getLineNr() ? end.getColumnNr() - start.getColumnNr()
                 : source.line(start.getLineNr()).map(line -> line.codePointCount(0, line.length())).orElse(1)
                         - start.getColumnNr() + 1;
         return new Place(source, start.getLineNr(), start.getColumnNr(), Math.max(1, length));
-    }
-
-    private int firstCharacter() {
-        return source.characterAt(Math.toIntExact(parser.currentTokenLocation().getCharOffset()));
     }
 
     /** Ends the reading of a file. */

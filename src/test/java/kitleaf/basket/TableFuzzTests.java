@@ -16,7 +16,7 @@ class TableFuzzTests {
         TableRows rows = new TableRows();
         TableRows.Owner owner = new TableRows.Owner("bell", Optional.empty());
         List<CalledThread> threads = SourceReader.decode(data, Path.of("t.csv"), problems)
-                .map(source -> new ThreadReader(Settings.USUAL, new Shares(), problems).read(new ThreadTable(source, problems).read(owner, rows)))
+                .map(source -> new ThreadReader(Settings.USUAL, new Recurring(), new Shares(), problems).read(new ThreadTable(source, problems).read(owner, rows)))
                 .orElseGet(List::of);
         rows.check(List.of("bell"), problems);
         problems.all().forEach(problem -> assertTrue(Written.english(problem).startsWith("t.csv"), problem.toString()));

@@ -48,7 +48,7 @@ class ThreadsCsvTests {
 
     private static List<CalledThread> read(String table, TableRows.Owner owner) {
         Problems problems = new Problems();
-        List<CalledThread> threads = new ThreadReader(Settings.UNREAD, new Shares(), problems)
+        List<CalledThread> threads = new ThreadReader(Settings.UNREAD, new Recurring(), new Shares(), problems)
                 .read(new ThreadTable(new Source(Path.of("t.csv"), table), problems).read(owner, new TableRows()));
         assertEquals(List.of(), problems.all().stream().map(Written::english).toList(), table);
         return threads;

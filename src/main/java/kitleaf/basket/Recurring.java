@@ -1,0 +1,50 @@
+package kitleaf.basket;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * What comes again in thread after thread and piece after piece: names, symbols, colours, small counts. Each is kept once, since a
+ * large basket is little else. May be asked from several readers at a time.
+ */
+final class Recurring {
+
+    /** So many of a kind are known at most; those that come after are kept by each thread for itself. */
+    private static final int MOST = 10_000;
+
+    private final Map<String, Optional<String>> words = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Colour>> colours = new ConcurrentHashMap<>();
+    private final Map<Integer, List<StitchCount>> crosses = new ConcurrentHashMap<>();
+
+    /** The same words, or the same nothing. */
+    Optional<String> words(Optional<String> read) {
+        return read.isEmpty() ? read : once(words, read.get(), read);
+    }
+
+    /** The same colour, or the same nothing. */
+    Optional<Colour> colour(Optional<Colour> read) {
+        return read.isEmpty() ? read : once(colours, read.get().hex(), read);
+    }
+
+    /** The same stitches. Only a number of plain crosses comes again often. */
+    List<StitchCount> stitches(List<StitchCount> read) {
+        if (read.size() != 1 || read.get(0).kind() != StitchKind.CROSS || read.get(0).worked().isPresent()) {
+            return List.copyOf(read);
+        }
+        List<StitchCount> known = crosses.get(read.get(0).count());
+        return known == null ? once(crosses, read.get(0).count(), List.copyOf(read)) : known;
+    }
+
+    private static <K, V> V once(Map<K, V> all, K key, V value) {
+        V known = all.get(key);
+        if (known != null) {
+            return known;
+        }
+        if (all.size() < MOST) {
+            all.put(key, value);
+        }
+        return value;
+    }
+}
