@@ -142,17 +142,23 @@ public final class BasketReader {
     }
 
     /**
-     * What came of one file.
+     * What came of one file. All files wait until the last is read, so it has nothing in it that is empty.
      *
-     * @param rows what became of the rows of tables
+     * @param rows what became of the rows of tables, where there were any
      * @param whole whether no piece in it was lost
      */
-    private record ReadFile(List<PieceReader.ReadPiece> pieces, TableRows rows, Problems problems, boolean whole) { }
+    private record ReadFile(List<PieceReader.ReadPiece> pieces, Optional<TableRows> rows, List<Problem> problems, boolean whole) {
+
+        /** A file of which no piece was read. */
+        static ReadFile lost(Problems problems) {
+            return new ReadFile(List.of(), Optional.empty(), problems.all(), false);
+        }
+    }
 
     private void gather(ReadFile file) {
         pieces.addAll(file.pieces());
-        rows.add(file.rows());
-        file.problems().all().forEach(problems::add);
+        file.rows().ifPresent(rows::add);
+        file.problems().forEach(problems::add);
         allPieces &= file.whole();
     }
 
@@ -160,14 +166,14 @@ public final class BasketReader {
     private static ReadFile inside(Path file, Path basket, Settings settings, Recurring recurring) {
         Problems problems = new Problems();
         return BasketFiles.inside(basket, file, problems) ? pieces(file, basket, settings, recurring)
-                : new ReadFile(List.of(), new TableRows(), problems, false);
+                : ReadFile.lost(problems);
     }
 
     /** Reads one file; touches nothing that other files touch. */
     private static ReadFile pieces(Path file, Path top, Settings settings, Recurring recurring) {
         Problems problems = new Problems();
         return SourceReader.read(file, BasketFiles.shown(file), problems).map(source -> pieces(file, source, top, settings, recurring))
-                .orElseGet(() -> new ReadFile(List.of(), new TableRows(), problems, false));
+                .orElseGet(() -> ReadFile.lost(problems));
     }
 
     private static ReadFile pieces(Path file, Source source, Path top, Settings settings, Recurring recurring) {
@@ -191,7 +197,7 @@ public final class BasketReader {
             }
             pieces.add(reader.read(document, BasketFiles.id(file, number)));
         }
-        return new ReadFile(pieces, rows, problems, whole);
+        return new ReadFile(List.copyOf(pieces), rows.none() ? Optional.empty() : Optional.of(rows), problems.all(), whole);
     }
 
     /** The {@code ---} that opens an empty document, which itself is nowhere. */

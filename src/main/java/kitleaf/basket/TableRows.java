@@ -63,6 +63,11 @@ final class TableRows {
         return false;
     }
 
+    /** Whether no table was read. */
+    boolean none() {
+        return taken.isEmpty() && left.isEmpty();
+    }
+
     /** Adds what was remembered of other files, which come after those remembered here. */
     void add(TableRows later) {
         taken.addAll(later.taken);
