@@ -4,12 +4,16 @@ import com.lowagie.text.pdf.PdfContentByte;
 import java.util.Arrays;
 
 /**
- * Page content as it is written, byte by byte: numbers with up to five decimals, whatever the locale. OpenPDF keeps only two decimals
- * from 1 upwards, so that a dash of 2.4 mm would drift along its line.
+ * Page content as it is written, byte by byte, whatever the locale. OpenPDF keeps only two decimals from 1 upwards, so that a dash of
+ * 2.4 mm would drift along its line.
  */
 final class ContentBytes {
 
-    private static final int ONE = 100_000;
+    /** Five decimals: what is laid end to end or multiplied, such as dashes and type sizes, stays true. */
+    private static final int FINE = 100_000;
+
+    /** Three decimals, for what stands by itself: in points, a place is off by less than a five-thousandth of a millimetre. */
+    private static final int PLAIN = 1_000;
 
     /** Below this a number's whole part is an int; no place on a page comes near. */
     private static final double LARGE = 1e9;
@@ -56,8 +60,17 @@ final class ContentBytes {
         return this;
     }
 
+    /** A place in points, or a share of 255 for a colour, and a space. */
+    ContentBytes place(double number) {
+        return number(number, PLAIN);
+    }
+
     /** A number and a space. */
     ContentBytes number(double number) {
+        return number(number, FINE);
+    }
+
+    private ContentBytes number(double number, int one) {
         double size = number;
         if (number < 0) {
             size = -number;
@@ -66,8 +79,8 @@ final class ContentBytes {
             return add(number < 0 ? "-" : "").add(Long.toString((long) size)).add(' ');
         }
         int whole = (int) size;
-        int rest = (int) ((size - whole) * ONE + 0.5);
-        if (rest == ONE) {
+        int rest = (int) ((size - whole) * one + 0.5);
+        if (rest == one) {
             whole++;
             rest = 0;
         }
@@ -77,7 +90,7 @@ final class ContentBytes {
         whole(whole);
         if (rest != 0) {
             add('.');
-            for (int digit = ONE / 10; rest != 0; digit /= 10) {
+            for (int digit = one / 10; rest != 0; digit /= 10) {
                 add((char) ('0' + rest / digit));
                 rest %= digit;
             }

@@ -128,8 +128,7 @@ final class Pen {
         number(-size * transform.b());
         number(-size * transform.c());
         number(size * transform.d());
-        number(xPt);
-        number(yPt).add("Tm\n").add(run.shown());
+        out.place(xPt).place(yPt).add("Tm\n").add(run.shown());
     }
 
     /** All that has been written goes to the page. */
@@ -185,9 +184,7 @@ final class Pen {
     }
 
     private ContentBytes colour(int rgb) {
-        number((rgb >> 16 & 255) / 255.0);
-        number((rgb >> 8 & 255) / 255.0);
-        return number((rgb & 255) / 255.0);
+        return out.place((rgb >> 16 & 255) / 255.0).place((rgb >> 8 & 255) / 255.0).place((rgb & 255) / 255.0);
     }
 
     private ContentBytes number(double number) {
@@ -222,8 +219,7 @@ final class Pen {
         }
 
         private ContentBytes point(double x, double y) {
-            number(plate.xPt(transform.x(x, y)));
-            return number(plate.yPt(transform.y(x, y)));
+            return out.place(plate.xPt(transform.x(x, y))).place(plate.yPt(transform.y(x, y)));
         }
     }
 }
