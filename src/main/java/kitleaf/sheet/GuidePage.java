@@ -72,15 +72,6 @@ public record GuidePage(Box window, boolean topEdge, boolean leftEdge, boolean b
     public record Mark(double atMm, double lengthMm, String label) { }
 
     /**
-     * A line where two pages meet.
-     *
-     * @param side {@code left}, {@code top}, {@code right} or {@code bottom} of this page's window
-     * @param letter the same on both pages
-     * @param note what to do there
-     */
-    public record Join(String side, String letter, String note) { }
-
-    /**
      * What stands elsewhere in large print.
      *
      * @param head above the window

@@ -18,7 +18,7 @@ import java.util.Objects;
  * @param joins the lines where it meets its neighbours
  */
 public record TiledPage(PageFrame frame, Box window, double leftMm, double topMm, int column, int row, int columns, int rows,
-                        List<GuidePage.Join> joins) {
+                        List<Join> joins) {
 
     /** Copies the list. */
     public TiledPage {

@@ -98,7 +98,7 @@ final class WallTiles {
                 Span x = across.get(column);
                 Span y = down.get(row);
                 tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(around.sideMm(), around.topMm(), x.lengthMm(), y.lengthMm()), x.startMm(), y.startMm(),
-                        column, row, across.size(), down.size(), Joins.of(column, row, across.size(), down.size(), words, type)));
+                        column, row, across.size(), down.size(), Join.of(column, row, across.size(), down.size(), words, type)));
             }
         }
         return tiles;

@@ -5,23 +5,27 @@ import java.util.List;
 import java.util.Locale;
 import kitleaf.words.Words;
 
-/** The joins of pages that are laid together: lettered, upright ones first, row by row, then level ones. */
-final class Joins {
-
-    private Joins() { }
+/**
+ * A line where two pages meet that are laid together.
+ *
+ * @param side {@code left}, {@code top}, {@code right} or {@code bottom} of this page's window
+ * @param letter the same on both pages
+ * @param note what to do there
+ */
+public record Join(String side, String letter, String note) {
 
     /**
-     * The joins of one page with its neighbours.
+     * The joins of one page with its neighbours: lettered, upright ones first, row by row, then level ones.
      *
      * @param column of the page, from 0
      * @param row of the page, from 0
      * @param columns pages side by side
      * @param rows pages one below the other
      */
-    static List<GuidePage.Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
+    static List<Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
         String onto = type.large() ? "guide.onto-large" : "guide.onto";
         String lip = type.large() ? "guide.lip-large" : "guide.lip";
-        List<GuidePage.Join> joins = new ArrayList<>();
+        List<Join> joins = new ArrayList<>();
         if (column > 0) {
             joins.add(join("left", upright(column - 1, row, columns), onto, words));
         }
@@ -37,9 +41,9 @@ final class Joins {
         return joins;
     }
 
-    private static GuidePage.Join join(String side, int number, String note, Words words) {
+    private static Join join(String side, int number, String note, Words words) {
         String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
-        return new GuidePage.Join(side, letter, words.say(note, letter));
+        return new Join(side, letter, words.say(note, letter));
     }
 
     private static int upright(int leftColumn, int row, int columns) {
