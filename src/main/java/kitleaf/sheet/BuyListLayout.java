@@ -39,7 +39,7 @@ final class BuyListLayout {
     private final Words words;
     private final ThreadWords threadWords;
     private final Figures figures;
-    private final PlanWords clothWords;
+    private final ClothWords clothWords;
     private final double innerMm;
     /** The cloth to buy; without cloth on hand or cuts of hers nobody knows what is there, and each cut sheet says what its piece needs. */
     private final Optional<ClothPlan> cloth;
@@ -53,7 +53,7 @@ final class BuyListLayout {
         this.words = SheetWords.in(settings.language());
         this.threadWords = new ThreadWords(words, settings.units());
         this.figures = new Figures(settings.units(), words);
-        this.clothWords = new PlanWords(words, settings.units());
+        this.clothWords = new ClothWords(words, figures);
         this.cloth = reckoning.clothPlanToldOf();
         this.costs = threads.buyList().cost().isPresent() || cloth.flatMap(ClothPlan::cost).isPresent();
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;

@@ -50,6 +50,7 @@ final class ClothPlanLayout {
     private final SheetSettings settings;
     private final Words words;
     private final PlanWords phrases;
+    private final ClothWords clothWords;
     private final double innerMm;
     private final int columns;
     private final double columnMm;
@@ -65,6 +66,7 @@ final class ClothPlanLayout {
         this.settings = settings;
         this.words = SheetWords.in(settings.language());
         this.phrases = new PlanWords(words, settings.units());
+        this.clothWords = new ClothWords(words, new Figures(settings.units(), words));
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
         this.columns = innerMm >= TWO_COLUMNS_MM ? 2 : 1;
         this.columnMm = (innerMm - (columns - 1) * COLUMN_GAP_MM) / columns;
@@ -93,7 +95,7 @@ final class ClothPlanLayout {
         LargeClothPlan large = new LargeClothPlan(settings, words, phrases, frames);
         large.words(words.say("plan.title"), true, overviewSubtitle(), overview());
         for (PlannedCloth cloth : plan.cloths()) {
-            String title = phrases.title(cloth, plan.cloths());
+            String title = clothWords.title(cloth, plan.cloths());
             PlanDrawing drawing = large.drawing(title, cloth);
             large.words(title, false, phrases.subtitle(cloth, false), rows(cloth, drawing, innerMm));
         }
@@ -194,7 +196,7 @@ final class ClothPlanLayout {
     }
 
     private List<Draft> pages(PlannedCloth cloth, PlanDrawing drawing) {
-        String title = phrases.title(cloth, plan.cloths());
+        String title = clothWords.title(cloth, plan.cloths());
         // A long title that names shop cut and cloth gives the cloth's name to the line below.
         boolean tooLong = cloth.bought() && settings.ruler().widthMm(heading(title, false), "heading", 500, LEAST_TITLE_PT) > innerMm;
         return flow(tooLong ? cloth.name() : title, phrases.subtitle(cloth, tooLong), drawing, widthMm -> rows(cloth, drawing, widthMm));
@@ -223,7 +225,7 @@ final class ClothPlanLayout {
         }
         rows.section(words.say("plan.pieces"));
         for (PlannedCut cut : cloth.cuts()) {
-            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), phrases.size(cut.widthMm(), cut.heightMm()), below(cut));
+            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.size(cut.widthMm(), cut.heightMm()), below(cut));
         }
         if (!cloth.remnants().isEmpty()) {
             rows.section(words.say("plan.remnants"));
@@ -255,22 +257,22 @@ final class ClothPlanLayout {
             rows.section(words.say("plan.cloths"));
             for (PlannedCloth cloth : plan.cloths()) {
                 String pieces = phrases.list(cloth.cuts().stream().map(cut -> cut.piece().piece().title()).toList());
-                rows.item(false, "", phrases.title(cloth, plan.cloths()), phrases.size(cloth.widthMm(), cloth.heightMm()),
-                        words.say("plan.for", phrases.weave(cloth.kind(), cloth.count()), pieces, phrases.left(cloth)));
+                rows.item(false, "", clothWords.title(cloth, plan.cloths()), clothWords.size(cloth.widthMm(), cloth.heightMm()),
+                        words.say("plan.for", clothWords.weave(cloth.kind(), cloth.count()), pieces, phrases.left(cloth)));
             }
         }
         if (!plan.unplaced().isEmpty()) {
             rows.section(words.say("plan.unplaced"));
             for (PieceReckoning piece : plan.unplaced()) {
                 rows.item(false, "", piece.piece().title(), phrases.needed(piece.cloth().size()), words.say("plan.unplaced-below",
-                        phrases.cloth(piece.piece().cloth().name(), piece.piece().cloth().kind(), piece.piece().cloth().count()),
+                        clothWords.cloth(piece.piece().cloth().name(), piece.piece().cloth().kind(), piece.piece().cloth().count()),
                         words.say(piece.piece().cloth().warp() == Cloth.WarpRun.DOWN ? "plan.warp-down" : "plan.warp-across")));
             }
         }
         if (!plan.untouched().isEmpty()) {
             rows.section(words.say("plan.untouched"));
             for (ClothOnHand cloth : plan.untouched()) {
-                rows.item(false, "", cloth.name(), phrases.size(cloth.widthMm(), cloth.heightMm()), phrases.weave(cloth.kind(), cloth.count()));
+                rows.item(false, "", cloth.name(), clothWords.size(cloth.widthMm(), cloth.heightMm()), clothWords.weave(cloth.kind(), cloth.count()));
             }
         }
         if (!plan.nearMisses().isEmpty()) {

@@ -19,14 +19,14 @@ final class CornerGuideLayout {
 
     private final Words words;
     private final Figures figures;
-    private final CutSheetWords phrases;
+    private final ClothWords clothWords;
     private final SheetSettings settings;
     private final PageFrame frame;
 
-    CornerGuideLayout(Words words, Figures figures, CutSheetWords phrases, SheetSettings settings, PageFrame frame) {
+    CornerGuideLayout(Words words, Figures figures, SheetSettings settings, PageFrame frame) {
         this.words = words;
         this.figures = figures;
-        this.phrases = phrases;
+        this.clothWords = new ClothWords(words, figures);
         this.settings = settings;
         this.frame = frame;
     }
@@ -83,12 +83,12 @@ final class CornerGuideLayout {
                 sampleWidthMm,
                 Join.of(window.column(), window.row(), guide.columns(), guide.rows(), words, settings.type()), guide.columns(), guide.rows(), window.column(), window.row(),
                 Math.max(20, Math.min(room.topMm(), uprightMm)),
-                phrases.worked(cloth.kind(), cloth.count(), cloth.over()),
+                clothWords.worked(cloth.kind(), cloth.count(), cloth.over()),
                 words.say("guide.distances", figures.length(across.nearEdgeToDesignMm()), figures.other(across.nearEdgeToDesignMm()),
                         figures.length(down.nearEdgeToDesignMm()), figures.other(down.nearEdgeToDesignMm())),
                 figures.length(across.nearEdgeToDesignMm()) + " · " + figures.other(across.nearEdgeToDesignMm()),
                 figures.length(across.nearEdgeToDesignMm()), figures.length(down.nearEdgeToDesignMm()),
-                words.say("guide.prick", phrases.threads(across.nearThreads(), cloth.kind()), phrases.threads(down.nearThreads(), cloth.kind())),
+                words.say("guide.prick", clothWords.threads(across.nearThreads(), cloth.kind()), clothWords.threads(down.nearThreads(), cloth.kind())),
                 ticksNote(cloth, shrinks),
                 words.say(shrinks ? "guide.sample-after" : "guide.sample"),
                 words.say("guide.measure"), room.large());

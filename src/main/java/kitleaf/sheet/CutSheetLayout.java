@@ -66,7 +66,7 @@ final class CutSheetLayout {
         CutSheetPiece piece = phrases.of(reckoned);
         List<CutSheetPage> pages = new ArrayList<>();
         PageFrame frame = frames.of(0, 0);
-        List<GuidePage> guides = new CornerGuideLayout(words, figures, phrases, settings, frame).pages(reckoned);
+        List<GuidePage> guides = new CornerGuideLayout(words, figures, settings, frame).pages(reckoned);
         if (settings.type().large()) {
             pages.addAll(new LargeCutSheet(words, figures, settings, frames).pages(reckoned, piece, guides.get(0)));
         } else {

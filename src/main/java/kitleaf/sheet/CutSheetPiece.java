@@ -26,7 +26,7 @@ import java.util.List;
 public record CutSheetPiece(String title, String subtitle, String cutLabel, String cut, String cutOther,
                             String cutNote, String finishedLabel, String finished, String finishedOther,
                             String finishedNote, List<CountIn> counts, String centre, String square,
-                            List<String> steps, List<String> cautions, List<OtherRow> others, String othersNote) {
+                            List<String> steps, List<String> cautions, List<OtherClothWords> others, String othersNote) {
 
     /** Copies the lists. */
     public CutSheetPiece {
@@ -43,18 +43,4 @@ public record CutSheetPiece(String title, String subtitle, String cutLabel, Stri
      * @param threads how many, with the word
      */
     public record CountIn(String to, String threads) { }
-
-    /**
-     * A row of the what-if table.
-     *
-     * @param cloth the cloth and how it is worked
-     * @param perInch stitches to the inch
-     * @param finishedIn design in inches
-     * @param cutIn cut in inches
-     * @param finishedCm design in centimetres
-     * @param cutCm cut in centimetres
-     * @param own whether it is this piece's cloth
-     */
-    public record OtherRow(String cloth, String perInch, String finishedIn, String cutIn, String finishedCm,
-                           String cutCm, boolean own) { }
 }

@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
 import kitleaf.basket.Margins;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Shrink;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.cloth.Extent;
-import kitleaf.sizing.cloth.OtherCloth;
 import kitleaf.sizing.cloth.PartSize;
 import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.words.Words;
@@ -21,10 +19,12 @@ final class CutSheetWords {
 
     private final Words words;
     private final Figures figures;
+    private final ClothWords clothWords;
 
     CutSheetWords(Words words, Figures figures) {
         this.words = words;
         this.figures = figures;
+        this.clothWords = new ClothWords(words, figures);
     }
 
     CutSheetPiece of(PieceReckoning reckoned) {
@@ -33,7 +33,7 @@ final class CutSheetWords {
         Extent across = size.across();
         Extent down = size.down();
         boolean shrinks = shrinks(piece.cloth());
-        return new CutSheetPiece(piece.title(), subtitle(piece),
+        return new CutSheetPiece(piece.title(), clothWords.subtitle(piece),
                 words.say(shrinks ? "cut-sheet.cut-before" : "cut-sheet.cut"),
                 cutSize(size, true),
                 words.say("cut-sheet.across-down", cutSize(size, false)),
@@ -51,31 +51,8 @@ final class CutSheetWords {
                 words.say("cut-sheet.centre", centre(across), centre(down)),
                 words.say("cut-sheet.diagonals", figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())),
                 steps(piece.cloth()), cautions(piece.cloth()),
-                reckoned.cloth().others().stream().map(this::row).toList(),
+                reckoned.cloth().others().stream().map(clothWords::other).toList(),
                 words.say(shrinks ? "others.note-shrink" : "others.note"));
-    }
-
-    /** The cloth in a few words, such as "Sea-mist linen, 36 count over two". */
-    String cloth(Cloth cloth) {
-        String kind = words.say("kind." + key(cloth.kind()));
-        return cloth.name().map(name -> name + " " + kind).orElse(kind) + ", " + worked(cloth.kind(), cloth.count(), cloth.over());
-    }
-
-    /** Count and over, such as "36 count over two". */
-    String worked(Cloth.Kind kind, Count count, int over) {
-        String warp = figures.decimal(count.warpPerInch(), 1);
-        String weft = figures.decimal(count.weftPerInch(), 1);
-        if (kind == Cloth.Kind.BLOCK) {
-            return count.even() ? words.say("cloth.block", warp) : words.say("cloth.uneven-block", warp, weft);
-        }
-        return (count.even() ? words.say("cloth.even", warp) : words.say("cloth.uneven", warp, weft))
-                + Figures.NO_BREAK + words.say("over." + over).replace(' ', Figures.NO_BREAK);
-    }
-
-    /** "110 threads", or blocks on block cloth. */
-    String threads(long number, Cloth.Kind kind) {
-        String thing = kind == Cloth.Kind.BLOCK ? "cut-sheet.block" : "cut-sheet.thread";
-        return words.say(number == 1 ? thing : thing + "s", number).replace(' ', Figures.NO_BREAK);
     }
 
     static boolean shrinks(Cloth cloth) {
@@ -84,15 +61,6 @@ final class CutSheetWords {
 
     private static String key(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** Designer, chart and cloth in one line. */
-    String subtitle(Piece piece) {
-        StringJoiner line = new StringJoiner(" · ");
-        piece.designer().ifPresent(line::add);
-        line.add(words.say("cut-sheet.stitches", piece.stitches().wide(), piece.stitches().high()));
-        line.add(cloth(piece.cloth()));
-        return line.toString();
     }
 
     private String cutSize(PieceSize size, boolean own) {
@@ -121,7 +89,7 @@ final class CutSheetWords {
     }
 
     private CutSheetPiece.CountIn count(String to, long threads, Piece piece) {
-        return new CutSheetPiece.CountIn(words.say("cut-sheet." + to), threads(threads, piece.cloth().kind()));
+        return new CutSheetPiece.CountIn(words.say("cut-sheet." + to), clothWords.threads(threads, piece.cloth().kind()));
     }
 
     private String centre(Extent extent) {
@@ -161,23 +129,5 @@ final class CutSheetWords {
             cautions.add(words.say("caution.dye"));
         }
         return cautions;
-    }
-
-    private CutSheetPiece.OtherRow row(OtherCloth other) {
-        Extent across = other.size().across();
-        Extent down = other.size().down();
-        String cloth = other.kind() == Cloth.Kind.BLOCK
-                ? words.say("kind.block") + " " + counts(other.count())
-                : words.say("kind." + key(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
-        return new CutSheetPiece.OtherRow(cloth, figures.decimal(other.stitchesPerInch(), 1),
-                Figures.inches(across.finishedMm(), 8) + " × " + Figures.inches(down.finishedMm(), 8),
-                Figures.inches(across.cutMm(), 16) + " × " + Figures.inches(down.cutMm(), 16),
-                figures.centimetres(across.finishedMm()) + " × " + figures.centimetres(down.finishedMm()),
-                figures.centimetres(across.cutMm()) + " × " + figures.centimetres(down.cutMm()), other.own());
-    }
-
-    private String counts(Count count) {
-        String warp = figures.decimal(count.warpPerInch(), 1);
-        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 1);
     }
 }

@@ -30,13 +30,13 @@ final class GoalWords {
 
     private final Words words;
     private final Figures figures;
-    private final CutSheetWords clothWords;
+    private final ClothWords clothWords;
     private final YearReckoning year;
 
     GoalWords(Words words, Figures figures, YearReckoning year) {
         this.words = words;
         this.figures = figures;
-        this.clothWords = new CutSheetWords(words, figures);
+        this.clothWords = new ClothWords(words, figures);
         this.year = year;
     }
 

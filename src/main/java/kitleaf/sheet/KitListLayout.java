@@ -30,7 +30,7 @@ final class KitListLayout {
     private final Words words;
     private final Figures figures;
     private final ThreadWords threadWords;
-    private final CutSheetWords clothWords;
+    private final ClothWords clothWords;
     private final double innerMm;
 
     private KitListLayout(SheetSettings settings) {
@@ -38,7 +38,7 @@ final class KitListLayout {
         this.words = SheetWords.in(settings.language());
         this.figures = new Figures(settings.units(), words);
         this.threadWords = new ThreadWords(words, settings.units());
-        this.clothWords = new CutSheetWords(words, figures);
+        this.clothWords = new ClothWords(words, figures);
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
 

@@ -26,6 +26,7 @@ final class LargeClothPlan {
     private final SheetSettings settings;
     private final Words words;
     private final PlanWords phrases;
+    private final ClothWords clothWords;
     private final Frames frames;
     private final Passages set;
     private final double innerMm;
@@ -38,6 +39,7 @@ final class LargeClothPlan {
         this.settings = settings;
         this.words = words;
         this.phrases = phrases;
+        this.clothWords = new ClothWords(words, new Figures(settings.units(), words));
         this.frames = frames;
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
         this.set = new Passages(settings.type(), settings.ruler(), Frames.MARGIN_MM, innerMm);
@@ -83,7 +85,7 @@ final class LargeClothPlan {
     }
 
     private List<Passage> caption(PlannedCloth cloth, String scale) {
-        return set.paragraph(phrases.size(cloth.widthMm(), cloth.heightMm()) + " · " + words.say("plan.scale", scale), set.small());
+        return set.paragraph(clothWords.size(cloth.widthMm(), cloth.heightMm()) + " · " + words.say("plan.scale", scale), set.small());
     }
 
     private static double height(List<Passage> passages) {

@@ -78,7 +78,7 @@ final class LargeCutSheet {
         return passages;
     }
 
-    private Passage other(Passages set, CutSheetPiece.OtherRow row) {
+    private Passage other(Passages set, OtherClothWords row) {
         boolean inches = settings.units() == Units.IN;
         return set.row(List.of(words.say("others.large", row.cloth(), row.perInch()),
                 words.say("others.sizes-large", inches ? row.finishedIn() : row.finishedCm(), inches ? row.cutIn() : row.cutCm(),

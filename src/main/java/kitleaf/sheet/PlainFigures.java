@@ -7,6 +7,7 @@ import kitleaf.basket.Cloth;
 import kitleaf.basket.Units;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.cloth.Extent;
+import kitleaf.sizing.cloth.OtherCloth;
 import kitleaf.sizing.cloth.PartSize;
 import kitleaf.sizing.cloth.PieceSize;
 
@@ -16,7 +17,7 @@ public final class PlainFigures {
     private static final int WIDTH = 27;
 
     private final Figures figures;
-    private final CutSheetWords phrases;
+    private final ClothWords clothWords;
     private final Units units;
     private final PlainWords words;
 
@@ -24,7 +25,7 @@ public final class PlainFigures {
     public PlainFigures(Units units, Locale language) {
         this.units = units;
         this.figures = new Figures(units, SheetWords.in(language));
-        this.phrases = new CutSheetWords(SheetWords.in(language), figures);
+        this.clothWords = new ClothWords(SheetWords.in(language), figures);
         this.words = new PlainWords(language);
     }
 
@@ -36,7 +37,7 @@ public final class PlainFigures {
         Cloth.Kind kind = reckoned.piece().cloth().kind();
         List<String> lines = new ArrayList<>();
         lines.add(reckoned.piece().title() + "  [" + reckoned.piece().id() + "]");
-        lines.add(row(words.say("row.cloth"), phrases.cloth(reckoned.piece().cloth()), ""));
+        lines.add(row(words.say("row.cloth"), clothWords.cloth(reckoned.piece().cloth()), ""));
         lines.add(row(words.say("row.chart"), words.say("chart.size", reckoned.piece().stitches().wide(), reckoned.piece().stitches().high()),
                 words.say("chart.left", reckoned.tally().left(), reckoned.tally().total())));
         lines.add(row(words.say("row.design"), figures.size(across.finishedMm(), down.finishedMm()), figures.otherSize(across.finishedMm(), down.finishedMm())));
@@ -45,21 +46,21 @@ public final class PlainFigures {
         }
         lines.add(row(words.say("row.cut"), figures.cut(across.cutMm(), down.cutMm()), figures.swapped().cut(across.cutMm(), down.cutMm())));
         lines.add(row(words.say("row.diagonals"), figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())));
-        lines.add(row(words.say("row.count-in"), words.say("from-left", phrases.threads(across.nearThreads(), kind)),
-                words.say("from-top", phrases.threads(down.nearThreads(), kind))));
-        lines.add(row(words.say("row.to-centre"), words.say("from-left", phrases.threads(across.centreThreads(), kind)),
-                words.say("from-top", phrases.threads(down.centreThreads(), kind))));
+        lines.add(row(words.say("row.count-in"), words.say("from-left", clothWords.threads(across.nearThreads(), kind)),
+                words.say("from-top", clothWords.threads(down.nearThreads(), kind))));
+        lines.add(row(words.say("row.to-centre"), words.say("from-left", clothWords.threads(across.centreThreads(), kind)),
+                words.say("from-top", clothWords.threads(down.centreThreads(), kind))));
         return lines;
     }
 
     /** The what-if table of one piece. */
     public List<String> others(PieceReckoning reckoned) {
-        CutSheetPiece sheet = phrases.of(reckoned);
         String unit = plain(figures.unit(units == Units.IN ? "in" : "cm")).strip();
         List<String> lines = new ArrayList<>();
         lines.add(String.format(Locale.ROOT, "  %-28s%-10s%-20s%s", words.say("others.cloth"), words.say("others.per-inch"),
                 words.say("others.design", unit), words.say("others.cut", unit)));
-        for (CutSheetPiece.OtherRow row : sheet.others()) {
+        for (OtherCloth other : reckoned.cloth().others()) {
+            OtherClothWords row = clothWords.other(other);
             lines.add(plain(String.format(Locale.ROOT, "%s %-28s%-10s%-20s%s", row.own() ? ">" : " ", row.cloth(), row.perInch(),
                     units == Units.IN ? row.finishedIn() : row.finishedCm(), units == Units.IN ? row.cutIn() : row.cutCm())));
         }

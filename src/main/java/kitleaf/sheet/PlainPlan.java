@@ -21,12 +21,12 @@ public final class PlainPlan {
     private static final int WIDTH = 24;
 
     private final Figures figures;
-    private final PlanWords phrases;
+    private final ClothWords clothWords;
     private final PlainWords words;
 
     private PlainPlan(Units units, Locale language) {
         this.figures = new Figures(units, SheetWords.in(language));
-        this.phrases = new PlanWords(SheetWords.in(language), units);
+        this.clothWords = new ClothWords(SheetWords.in(language), figures);
         this.words = new PlainWords(language);
     }
 
@@ -44,10 +44,10 @@ public final class PlainPlan {
         List<String> buy = new ArrayList<>();
         for (Purchase purchase : plan.buy()) {
             buy.add(row(buy.isEmpty() ? words.say("row.to-buy") : "", purchase.number() + " x " + purchase.cut().name(),
-                    purchase.cloth().orElseGet(() -> phrases.weave(purchase.kind(), purchase.count()))
-                            + purchase.cost().map(cost -> ", " + phrases.money(cost)).orElse("")));
+                    purchase.cloth().orElseGet(() -> clothWords.weave(purchase.kind(), purchase.count()))
+                            + purchase.cost().map(cost -> ", " + figures.money(cost)).orElse("")));
         }
-        plan.cost().ifPresent(cost -> buy.add(row(words.say("row.cost"), phrases.money(cost), "")));
+        plan.cost().ifPresent(cost -> buy.add(row(words.say("row.cost"), figures.money(cost), "")));
         lines.addAll(buy);
         List<String> rest = new ArrayList<>();
         for (PieceReckoning piece : plan.unplaced()) {
@@ -62,14 +62,14 @@ public final class PlainPlan {
         lines.addAll(whole);
         List<String> near = new ArrayList<>();
         for (ClothPlan.NearMiss miss : plan.nearMisses()) {
-            near.add(row(near.isEmpty() ? words.say("row.nearly") : "", miss.piece().piece().id(), words.say("plan.on-hand", phrases.weave(miss.cloth().kind(), miss.cloth().count()))));
+            near.add(row(near.isEmpty() ? words.say("row.nearly") : "", miss.piece().piece().id(), words.say("plan.on-hand", clothWords.weave(miss.cloth().kind(), miss.cloth().count()))));
         }
         lines.addAll(near);
         return lines;
     }
 
     private void cloth(PlannedCloth cloth, ClothPlan plan, List<String> lines) {
-        lines.add(row(words.say("row.cloth"), phrases.title(cloth, plan.cloths()), figures.cut(cloth.widthMm(), cloth.heightMm()) + (cloth.bought() ? words.say("plan.bought") : "")));
+        lines.add(row(words.say("row.cloth"), clothWords.title(cloth, plan.cloths()), figures.cut(cloth.widthMm(), cloth.heightMm()) + (cloth.bought() ? words.say("plan.bought") : "")));
         for (PlannedCut cut : cloth.cuts()) {
             lines.add(row(words.say("row.piece", cut.number()), cut.piece().piece().id(), figures.cut(cut.widthMm(), cut.heightMm()) + (cut.turned() ? words.say("plan.turned") : "")));
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.StringJoiner;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
@@ -31,20 +30,17 @@ final class PlanWords {
 
     private final Words words;
     private final Figures figures;
+    private final ClothWords clothWords;
 
     PlanWords(Words words, Units units) {
         this.words = words;
         this.figures = new Figures(units, words);
+        this.clothWords = new ClothWords(words, figures);
     }
 
     /** The letter of what is left over, by its place from 0: A to Z, then AA, AB... */
     static String letter(int place) {
         return place < LETTERS ? String.valueOf((char) ('A' + place)) : letter(place / LETTERS - 1) + letter(place % LETTERS);
-    }
-
-    /** A size to cut by, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.7 cm)}. */
-    String size(double widthMm, double heightMm) {
-        return words.say("plan.both", figures.cut(widthMm, heightMm), figures.swapped().cut(widthMm, heightMm));
     }
 
     /** The size of what is left over; a strip too narrow for her ruler is not nought. */
@@ -56,7 +52,7 @@ final class PlanWords {
     String leftSize(Remnant left) {
         return Math.min(left.widthMm(), left.heightMm()) < NARROW_MM
                 ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()), figures.other(Math.max(left.widthMm(), left.heightMm())))
-                : size(left.widthMm(), left.heightMm());
+                : clothWords.size(left.widthMm(), left.heightMm());
     }
 
     /** Several things, as a list of the language. */
@@ -114,42 +110,6 @@ final class PlanWords {
         return cut.asAsked() ? "" : words.say(brief ? "plan.other-warp" : "plan.other-warp-not-asked", warp);
     }
 
-    /** Kind and count, such as "linen, 36 count". */
-    String weave(Cloth.Kind kind, Count count) {
-        String warp = figures.decimal(count.warpPerInch(), 1);
-        String weft = figures.decimal(count.weftPerInch(), 1);
-        boolean block = kind == Cloth.Kind.BLOCK;
-        String counted = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft);
-        return words.say("plan.weave", words.say("kind." + key(kind)), counted);
-    }
-
-    /** A cloth by name, kind and count, such as "Sea-mist linen, 36 count". */
-    String cloth(Optional<String> name, Cloth.Kind kind, Count count) {
-        return name.map(it -> it + " ").orElse("") + weave(kind, count);
-    }
-
-    /** What stands over a cloth's page, numbered where several of it are cut. */
-    String title(PlannedCloth cloth, List<PlannedCloth> all) {
-        String name = name(cloth);
-        List<PlannedCloth> same = all.stream().filter(other -> name(other).equals(name)).toList();
-        if (same.size() == 1) {
-            return name;
-        }
-        int number = 1;
-        for (PlannedCloth other : same) {
-            // Two cloths may be equal to the last figure; the very one is meant.
-            if (other == cloth) {
-                break;
-            }
-            number++;
-        }
-        return words.say("plan.number-of", name, number, same.size());
-    }
-
-    private String name(PlannedCloth cloth) {
-        return cloth.bought() ? words.say("plan.cut-of", cloth.name(), cloth.cloth().orElseGet(() -> words.say("kind." + key(cloth.kind())))) : cloth.name();
-    }
-
     /**
      * Kind, count, size, and where the cloth comes from.
      *
@@ -158,8 +118,8 @@ final class PlanWords {
     String subtitle(PlannedCloth cloth, boolean withName) {
         StringJoiner line = new StringJoiner(" · ");
         cloth.cloth().filter(name -> withName).ifPresent(line::add);
-        line.add(weave(cloth.kind(), cloth.count()));
-        line.add(size(cloth.widthMm(), cloth.heightMm()));
+        line.add(clothWords.weave(cloth.kind(), cloth.count()));
+        line.add(clothWords.size(cloth.widthMm(), cloth.heightMm()));
         line.add(words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
         return line.toString();
     }
@@ -235,12 +195,7 @@ final class PlanWords {
 
     /** Which cloth it is to be, how large one is, and what one costs. */
     String purchaseBelow(Purchase purchase) {
-        return purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price))).orElse("");
-    }
-
-    /** Which cloth it is to be, and how large one is. */
-    String purchased(Purchase purchase) {
-        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + size(purchase.cut().widthMm(), purchase.cut().heightMm());
+        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price))).orElse("");
     }
 
     /** An amount as the buy list writes it. */
@@ -257,7 +212,7 @@ final class PlanWords {
 
     /** How large a cloth a piece without one needs. */
     String needed(PieceSize size) {
-        return size(size.across().cutMm(), size.down().cutMm());
+        return clothWords.size(size.across().cutMm(), size.down().cutMm());
     }
 
     /** What keeps a cloth on hand from serving a piece that asks for it by name. */

@@ -26,7 +26,7 @@ final class TagLayout {
     private final SheetSettings settings;
     private final Words words;
     private final Figures figures;
-    private final CutSheetWords clothWords;
+    private final ClothWords clothWords;
     private final ThreadWords threadWords;
     private final TagSheets sheets;
     private final TagSetter faces;
@@ -35,7 +35,7 @@ final class TagLayout {
         this.settings = settings;
         this.words = SheetWords.in(settings.language());
         this.figures = new Figures(settings.units(), words);
-        this.clothWords = new CutSheetWords(words, figures);
+        this.clothWords = new ClothWords(words, figures);
         this.threadWords = new ThreadWords(words, settings.units());
         this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm(reckoning.basket(), settings))
                 : TagSheets.of(settings.paper(), reckoning.basket().tags());
