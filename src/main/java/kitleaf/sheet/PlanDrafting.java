@@ -343,6 +343,6 @@ final class PlanDrafting {
     }
 
     private static String point(double x, double y) {
-        return MarkupNumbers.text(x, 3) + " " + MarkupNumbers.text(y, 3);
+        return NumberText.of(x, 3) + " " + NumberText.of(y, 3);
     }
 }
