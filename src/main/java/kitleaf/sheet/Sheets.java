@@ -50,6 +50,6 @@ public final class Sheets {
             case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };
         // Every template and the parts it includes take their sizes from here, and ask here what has room.
-        return sheet.with("type", settings.type()).with("ruler", settings.ruler()).with("lines", new LinesFunction(settings.ruler()));
+        return sheet.with("type", settings.type()).with("ruler", settings.ruler());
     }
 }

@@ -126,6 +126,7 @@ public final class Templates {
         try {
             Map<String, Object> model = new HashMap<>(sheet.model());
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
+            model.put("lines", new LinesFunction((TextRuler) model.get("ruler")));
             Template template = configuration.getTemplate(name);
             boolean large = model.get("type") instanceof TypeScale type && type.large();
             makeStoppable(template);
