@@ -18,7 +18,7 @@ import java.util.Objects;
  * @param texts what is written
  */
 public record LabelFace(double xMm, double yMm, double widthMm, double heightMm, boolean turned, Swatch swatch,
-                        Box swatchBox, List<LabelText> texts) implements Parts {
+                        Box swatchBox, List<FittedText> texts) implements Parts {
 
     /** Between a label's edge and what is on it. */
     static final double PAD_MM = 1.8;
@@ -62,17 +62,17 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         double lineMm = lineMm(smallPt);
         double swatchMm = Math.max(4, Math.min(9, highMm * 0.3));
         double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, swatchMm / PT_MM * 0.9));
-        List<LabelText> texts = new ArrayList<>();
+        List<FittedText> texts = new ArrayList<>();
         double codeXMm = PAD_MM + swatchMm + 1.6;
         double codeWidthMm = place.widthMm() - PAD_MM - codeXMm;
         double secondLineMm = lineMm(LEAST_CODE_PT);
         boolean twoLines = ruler.widthMm(words.code(), "text", 600, LEAST_CODE_PT) > codeWidthMm && highMm >= 2 * secondLineMm + lineMm;
         if (twoLines) {
             // A long code is set on two lines rather than smaller than it can be read.
-            texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + LEAST_CODE_PT * PT_MM * CAP + 0.4, codeWidthMm, 2, LEAST_CODE_PT,
+            texts.add(new FittedText("code", words.code(), codeXMm, PAD_MM + LEAST_CODE_PT * PT_MM * CAP + 0.4, codeWidthMm, 2, LEAST_CODE_PT,
                     LEAST_CODE_PT, 600, "start"));
         } else {
-            texts.add(new LabelText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2, codeWidthMm, 1, codePt,
+            texts.add(new FittedText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2, codeWidthMm, 1, codePt,
                     LEAST_CODE_PT, 600, "start"));
         }
 
@@ -88,7 +88,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
 
     /** What stands between the code and the piece: the name, the facts, or both. */
     private static void middle(LabelWords words, Side side, double topMm, double bottomMm, double innerMm, double smallPt,
-                               List<LabelText> texts) {
+                               List<FittedText> texts) {
         int room = (int) Math.floor((bottomMm - topMm) / lineMm(smallPt) + 1e-6);
         if (room < 1) {
             return;
@@ -110,7 +110,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
 
     /** A line for each fact; where there is no room for that, the last ones share a line. */
     private static void backFacts(LabelWords words, double topMm, int room, double innerMm, double smallPt,
-                                  List<LabelText> texts) {
+                                  List<FittedText> texts) {
         List<String> each = words.facts();
         int lines = Math.min(room, each.size());
         for (int i = 0; i < lines; i++) {
@@ -123,12 +123,12 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     static LabelFace round(LabelWords words, Box place, TextRuler ruler) {
         double across = place.widthMm();
         double lineMm = lineMm(SMALL_PT);
-        List<LabelText> texts = new ArrayList<>();
+        List<FittedText> texts = new ArrayList<>();
         double swatchMm = across * 0.16;
         double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, across * 0.14 / PT_MM));
         double yMm = PAD_MM + across * 0.04 + swatchMm + 1.2;
         double codeMm = codePt * PT_MM * (CAP + DESCENT);
-        texts.add(new LabelText("code", words.code(), across / 2, yMm + codePt * PT_MM * CAP, chord(across, yMm, yMm + codeMm), 1, codePt,
+        texts.add(new FittedText("code", words.code(), across / 2, yMm + codePt * PT_MM * CAP, chord(across, yMm, yMm + codeMm), 1, codePt,
                 LEAST_CODE_PT, 600, "middle"));
         yMm += codeMm + 0.3;
         // Below the code the round narrows again: the piece comes first, then the facts, then the name.
@@ -144,7 +144,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     }
 
     /** Adds a text so many lines high, if any, and gives where the next one starts. */
-    private static double centred(String role, String text, double across, double topMm, int lines, int weight, List<LabelText> texts) {
+    private static double centred(String role, String text, double across, double topMm, int lines, int weight, List<FittedText> texts) {
         double bottomMm = topMm + lines * lineMm(SMALL_PT);
         if (lines > 0) {
             texts.add(small(role, text, across / 2, topMm, chord(across, topMm, bottomMm), lines, SMALL_PT, weight, "middle"));
@@ -163,11 +163,11 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         return 2 * Math.sqrt(Math.max(0, radius * radius - far * far));
     }
 
-    private static LabelText small(String role, String text, double xMm, double topMm, double widthMm, int lines, double sizePt,
+    private static FittedText small(String role, String text, double xMm, double topMm, double widthMm, int lines, double sizePt,
                                    int weight, String anchor) {
         // What leading adds goes above the capitals; descenders reach to the bottom of the line.
         double baselineMm = topMm + sizePt * PT_MM * (LEADING - DESCENT);
-        return new LabelText(role, text, xMm, baselineMm, widthMm, lines, sizePt, LEAST_PT, weight, anchor);
+        return new FittedText(role, text, xMm, baselineMm, widthMm, lines, sizePt, LEAST_PT, weight, anchor);
     }
 
     @Override

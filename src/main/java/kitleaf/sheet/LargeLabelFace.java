@@ -124,10 +124,10 @@ final class LargeLabelFace {
             double lineMm = LabelFace.lineMm(sizePt);
             double roomMm = place.heightMm() - LabelFace.PAD_MM - topMm;
             int lines = 0;
-            List<LabelText> texts = new ArrayList<>();
+            List<FittedText> texts = new ArrayList<>();
             double baselineMm = codeLines == 1 ? LabelFace.PAD_MM + headMm / 2 + codePt * LabelFace.PT_MM * LabelFace.CAP / 2
                     : LabelFace.PAD_MM + codePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT);
-            texts.add(new LabelText("code", words.code(), codeXMm(), baselineMm, codeRoomMm(), codeLines, codePt, codePt, 600, "start"));
+            texts.add(new FittedText("code", words.code(), codeXMm(), baselineMm, codeRoomMm(), codeLines, codePt, codePt, 600, "start"));
             for (Part part : parts) {
                 if (!whole(part.text(), part.weight(), sizePt, innerMm, ruler)) {
                     return Optional.empty();
@@ -139,7 +139,7 @@ final class LargeLabelFace {
                 }
                 boolean last = part.role().equals("piece");
                 double yMm = last ? place.heightMm() - LabelFace.PAD_MM - takes * lineMm : topMm + (lines - takes) * lineMm;
-                texts.add(new LabelText(part.role(), part.text(), LabelFace.PAD_MM, yMm + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
+                texts.add(new FittedText(part.role(), part.text(), LabelFace.PAD_MM, yMm + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
                         innerMm, takes, sizePt, sizePt, part.weight(), "start"));
             }
             return Optional.of(new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), turned, words.swatch(),
@@ -194,8 +194,8 @@ final class LargeLabelFace {
             if (ruler.widthMm(words.code(), "text", 600, codePt) > codeRoomMm) {
                 return Optional.empty();
             }
-            List<LabelText> texts = new ArrayList<>();
-            texts.add(new LabelText("code", words.code(), across / 2, yMm + codePt * LabelFace.PT_MM * LabelFace.CAP, codeRoomMm, 1, codePt, codePt, 600, "middle"));
+            List<FittedText> texts = new ArrayList<>();
+            texts.add(new FittedText("code", words.code(), across / 2, yMm + codePt * LabelFace.PT_MM * LabelFace.CAP, codeRoomMm, 1, codePt, codePt, 600, "middle"));
             yMm += codeMm + 0.3;
             List<Part> parts = new ArrayList<>();
             if (!words.name().isEmpty()) {
@@ -209,7 +209,7 @@ final class LargeLabelFace {
                 if (lines == 0) {
                     return Optional.empty();
                 }
-                texts.add(new LabelText(part.role(), part.text(), across / 2, yMm + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
+                texts.add(new FittedText(part.role(), part.text(), across / 2, yMm + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
                         LabelFace.chord(across, yMm, yMm + lines * lineMm), lines, sizePt, sizePt, part.weight(), "middle"));
                 yMm += lines * lineMm;
             }

@@ -81,11 +81,11 @@ final class LargeTagFaces implements TagSetter {
     @Override
     public TagFace front(TagWords says, Part part, int index, int count, Box box, boolean turned) {
         double sizePt = sizePt(says);
-        List<LabelText> texts = head(says, sizePt, index, count);
+        List<FittedText> texts = head(says, sizePt, index, count);
         double yMm = topMm(says, sizePt);
         for (String fact : part.facts()) {
             int lines = lines(fact, sizePt);
-            texts.add(new LabelText("fact", fact, PAD_MM, yMm + sizePt * PT_MM * ASCENT, innerMm(), lines, sizePt, sizePt, 400, "start"));
+            texts.add(new FittedText("fact", fact, PAD_MM, yMm + sizePt * PT_MM * ASCENT, innerMm(), lines, sizePt, sizePt, 400, "start"));
             yMm += lines * lineMm(sizePt);
         }
         yMm += part.facts().isEmpty() ? 0 : GAP_MM;
@@ -103,7 +103,7 @@ final class LargeTagFaces implements TagSetter {
     @Override
     public TagFace back(TagWords says, Part part, int index, int count, Box box, boolean turned) {
         double sizePt = sizePt(says);
-        List<LabelText> texts = head(says, sizePt, index, count);
+        List<FittedText> texts = head(says, sizePt, index, count);
         double topMm = topMm(says, sizePt);
         Box all = new Box(PAD_MM, topMm, innerMm(), heightMm - PAD_MM - topMm);
         double codeMm = Math.min(CODE_MM, all.heightMm());
@@ -122,19 +122,19 @@ final class LargeTagFaces implements TagSetter {
                 log == null ? 0 : log.rightMm(), logPt, code == null ? "" : TagFaces.plain(says, part.threads(), codeMm, words, ruler), code, lines);
     }
 
-    private TagFace face(Box box, boolean turned, List<LabelText> texts, List<TagFace.Tick> ticks, List<TagFace.LogLine> log, List<String> heads,
+    private TagFace face(Box box, boolean turned, List<FittedText> texts, List<TagFace.Tick> ticks, List<TagFace.LogLine> log, List<String> heads,
                          List<Double> columns, double logRightMm, double logPt, String code, Box codeBox, List<Box> lines) {
         return new TagFace(box, turned, TagFaces.hole(widthMm), STRIP_MM, texts, ticks, log, heads, columns, logRightMm, logPt, code, codeBox, lines);
     }
 
     /** The heading of the notes, and lines below it as far as there is room. */
-    private List<Box> notes(Box box, double sizePt, List<LabelText> texts) {
+    private List<Box> notes(Box box, double sizePt, List<FittedText> texts) {
         String heading = words.say("tag.notes");
         int headLines = ruler.lines(heading, "text", 400, sizePt, box.widthMm());
         if (headLines * lineMm(sizePt) > box.heightMm()) {
             return List.of();
         }
-        texts.add(new LabelText("note", heading, box.xMm(), box.yMm() + sizePt * PT_MM * ASCENT, box.widthMm(), headLines, sizePt, sizePt, 400, "start"));
+        texts.add(new FittedText("note", heading, box.xMm(), box.yMm() + sizePt * PT_MM * ASCENT, box.widthMm(), headLines, sizePt, sizePt, 400, "start"));
         List<Box> lines = new ArrayList<>();
         for (double yMm = box.yMm() + headLines * lineMm(sizePt) + NOTE_LINE_MM; yMm <= box.bottomMm() + 1e-6; yMm += NOTE_LINE_MM) {
             lines.add(new Box(box.xMm(), yMm, box.widthMm(), 0));
@@ -182,13 +182,13 @@ final class LargeTagFaces implements TagSetter {
         return logPt;
     }
 
-    private List<LabelText> head(TagWords says, double sizePt, int index, int count) {
-        List<LabelText> texts = new ArrayList<>();
+    private List<FittedText> head(TagWords says, double sizePt, int index, int count) {
+        List<FittedText> texts = new ArrayList<>();
         double titlePt = sizePt * TITLE_TIMES;
-        texts.add(new LabelText("title", says.title(), PAD_MM, STRIP_MM + GAP_MM + titlePt * PT_MM * ASCENT, innerMm(), titleLines(says, sizePt), titlePt,
+        texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + GAP_MM + titlePt * PT_MM * ASCENT, innerMm(), titleLines(says, sizePt), titlePt,
                 sizePt, 500, "start"));
         if (count > 1) {
-            texts.add(new LabelText("number", words.say("tag.number-large", index + 1, count), widthMm - PAD_MM, PAD_MM + 4, widthMm / 2 - 8, 1, sizePt, sizePt, 600, "end"));
+            texts.add(new FittedText("number", words.say("tag.number-large", index + 1, count), widthMm - PAD_MM, PAD_MM + 4, widthMm / 2 - 8, 1, sizePt, sizePt, 600, "end"));
         }
         return texts;
     }

@@ -21,7 +21,7 @@ import java.util.Objects;
  * @param codeBox where it stands, or null
  * @param lines ruled lines for notes, as boxes without height
  */
-public record TagFace(Box box, boolean turned, Box hole, double stripMm, List<LabelText> texts, List<Tick> threads,
+public record TagFace(Box box, boolean turned, Box hole, double stripMm, List<FittedText> texts, List<Tick> threads,
                       List<LogLine> log, List<String> logHead, List<Double> columns, double logRightMm, double logPt, String code,
                       Box codeBox, List<Box> lines) {
 

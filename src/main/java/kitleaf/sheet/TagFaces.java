@@ -60,11 +60,11 @@ final class TagFaces implements TagSetter {
 
     @Override
     public TagFace front(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
-        List<LabelText> texts = head(says, index, count);
+        List<FittedText> texts = head(says, index, count);
         double yMm = factsTop(says);
         List<Integer> lines = lines(part.facts(), yMm);
         for (int i = 0; i < part.facts().size(); i++) {
-            texts.add(new LabelText("fact", part.facts().get(i), PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
+            texts.add(new FittedText("fact", part.facts().get(i), PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
             yMm += lines.get(i) * FACT_LINE_MM;
         }
         double topMm = threadsTop(says, index == 0);
@@ -80,7 +80,7 @@ final class TagFaces implements TagSetter {
 
     @Override
     public TagFace back(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
-        List<LabelText> texts = head(says, index, count);
+        List<FittedText> texts = head(says, index, count);
         boolean wide = widthMm >= WIDE_MM;
         double topMm = STRIP_MM + 2 + titleLines(says) * TITLE_LINE_MM;
         double codeMm = Math.min(28, wide ? heightMm - topMm - PAD_MM : Math.max(22, heightMm * 0.3));
@@ -90,7 +90,7 @@ final class TagFaces implements TagSetter {
         Box notes = notesBeside ? new Box(codeBox.xMm(), codeBox.bottomMm() + 3, codeMm, heightMm - PAD_MM - codeBox.bottomMm() - 3)
                 : wide ? new Box(PAD_MM, heightMm - PAD_MM - 2 * NOTE_LINE_MM - 1, innerMm() - codeMm - GAP_MM, 2 * NOTE_LINE_MM + 1)
                 : new Box(codeBox.rightMm() + GAP_MM, codeBox.yMm(), innerMm() - codeMm - GAP_MM, codeMm);
-        texts.add(new LabelText("note", words.say("tag.notes"), notes.xMm(), notes.yMm() + 2.4, notes.widthMm(), 2, 7, 6, 400, "start"));
+        texts.add(new FittedText("note", words.say("tag.notes"), notes.xMm(), notes.yMm() + 2.4, notes.widthMm(), 2, 7, 6, 400, "start"));
         int headLines = Math.max(1, Math.min(2, ruler.lines(words.say("tag.notes"), "text", 400, 7, notes.widthMm())));
         List<Box> lines = new ArrayList<>();
         for (double yMm = notes.yMm() + 2.4 * headLines + NOTE_LINE_MM - 1; yMm <= notes.bottomMm() + 1e-6; yMm += NOTE_LINE_MM) {
@@ -153,12 +153,12 @@ final class TagFaces implements TagSetter {
         return facts;
     }
 
-    private List<LabelText> head(TagWords says, int index, int count) {
-        List<LabelText> texts = new ArrayList<>();
-        texts.add(new LabelText("title", says.title(), PAD_MM, STRIP_MM + 2 + titlePt() * PT_MM * 0.75, innerMm(), titleLines(says), titlePt(),
+    private List<FittedText> head(TagWords says, int index, int count) {
+        List<FittedText> texts = new ArrayList<>();
+        texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + 2 + titlePt() * PT_MM * 0.75, innerMm(), titleLines(says), titlePt(),
                 TITLE_LEAST_PT, 500, "start"));
         if (count > 1) {
-            texts.add(new LabelText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
+            texts.add(new FittedText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
         }
         return texts;
     }

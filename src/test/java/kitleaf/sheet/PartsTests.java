@@ -15,7 +15,7 @@ class PartsTests {
     static Stream<Record> views() {
         Box box = new Box(1, 2, 3, 4);
         Swatch swatch = new Swatch("#255b35", "#ffffff", "▲");
-        LabelText text = new LabelText("code", "K2", 5, 6, 7, 1, 16, 12, 600, "start");
+        FittedText text = new FittedText("code", "K2", 5, 6, 7, 1, 16, 12, 600, "start");
         LabelFace face = new LabelFace(8, 9, 10, 11, true, swatch, box, List.of(text));
         return Stream.of(box, swatch, text, face, new LabelPage.Label(box, List.of(face), true, false, "Fog bell"));
     }

@@ -1,7 +1,7 @@
 package kitleaf.sheet;
 
 /**
- * A text on a label, in its box; places are measured from the label face's top left corner.
+ * A text on a label or a tag that may shrink to fit its place, which is measured from the face's top left corner.
  *
  * @param role what it is, such as {@code code}
  * @param text what it says
@@ -14,8 +14,8 @@ package kitleaf.sheet;
  * @param weight of the face
  * @param anchor {@code start}, {@code middle} or {@code end}
  */
-public record LabelText(String role, String text, double xMm, double baselineMm, double widthMm, int lines,
-                        double sizePt, double fitPt, int weight, String anchor) implements Parts {
+public record FittedText(String role, String text, double xMm, double baselineMm, double widthMm, int lines,
+                         double sizePt, double fitPt, int weight, String anchor) implements Parts {
 
     @Override
     public Object part(String name) {
