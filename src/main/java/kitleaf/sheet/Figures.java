@@ -156,4 +156,9 @@ final class Figures {
     String sizeCentimetres(double widthMm, double heightMm) {
         return centimetres(widthMm) + " × " + centimetres(heightMm) + unit("cm");
     }
+
+    /** A text in plain signs: those a terminal or a code may not have are written with those it has. */
+    static String plain(String text) {
+        return text.replace(NO_BREAK, ' ').replace(FRACTION_SLASH, '/').replace('×', 'x');
+    }
 }

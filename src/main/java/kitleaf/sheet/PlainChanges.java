@@ -52,7 +52,7 @@ public final class PlainChanges {
             return words.say("change.none");
         }
         String shown = String.join("; ", changes.subList(0, Math.min(MOST, changes.size())));
-        return PlainFigures.plain(changes.size() > MOST ? words.say("change.more", shown, changes.size() - MOST) : shown);
+        return Figures.plain(changes.size() > MOST ? words.say("change.more", shown, changes.size() - MOST) : shown);
     }
 
     /** The first figure that differs, in the order they matter: a cut is cut once. */

@@ -55,24 +55,19 @@ public final class PlainFigures {
 
     /** The what-if table of one piece. */
     public List<String> others(PieceReckoning reckoned) {
-        String unit = plain(figures.unit(units == Units.IN ? "in" : "cm")).strip();
+        String unit = Figures.plain(figures.unit(units == Units.IN ? "in" : "cm")).strip();
         List<String> lines = new ArrayList<>();
         lines.add(String.format(Locale.ROOT, "  %-28s%-10s%-20s%s", words.say("others.cloth"), words.say("others.per-inch"),
                 words.say("others.design", unit), words.say("others.cut", unit)));
         for (OtherCloth other : reckoned.cloth().others()) {
             OtherClothWords row = clothWords.other(other);
-            lines.add(plain(String.format(Locale.ROOT, "%s %-28s%-10s%-20s%s", row.own() ? ">" : " ", row.cloth(), row.perInch(),
+            lines.add(Figures.plain(String.format(Locale.ROOT, "%s %-28s%-10s%-20s%s", row.own() ? ">" : " ", row.cloth(), row.perInch(),
                     units == Units.IN ? row.finishedIn() : row.finishedCm(), units == Units.IN ? row.cutIn() : row.cutCm())));
         }
         return lines;
     }
 
     private String row(String name, String first, String second) {
-        return plain(words.row(name, first, WIDTH, second));
-    }
-
-    /** Signs a plain terminal may not have, written with those it has. */
-    static String plain(String text) {
-        return text.replace(Figures.NO_BREAK, ' ').replace('\u2044', '/').replace('×', 'x');
+        return Figures.plain(words.row(name, first, WIDTH, second));
     }
 }

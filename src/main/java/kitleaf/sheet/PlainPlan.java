@@ -103,6 +103,6 @@ public final class PlainPlan {
     }
 
     private String row(String name, String first, String second) {
-        return PlainFigures.plain(words.row(name, first, WIDTH, second));
+        return Figures.plain(words.row(name, first, WIDTH, second));
     }
 }

@@ -90,7 +90,7 @@ public final class PlainThreads {
     }
 
     private String money(Price price) {
-        return PlainFigures.plain(figures.money(price));
+        return Figures.plain(figures.money(price));
     }
 
     /** Hundredths of a skein below ten, then tenths: nobody cuts finer, and nobody knows better. */

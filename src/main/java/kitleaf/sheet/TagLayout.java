@@ -152,7 +152,7 @@ final class TagLayout {
 
         StringJoiner plain = new StringJoiner("\n");
         plain.add(piece.title());
-        facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(PlainFigures.plain(fact).replace('·', ',').replace(" ,", ",")));
+        facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(Figures.plain(fact).replace('·', ',').replace(" ,", ",")));
         plain.add(dates(reckoned, LocalDate::toString));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
