@@ -25,7 +25,7 @@ import kitleaf.sizing.thread.ThreadWarning;
 import kitleaf.words.Words;
 
 /** Lays out the buy list across all pieces that are not finished. */
-final class BuyListLayout {
+public final class BuyListLayout {
 
     private static final double GROUP_MM = 8;
     private static final double SUM_MM = 7;
@@ -59,7 +59,8 @@ final class BuyListLayout {
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The buy list of all pieces that are not finished; no pages where neither thread nor cloth stands on it. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new BuyListLayout(reckoning, settings).layOut();
     }
 

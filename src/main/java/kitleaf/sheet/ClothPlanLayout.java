@@ -26,7 +26,7 @@ import kitleaf.words.Words;
  * Lays out the cloth plan: a first page with all that is cut, bought and left out, then for each cloth its drawing, the
  * steps and what comes off. A basket with nothing to cut has none.
  */
-final class ClothPlanLayout {
+public final class ClothPlanLayout {
 
     private static final double TOP_MM = 43;
     /** What the heading shrinks titles to. */
@@ -73,7 +73,8 @@ final class ClothPlanLayout {
         this.bottomMm = settings.paper().heightMm() - Frames.FOOT_MM - 2;
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The cloth plan of a basket; no pages where nothing is to be cut. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return reckoning.clothPlan().isEmpty() ? new Sheet(SheetKind.CLOTH_PLAN, 0, Map.of()) : new ClothPlanLayout(reckoning, settings).layOut();
     }
 

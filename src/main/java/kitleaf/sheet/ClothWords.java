@@ -14,18 +14,19 @@ import kitleaf.sizing.plan.Purchase;
 import kitleaf.words.Words;
 
 /** Puts cloth into the words and figures that several sheets share. */
-final class ClothWords {
+public final class ClothWords {
 
     private final Words words;
     private final Figures figures;
 
-    ClothWords(Words words, Figures figures) {
+    /** Words and figures of one language; the figures say which units come first. */
+    public ClothWords(Words words, Figures figures) {
         this.words = words;
         this.figures = figures;
     }
 
     /** Designer, chart and cloth in one line. */
-    String subtitle(Piece piece) {
+    public String subtitle(Piece piece) {
         StringJoiner line = new StringJoiner(" · ");
         piece.designer().ifPresent(line::add);
         line.add(words.say("cut-sheet.stitches", piece.stitches().wide(), piece.stitches().high()));
@@ -34,13 +35,13 @@ final class ClothWords {
     }
 
     /** The cloth in a few words, such as "Sea-mist linen, 36 count over two". */
-    String cloth(Cloth cloth) {
+    public String cloth(Cloth cloth) {
         String kind = words.say("kind." + key(cloth.kind()));
         return cloth.name().map(name -> name + " " + kind).orElse(kind) + ", " + worked(cloth.kind(), cloth.count(), cloth.over());
     }
 
     /** Count and over, such as "36 count over two". */
-    String worked(Cloth.Kind kind, Count count, int over) {
+    public String worked(Cloth.Kind kind, Count count, int over) {
         String warp = figures.decimal(count.warpPerInch(), 1);
         String weft = figures.decimal(count.weftPerInch(), 1);
         if (kind == Cloth.Kind.BLOCK) {
@@ -51,13 +52,13 @@ final class ClothWords {
     }
 
     /** "110 threads", or blocks on block cloth. */
-    String threads(long number, Cloth.Kind kind) {
+    public String threads(long number, Cloth.Kind kind) {
         String thing = kind == Cloth.Kind.BLOCK ? "cut-sheet.block" : "cut-sheet.thread";
         return words.say(number == 1 ? thing : thing + "s", number).replace(' ', Figures.NO_BREAK);
     }
 
     /** Kind and count, such as "linen, 36 count". */
-    String weave(Cloth.Kind kind, Count count) {
+    public String weave(Cloth.Kind kind, Count count) {
         String warp = figures.decimal(count.warpPerInch(), 1);
         String weft = figures.decimal(count.weftPerInch(), 1);
         boolean block = kind == Cloth.Kind.BLOCK;
@@ -66,12 +67,12 @@ final class ClothWords {
     }
 
     /** A cloth by name, kind and count, such as "Sea-mist linen, 36 count". */
-    String cloth(Optional<String> name, Cloth.Kind kind, Count count) {
+    public String cloth(Optional<String> name, Cloth.Kind kind, Count count) {
         return name.map(it -> it + " ").orElse("") + weave(kind, count);
     }
 
     /** What a cloth of a plan is called, numbered where several of it are cut. */
-    String title(PlannedCloth cloth, List<PlannedCloth> all) {
+    public String title(PlannedCloth cloth, List<PlannedCloth> all) {
         String name = name(cloth);
         List<PlannedCloth> same = all.stream().filter(other -> name(other).equals(name)).toList();
         if (same.size() == 1) {
@@ -93,17 +94,17 @@ final class ClothWords {
     }
 
     /** A size to cut by, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.7 cm)}. */
-    String size(double widthMm, double heightMm) {
+    public String size(double widthMm, double heightMm) {
         return words.say("plan.both", figures.cut(widthMm, heightMm), figures.swapped().cut(widthMm, heightMm));
     }
 
     /** Which cloth it is to be, and how large one is. */
-    String purchased(Purchase purchase) {
+    public String purchased(Purchase purchase) {
         return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + size(purchase.cut().widthMm(), purchase.cut().heightMm());
     }
 
     /** The row of the what-if table for one cloth. */
-    OtherClothWords other(OtherCloth other) {
+    public OtherClothWords other(OtherCloth other) {
         Extent across = other.size().across();
         Extent down = other.size().down();
         String cloth = other.kind() == Cloth.Kind.BLOCK

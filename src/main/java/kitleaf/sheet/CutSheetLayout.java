@@ -13,7 +13,7 @@ import kitleaf.words.Words;
  * Lays out the cut sheets: for each piece a page of sizes, drawing, steps and the what-if table, going over to
  * further pages where the paper is small, then its corner guide.
  */
-final class CutSheetLayout {
+public final class CutSheetLayout {
 
     private static final double GAP_MM = 8;
     private static final double SIZES_MM = 30;
@@ -43,7 +43,8 @@ final class CutSheetLayout {
         this.phrases = new CutSheetWords(words, figures);
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The cut sheets of all pieces, each with its corner guide behind it. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new CutSheetLayout(settings).layOut(reckoning);
     }
 

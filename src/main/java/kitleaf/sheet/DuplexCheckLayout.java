@@ -13,7 +13,7 @@ import kitleaf.words.Words;
  * Lays out the sheet that shows how far a printer puts backs beside their fronts: scales on the front, and behind each of
  * them a cross on the back, read against the light.
  */
-final class DuplexCheckLayout {
+public final class DuplexCheckLayout {
 
     private static final double FROM_EDGE_MM = 45;
     /** From the middle of a cross to its end, and the word below a scale. */
@@ -22,7 +22,8 @@ final class DuplexCheckLayout {
 
     private DuplexCheckLayout() { }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The check for the way the basket's tags are printed, front and back; in large print with pages to read behind it. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Words words = SheetWords.in(settings.language());
         Paper paper = settings.paper();
         Tags asked = reckoning.basket().tags();

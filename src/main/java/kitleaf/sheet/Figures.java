@@ -15,9 +15,10 @@ import kitleaf.words.Words;
  * Lengths and numbers as they stand on a sheet: inches as whole numbers and true fractions, centimetres to
  * the millimetre. Parts of one figure are held together by no-break spaces.
  */
-final class Figures {
+public final class Figures {
 
-    static final char NO_BREAK = '\u00a0';
+    /** Holds the parts of a figure together. */
+    public static final char NO_BREAK = '\u00a0';
     private static final char FRACTION_SLASH = '\u2044';
     private static final double INCH_MM = 25.4;
 
@@ -25,18 +26,18 @@ final class Figures {
     private final Words words;
 
     /** Figures with these units first, written as the words' language writes them. */
-    Figures(Units first, Words words) {
+    public Figures(Units first, Words words) {
         this.first = first;
         this.words = words;
     }
 
     /** The same with the other units first. */
-    Figures swapped() {
+    public Figures swapped() {
         return new Figures(first == Units.IN ? Units.CM : Units.IN, words);
     }
 
     /** Width by height to cut, in the stitcher's units; inches to a sixteenth, so that no step of rounding is lost. */
-    String cut(double widthMm, double heightMm) {
+    public String cut(double widthMm, double heightMm) {
         return first == Units.IN
                 ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + unit("in")
                 : sizeCentimetres(widthMm, heightMm);
@@ -65,13 +66,13 @@ final class Figures {
     }
 
     /** A number to so many places, without trailing noughts. */
-    String decimal(double value, int places) {
+    public String decimal(double value, int places) {
         BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
         return written(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
     }
 
     /** A number to so many places, noughts and all. */
-    String fixed(double value, int places) {
+    public String fixed(double value, int places) {
         return written(new BigDecimal(value).setScale(places, RoundingMode.HALF_UP));
     }
 
@@ -80,22 +81,22 @@ final class Figures {
     }
 
     /** A whole number with its thousands apart. */
-    String grouped(long number) {
+    public String grouped(long number) {
         return String.format(Locale.ROOT, "%,d", number).replace(",", words.say("number.group"));
     }
 
     /** A part of a hundred, such as {@code 5 %}. */
-    String percent(String number) {
+    public String percent(String number) {
         return number + NO_BREAK + "%";
     }
 
     /** An amount with its currency: its code, as no sign is known to every reader. */
-    String money(Price price) {
+    public String money(Price price) {
         return words.say("number.price", written(price.amount()), price.currency()).replace(' ', NO_BREAK);
     }
 
     /** Several things, one after the other; the last one is joined with "and" where the language's lists do that. */
-    String list(Collection<String> things) {
+    public String list(Collection<String> things) {
         List<String> all = List.copyOf(things);
         int last = all.size() - 1;
         return last < 1 ? String.join("", all)
@@ -103,47 +104,47 @@ final class Figures {
     }
 
     /** A day with its month written out. */
-    String day(LocalDate day) {
+    public String day(LocalDate day) {
         return day(day, "date.long");
     }
 
     /** A day with a short month, and its year where that is not the given one. */
-    String shortDay(LocalDate day, int year) {
+    public String shortDay(LocalDate day, int year) {
         return day(day, day.getYear() == year ? "date.short" : "date.short-year").replace(' ', NO_BREAK);
     }
 
     /** A day by a pattern of {@link DateTimeFormatter} among the words. */
-    String day(LocalDate day, String pattern) {
+    public String day(LocalDate day, String pattern) {
         return DateTimeFormatter.ofPattern(words.say(pattern), words.language()).format(day);
     }
 
     /** The word for a unit, with the space that stands before it. */
-    String unit(String unit) {
+    public String unit(String unit) {
         return NO_BREAK + words.say("unit." + unit);
     }
 
     /** One length in the stitcher's units, with the unit; inches to a sixteenth. */
-    String length(double mm) {
+    public String length(double mm) {
         return first == Units.IN ? inches(mm, 16) + unit("in") : centimetres(mm) + unit("cm");
     }
 
     /** One length in the stitcher's units, as short as it can be written, for drawings. */
-    String brief(double mm) {
+    public String brief(double mm) {
         return first == Units.IN ? inches(mm, 16) + words.say("unit.in-brief") : length(mm);
     }
 
     /** One length in the other units, with the unit. */
-    String other(double mm) {
+    public String other(double mm) {
         return first == Units.IN ? centimetres(mm) + unit("cm") : inches(mm, 16) + unit("in");
     }
 
     /** Width by height in the stitcher's units; inches to an eighth. */
-    String size(double widthMm, double heightMm) {
+    public String size(double widthMm, double heightMm) {
         return first == Units.IN ? sizeInches(widthMm, heightMm) : sizeCentimetres(widthMm, heightMm);
     }
 
     /** Width by height in the other units. */
-    String otherSize(double widthMm, double heightMm) {
+    public String otherSize(double widthMm, double heightMm) {
         return first == Units.IN ? sizeCentimetres(widthMm, heightMm) : sizeInches(widthMm, heightMm);
     }
 
@@ -158,7 +159,7 @@ final class Figures {
     }
 
     /** A text in plain signs: those a terminal or a code may not have are written with those it has. */
-    static String plain(String text) {
+    public static String plain(String text) {
         return text.replace(NO_BREAK, ' ').replace(FRACTION_SLASH, '/').replace('×', 'x');
     }
 }

@@ -8,14 +8,14 @@ import kitleaf.basket.Units;
 import kitleaf.words.Words;
 
 /** Makes the frames of a sheet's pages. */
-final class Frames {
+public final class Frames {
 
     /** Space kept free at every side. */
-    static final double MARGIN_MM = 12;
+    public static final double MARGIN_MM = 12;
     /** Where content starts below a heading with a line under its title. */
-    static final double HEADER_MM = 41;
+    public static final double HEADER_MM = 41;
     /** Check bars, separator and signature. */
-    static final double FOOT_MM = 31;
+    public static final double FOOT_MM = 31;
 
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
@@ -32,12 +32,17 @@ final class Frames {
     /** What stands beside the check bars in large print; empty for the usual. */
     private final String note;
 
-    Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+    /**
+     * Frames that name the latest day in the basket's data.
+     *
+     * @param sheetTitle for the signature, such as "cut sheets"
+     */
+    public Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
         this(basket, settings, words, sheetTitle, "signature.data", basket.latest(), "");
     }
 
     /** Frames of a sheet that looks from a day of its own. */
-    static Frames asOf(LocalDate day, Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+    public static Frames asOf(LocalDate day, Basket basket, SheetSettings settings, Words words, String sheetTitle) {
         return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day), "");
     }
 
@@ -54,22 +59,22 @@ final class Frames {
     }
 
     /** The same, with something to say at the foot of each page of large print. */
-    Frames saying(String words) {
+    public Frames saying(String words) {
         return new Frames(basket, settings, this.words, sheetTitle, dayPhrase, day, words);
     }
 
     /** The head of a page of large print on the basket's paper. */
-    Masthead head(String eyebrow, String title, String below, boolean first) {
+    public Masthead head(String eyebrow, String title, String below, boolean first) {
         return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(), settings.language());
     }
 
     /** The frame of one page, on the basket's paper. */
-    PageFrame of(int number, int count) {
+    public PageFrame of(int number, int count) {
         return of(settings.paper().widthMm(), settings.paper().heightMm(), number, count);
     }
 
     /** The frame of one page of any size. */
-    PageFrame of(double widthMm, double heightMm, int number, int count) {
+    public PageFrame of(double widthMm, double heightMm, int number, int count) {
         return new PageFrame(widthMm, heightMm, number, count, basket.title(), sheetTitle, date(), correction(),
                 settings.units() == Units.IN, settings.type().large() ? foot(widthMm, heightMm) : null);
     }

@@ -4,7 +4,7 @@ import java.util.Set;
 import kitleaf.basket.ClothSide;
 
 /** The thread ends at the edges of a drawn cloth, as path data. */
-final class Fringe {
+public final class Fringe {
 
     /** The longest thread end. */
     static final double LONGEST_MM = 1.6;
@@ -18,7 +18,7 @@ final class Fringe {
      *
      * @param bare sides without one: a selvedge, or where the drawing breaks off
      */
-    static String of(Box cloth, Set<ClothSide> bare) {
+    public static String of(Box cloth, Set<ClothSide> bare) {
         PathText path = new PathText(3);
         int across = Math.max(2, (int) (cloth.widthMm() / STEP_MM));
         for (int i = 0; i <= across; i++) {

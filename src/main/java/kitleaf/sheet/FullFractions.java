@@ -9,7 +9,7 @@ import java.io.Writer;
  * which would be the smallest on the page. Layouts and templates write fractions as ever; what is measured and what is
  * printed has another slash, which the press does not set small.
  */
-final class FullFractions implements TextRuler {
+public final class FullFractions implements TextRuler {
 
     private static final char FRACTION_SLASH = '\u2044';
     private static final char DIVISION_SLASH = '\u2215';
@@ -21,14 +21,14 @@ final class FullFractions implements TextRuler {
     }
 
     /** Settings that measure fractions as large print sets them; ordinary settings as they are. */
-    static SheetSettings in(SheetSettings settings) {
+    public static SheetSettings in(SheetSettings settings) {
         return !settings.type().large() || settings.ruler() instanceof FullFractions ? settings
                 : new SheetSettings(settings.paper(), settings.units(), settings.type(), settings.skip(), settings.asOf(), settings.language(),
                         new FullFractions(settings.ruler()));
     }
 
     /** A writer that puts the other slash into markup. */
-    static Writer into(Writer out) {
+    public static Writer into(Writer out) {
         return new FilterWriter(out) {
             @Override
             public void write(int c) throws IOException {

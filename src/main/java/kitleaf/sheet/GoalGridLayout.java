@@ -16,7 +16,7 @@ import kitleaf.words.Words;
  * Lays out the year on the wall: the grid of goal cards, whole or in tiles, and behind it the strip of weeks. A basket without
  * goals has none.
  */
-final class GoalGridLayout {
+public final class GoalGridLayout {
 
     /** The wall chart is drawn as on A4 and enlarged by the shorter side. */
     private static final double A4_SHORT_MM = 210;
@@ -45,7 +45,8 @@ final class GoalGridLayout {
         this.says = new GoalWords(words, new Figures(settings.units(), words), year);
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The goal grid and the strip of weeks; no pages where the basket has no goals. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Optional<Goals> goals = reckoning.basket().goals();
         return goals.isEmpty() ? new Sheet(SheetKind.GOAL_GRID, 0, Map.of()) : new GoalGridLayout(reckoning, settings, goals.get()).any();
     }

@@ -22,7 +22,7 @@ public record Join(String side, String letter, String note) {
      * @param columns pages side by side
      * @param rows pages one below the other
      */
-    static List<Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
+    public static List<Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
         String onto = type.large() ? "guide.onto-large" : "guide.onto";
         String lip = type.large() ? "guide.lip-large" : "guide.lip";
         List<Join> joins = new ArrayList<>();

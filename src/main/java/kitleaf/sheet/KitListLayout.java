@@ -21,7 +21,7 @@ import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.words.Words;
 
 /** Lays out a kit list for each piece that is not finished. */
-final class KitListLayout {
+public final class KitListLayout {
 
     private static final double GROUP_MM = 8;
     private static final double NOTE_LINE_MM = 3.4;
@@ -42,7 +42,8 @@ final class KitListLayout {
         this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The kit lists of all pieces that are not finished; no pages where all are. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new KitListLayout(settings).layOut(reckoning);
     }
 

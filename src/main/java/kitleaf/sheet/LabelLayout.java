@@ -26,7 +26,7 @@ import kitleaf.words.Words;
  * Lays out a label for each thread of each piece that is not finished. Pages are made one at a time while they are printed,
  * so that a great many take no more memory than a few.
  */
-final class LabelLayout {
+public final class LabelLayout {
 
     private final SheetSettings settings;
     private final Words words;
@@ -40,13 +40,18 @@ final class LabelLayout {
         this.stock = stock;
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /**
+     * The labels of all pieces that are not finished, made a page at a time while they are read.
+     *
+     * @throws IllegalArgumentException where large print leaves no room for a label, which {@link #stock} tells before
+     */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         LabelStock stock = stock(reckoning.basket(), settings).orElseThrow(() -> new IllegalArgumentException("no room for a label"));
         return new LabelLayout(settings, stock).layOut(reckoning);
     }
 
     /** What labels are printed on; nothing where the foot of large print leaves no room on plain paper. */
-    static Optional<LabelStock> stock(Basket basket, SheetSettings settings) {
+    public static Optional<LabelStock> stock(Basket basket, SheetSettings settings) {
         Optional<LabelStock> own = basket.labelStock();
         if (!settings.type().large() || own.isPresent() && !own.get().plain()) {
             return Optional.of(own.orElseGet(() -> LabelStocks.usual(settings.paper())));

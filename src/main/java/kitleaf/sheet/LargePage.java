@@ -22,12 +22,12 @@ public record LargePage(PageFrame frame, String bookmark, Masthead head, List<Pa
     }
 
     /** The same page with its number. */
-    LargePage in(PageFrame numbered) {
+    public LargePage in(PageFrame numbered) {
         return new LargePage(numbered, bookmark, head, passages);
     }
 
     /** All pages of a sheet with their numbers. */
-    static List<LargePage> numbered(List<LargePage> pages, Frames frames) {
+    public static List<LargePage> numbered(List<LargePage> pages, Frames frames) {
         List<LargePage> numbered = new ArrayList<>();
         for (LargePage page : pages) {
             numbered.add(page.in(frames.of(numbered.size() + 1, pages.size())));
@@ -40,12 +40,12 @@ public record LargePage(PageFrame frame, String bookmark, Masthead head, List<Pa
      *
      * @param continued the title of all pages but the first
      */
-    static List<LargePage> flow(Frames frames, String eyebrow, String title, String continued, String below, List<Passage> passages) {
+    public static List<LargePage> flow(Frames frames, String eyebrow, String title, String continued, String below, List<Passage> passages) {
         return flow(frames.of(0, 0), frames.head(eyebrow, title, below, true), frames.head(eyebrow, continued, "", false), title, passages);
     }
 
     /** The same on pages of any size, under heads that are made already. */
-    static List<LargePage> flow(PageFrame frame, Masthead first, Masthead next, String bookmark, List<Passage> passages) {
+    public static List<LargePage> flow(PageFrame frame, Masthead first, Masthead next, String bookmark, List<Passage> passages) {
         List<PageFlow.Row<Passage>> rows = passages.stream().map(it -> new PageFlow.Row<>(it, it.heightMm(), it.keepWithNext())).toList();
         List<LargePage> pages = new ArrayList<>();
         for (List<PageFlow.Placed<Passage>> page : PageFlow.pages(rows, first.bottomMm(), next.bottomMm(), frame.foot().topMm())) {

@@ -30,7 +30,7 @@ public record Masthead(String eyebrow, double eyebrowMm, double eyebrowPt, Strin
     private static final int MOST_LINES = 4;
 
     /** The head of a page whose content is so wide; pages that go on have a smaller title and nothing below it. */
-    static Masthead of(String eyebrow, String title, String below, boolean first, double widthMm, TypeScale type, TextRuler ruler, Locale language) {
+    public static Masthead of(String eyebrow, String title, String below, boolean first, double widthMm, TypeScale type, TextRuler ruler, Locale language) {
         double titlePt = first ? type.title() : type.heading();
         double titleYMm = FIRST_MM + TypeScale.mm(titlePt) * TITLE_LEADING;
         int titleLines = Math.max(1, Math.min(MOST_LINES, ruler.lines(title, "heading", 500, titlePt, widthMm)));

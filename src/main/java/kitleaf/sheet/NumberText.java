@@ -4,7 +4,7 @@ package kitleaf.sheet;
  * Numbers as markup has them: with a point, without grouping, to a millionth at most. Lengths are reckoned in doubles, whose
  * last digits are noise ({@code 16.999999999999996}), and noise takes longer to write and to read than the number.
  */
-final class NumberText {
+public final class NumberText {
 
     private static final int DECIMALS = 6;
     private static final long[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
@@ -15,7 +15,7 @@ final class NumberText {
     private NumberText() { }
 
     /** The number as markup has it. */
-    static String of(Number number) {
+    public static String of(Number number) {
         if (number instanceof Integer || number instanceof Long) {
             return number.toString();
         }
@@ -29,7 +29,7 @@ final class NumberText {
      * @param value below a million million
      * @param decimals 0 to 6
      */
-    static String of(double value, int decimals) {
+    public static String of(double value, int decimals) {
         long one = TENS[decimals];
         long scaled = Math.round(value * one);
         long whole = Math.abs(scaled) / one;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Fills pages with rows from top to bottom. */
-final class PageFlow {
+public final class PageFlow {
 
     /** Forgives the last bits of adding heights up. */
     private static final double SLACK_MM = 1e-6;
@@ -18,7 +18,7 @@ final class PageFlow {
      * @param heightMm how high it is
      * @param keepWithNext whether it must not be the last on a page, as a heading must not
      */
-    record Row<T>(T content, double heightMm, boolean keepWithNext) { }
+    public record Row<T>(T content, double heightMm, boolean keepWithNext) { }
 
     /**
      * A row in its place.
@@ -26,7 +26,7 @@ final class PageFlow {
      * @param content what it shows
      * @param yMm its top
      */
-    record Placed<T>(T content, double yMm) { }
+    public record Placed<T>(T content, double yMm) { }
 
     /**
      * Pages of placed rows; at least one page, and at least one row on each page that is not the only one. A row higher than a
@@ -36,7 +36,7 @@ final class PageFlow {
      * @param nextTopMm where they start on the others
      * @param bottomMm where they end
      */
-    static <T> List<List<Placed<T>>> pages(List<Row<T>> rows, double firstTopMm, double nextTopMm, double bottomMm) {
+    public static <T> List<List<Placed<T>>> pages(List<Row<T>> rows, double firstTopMm, double nextTopMm, double bottomMm) {
         List<List<Placed<T>>> pages = new ArrayList<>();
         List<Placed<T>> page = new ArrayList<>();
         pages.add(page);

@@ -28,7 +28,8 @@ public record Passage(double yMm, double heightMm, boolean keepWithNext, List<Pl
         return new Passage(0, heightMm, false, texts, false, null, null, 0, false);
     }
 
-    static Passage room(double heightMm) {
+    /** Room for a page's drawing, so many millimetres high. */
+    public static Passage room(double heightMm) {
         return new Passage(0, heightMm, false, List.of(), false, null, null, 0, true);
     }
 
@@ -45,7 +46,8 @@ public record Passage(double yMm, double heightMm, boolean keepWithNext, List<Pl
         return new Passage(yMm, heightMm, keepWithNext, texts, true, colour, box, ruleMm, drawing);
     }
 
-    Passage at(double topMm) {
+    /** The same with its top at a place on its page, in millimetres. */
+    public Passage at(double topMm) {
         return new Passage(topMm, heightMm, keepWithNext, texts, ticked, swatch, swatchBox, ruleMm, drawing);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Sets words as passages of large print: every text wrapped to its width, as many lines high as it takes. */
-final class Passages {
+public final class Passages {
 
     /** A longer paragraph is parted, so that pages break within it. */
     private static final int MOST_LINES = 8;
@@ -25,29 +25,46 @@ final class Passages {
     private final double leftMm;
     private final double widthMm;
 
-    Passages(TypeScale type, TextRuler ruler, double leftMm, double widthMm) {
+    /**
+     * Passages of one width.
+     *
+     * @param leftMm where they begin, from the paper's left edge
+     * @param widthMm what they are wrapped to, above 0
+     */
+    public Passages(TypeScale type, TextRuler ruler, double leftMm, double widthMm) {
         this.type = type;
         this.ruler = ruler;
         this.leftMm = leftMm;
         this.widthMm = widthMm;
     }
 
-    /** A face, a size and a colour. */
-    record Voice(double sizePt, int weight, String family, String tone) { }
+    /**
+     * A face, a size and a colour.
+     *
+     * @param sizePt size in points, above 0
+     * @param weight 100 to 900
+     * @param family {@code text} or {@code heading}
+     * @param tone {@code ink}, {@code quiet} or {@code accent}
+     */
+    public record Voice(double sizePt, int weight, String family, String tone) { }
 
-    Voice text() {
+    /** What nothing else is said of. */
+    public Voice text() {
         return new Voice(type.text(), 400, "text", "ink");
     }
 
-    Voice bold() {
+    /** The same, bold: names and headings of rows. */
+    public Voice bold() {
         return new Voice(type.text(), 600, "text", "ink");
     }
 
-    Voice quiet() {
+    /** Smaller and grey: what is said beside others. */
+    public Voice quiet() {
         return new Voice(type.table(), 400, "text", "quiet");
     }
 
-    Voice small() {
+    /** Smaller: notes and explanations. */
+    public Voice small() {
         return new Voice(type.table(), 400, "text", "ink");
     }
 
@@ -55,30 +72,32 @@ final class Passages {
         return new Voice(type.table(), 600, "text", "accent");
     }
 
-    Voice display() {
+    /** The one figure a page is cut by. */
+    public Voice display() {
         return new Voice(type.display(), 600, "text", "ink");
     }
 
-    Voice figure() {
+    /** The second figure of a page. */
+    public Voice figure() {
         return new Voice(type.figure(), 400, "text", "ink");
     }
 
     /** A heading, kept with what it heads. */
-    Passage section(String words) {
+    public Passage section(String words) {
         Stack stack = new Stack(SECTION_GAP_MM);
         stack.add(words, leftMm, widthMm, new Voice(type.section(), 500, "heading", "ink"));
         return stack.passage(GAP_MM).kept();
     }
 
     /** A small heading, kept with what it heads. */
-    Passage group(String words) {
+    public Passage group(String words) {
         Stack stack = new Stack(SECTION_GAP_MM);
         stack.add(words, leftMm, widthMm, accent());
         return stack.passage(1).kept();
     }
 
     /** A paragraph, in as many passages as its length wants. */
-    List<Passage> paragraph(String words, Voice voice) {
+    public List<Passage> paragraph(String words, Voice voice) {
         List<Passage> passages = new ArrayList<>();
         for (String part : parts(words, voice, widthMm)) {
             Stack stack = new Stack(0);
@@ -93,7 +112,7 @@ final class Passages {
     }
 
     /** Several texts below each other that are not parted. */
-    Passage together(List<String> words, List<Voice> voices) {
+    public Passage together(List<String> words, List<Voice> voices) {
         Stack stack = new Stack(0);
         for (int i = 0; i < words.size(); i++) {
             stack.add(words.get(i), leftMm, widthMm, voices.get(i));
@@ -102,20 +121,20 @@ final class Passages {
     }
 
     /** Several texts below each other with a fine line under them. */
-    Passage row(List<String> words, List<Voice> voices) {
+    public Passage row(List<String> words, List<Voice> voices) {
         Passage row = together(words, voices);
         return Passage.of(row.heightMm() - GAP_MM, row.texts()).ruled(GAP_MM);
     }
 
     /** Words to the left and a figure to the right, below them where both have no room on a line. */
-    Passage pair(String words, String figure) {
+    public Passage pair(String words, String figure) {
         Stack stack = new Stack(0);
         stack.pair(words, figure, leftMm, text());
         return stack.passage(0).ruled(GAP_MM);
     }
 
     /** A step with its number. */
-    Passage numbered(int number, String words) {
+    public Passage numbered(int number, String words) {
         double indentMm = ruler.widthMm("00 ", "text", 600, type.body());
         Stack stack = new Stack(0);
         stack.add(words, leftMm + indentMm, widthMm - indentMm, text());
@@ -125,7 +144,7 @@ final class Passages {
     }
 
     /** Something to tick off: what it is, a figure beside it, and lines below. */
-    Passage ticked(String words, String figure, List<String> below, Swatch swatch) {
+    public Passage ticked(String words, String figure, List<String> below, Swatch swatch) {
         double side = TypeScale.mm(type.text()) * SWATCH;
         double indentMm = TICK_MM + (swatch == null ? 0 : side + 3);
         Stack stack = new Stack(swatch == null ? 0 : 1.4);
@@ -138,7 +157,7 @@ final class Passages {
      * Words with a number or letter before them, a box to tick or both, a figure beside them and quiet words below; in as many
      * passages as its length wants.
      */
-    List<Passage> marked(boolean tick, String mark, String words, String figure, String below, Voice voice) {
+    public List<Passage> marked(boolean tick, String mark, String words, String figure, String below, Voice voice) {
         double markMm = leftMm + (tick ? TICK_MM : 0);
         double xMm = markMm + (mark.isEmpty() ? 0 : ruler.widthMm(mark.length() < 2 ? "00 " : mark + " ", "text", 600, type.body()));
         double roomMm = leftMm + widthMm - xMm;

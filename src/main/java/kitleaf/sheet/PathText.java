@@ -4,18 +4,18 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Writes path data for templates: letters and numbers with a few decimals, millimetres. A format string takes ten times as long. */
-final class PathText {
+public final class PathText {
 
     private final StringBuilder path = new StringBuilder();
     private final int decimals;
 
     /** Path data whose numbers have so many decimals. */
-    PathText(int decimals) {
+    public PathText(int decimals) {
         this.decimals = decimals;
     }
 
     /** Adds a straight stroke from one place to another. */
-    void stroke(double x1Mm, double y1Mm, double x2Mm, double y2Mm) {
+    public void stroke(double x1Mm, double y1Mm, double x2Mm, double y2Mm) {
         point('M', x1Mm, y1Mm);
         point('L', x2Mm, y2Mm);
     }

@@ -14,7 +14,7 @@ import java.util.Objects;
 public record Sheet(SheetKind kind, int pages, Map<String, Object> model) {
 
     /** The same, with one thing more for its template. */
-    Sheet with(String name, Object value) {
+    public Sheet with(String name, Object value) {
         Map<String, Object> more = new HashMap<>(model);
         more.put(name, value);
         return new Sheet(kind, pages, more);

@@ -4,13 +4,13 @@ import java.util.Locale;
 import kitleaf.words.Words;
 
 /** Where the words on the sheets are found. */
-final class SheetWords {
+public final class SheetWords {
 
     private SheetWords() {
     }
 
     /** The words on the sheets, in one language. */
-    static Words in(Locale language) {
+    public static Words in(Locale language) {
         return new Words("kitleaf.sheet.words", language);
     }
 }

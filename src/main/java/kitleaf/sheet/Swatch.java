@@ -17,11 +17,13 @@ public record Swatch(String fill, String ink, String symbol) implements Parts {
     private static final Colour INK = new Colour("#20262b");
     private static final Colour WHITE = new Colour("#ffffff");
 
-    static Swatch of(CalledThread thread) {
+    /** The swatch of a thread as its piece calls for it. */
+    public static Swatch of(CalledThread thread) {
         return of(thread.colour(), thread.symbol());
     }
 
-    static Swatch of(Optional<Colour> colour, Optional<String> symbol) {
+    /** The swatch of a colour and a symbol; white where there is no colour. */
+    public static Swatch of(Optional<Colour> colour, Optional<String> symbol) {
         Colour fill = colour.orElse(WHITE);
         return new Swatch(fill.hex(), Contrast.better(fill, INK, WHITE).hex(), symbol.orElse(""));
     }

@@ -21,7 +21,7 @@ import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Words;
 
 /** Lays out a tag for the bag of each piece that is not finished, and more than one where its threads need it. */
-final class TagLayout {
+public final class TagLayout {
 
     private final SheetSettings settings;
     private final Words words;
@@ -43,12 +43,13 @@ final class TagLayout {
                 : new TagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler());
     }
 
-    static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+    /** The tags of all pieces that are not finished, for paper on which they {@linkplain #fit have room}. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new TagLayout(reckoning, settings).layOut(reckoning);
     }
 
     /** Whether the basket's tags have room on its paper; in large print above its higher foot. */
-    static boolean fit(Basket basket, SheetSettings settings) {
+    public static boolean fit(Basket basket, SheetSettings settings) {
         Tags tags = basket.tags();
         int faces = tags.sides() == Tags.Sides.FOLDED ? 2 : 1;
         return tags.fit(settings.paper()) && (!settings.type().large() || !(tags.size() instanceof Tags.Own own)

@@ -15,52 +15,53 @@ import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.words.Words;
 
 /** Puts threads into the words and figures that labels and lists share. */
-final class ThreadWords {
+public final class ThreadWords {
 
     private final Words words;
     private final Units units;
     private final Figures figures;
 
-    ThreadWords(Words words, Units units) {
+    /** Words of one language, with these units first where a length is told. */
+    public ThreadWords(Words words, Units units) {
         this.words = words;
         this.units = units;
         this.figures = new Figures(units, words);
     }
 
     /** The thread as it is first called for; its name, colour and symbol stand for all of its uses in a piece. */
-    static CalledThread first(ThreadTotal total) {
+    public static CalledThread first(ThreadTotal total) {
         return total.needs().get(0).thread();
     }
 
     /** "1 strand", or "1 and 2 strands" where parts differ. */
-    String strands(ThreadTotal total) {
+    public String strands(ThreadTotal total) {
         return strands(total.needs()).replace(' ', Figures.NO_BREAK);
     }
 
     /** The same of several threads, where it may be broken. */
-    String strands(List<ThreadNeed> needs) {
+    public String strands(List<ThreadNeed> needs) {
         List<Integer> strands = needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
         return strands.equals(List.of(1)) ? words.say("thread.strand") : words.say("thread.strands", join(strands, "thread.strands-joined"));
     }
 
     /** "needle 26", or "needle 24 and 26" where parts differ. */
-    String needle(ThreadTotal total) {
+    public String needle(ThreadTotal total) {
         return needle(total.needs()).replace(' ', Figures.NO_BREAK);
     }
 
     /** The same of several threads, where it may be broken. */
-    String needle(List<ThreadNeed> needs) {
+    public String needle(List<ThreadNeed> needs) {
         return words.say("thread.needle", join(needs.stream().map(ThreadNeed::needle).distinct().sorted().toList(), "thread.joined"));
     }
 
     /** Whether its uses differ in strands or needle. */
-    static boolean differ(ThreadTotal total) {
+    public static boolean differ(ThreadTotal total) {
         return total.needs().stream().mapToInt(need -> need.thread().strands()).distinct().count() > 1
                 || total.needs().stream().mapToInt(ThreadNeed::needle).distinct().count() > 1;
     }
 
     /** "2310 cross, 120 back; Verse: 1420 cross". */
-    String stitches(ThreadTotal total) {
+    public String stitches(ThreadTotal total) {
         StringJoiner parts = new StringJoiner("; ");
         for (ThreadNeed need : total.needs()) {
             String stitches = stitches(need);
@@ -84,7 +85,7 @@ final class ThreadWords {
     }
 
     /** "1.1 (0.9–1.4)"; one figure where its ends read the same, or are too little for a tenth. */
-    String skeins(Estimate skeins) {
+    public String skeins(Estimate skeins) {
         if (number(skeins.low()).equals(number(skeins.high())) || tiny(skeins.low()) && number(skeins.likely()).equals(number(skeins.high()))) {
             return number(skeins.likely());
         }
@@ -95,7 +96,7 @@ final class ThreadWords {
     }
 
     /** A number of skeins to a tenth; what is too little for that is said to be under it. */
-    String number(double skeins) {
+    public String number(double skeins) {
         return tiny(skeins) ? words.say("thread.under").replace(' ', Figures.NO_BREAK) : figures.decimal(skeins, 1);
     }
 
@@ -105,7 +106,7 @@ final class ThreadWords {
     }
 
     /** "0.5, lot 7 + 1, lot 9"; empty when nothing comes from the stash. */
-    String drawn(StashShare share) {
+    public String drawn(StashShare share) {
         StringJoiner drawn = new StringJoiner(" + ");
         for (StashShare.Drawn one : share.drawn()) {
             drawn.add(number(one.skeins()) + one.lot().map(lot -> ", " + words.say("kit.lot", lot)).orElse(""));
@@ -114,7 +115,7 @@ final class ThreadWords {
     }
 
     /** "hand-dyed: 5 m of 6 plies a skein; buy one lot". */
-    String putUp(PutUp putUp) {
+    public String putUp(PutUp putUp) {
         String length = units == Units.CM || putUp.lengthMm() % 1000 == 0
                 ? figures.decimal(putUp.lengthMm() / 1000, 2) + figures.unit("m")
                 : figures.decimal(putUp.lengthMm() / 914.4, 2) + figures.unit("yd") ;

@@ -26,7 +26,7 @@ public record TypeScale(boolean large, double display, double title, double figu
                         double fine, double least) {
 
     /** The smallest size of large print (UKAAF G003, 2019: 16 pt, ideally 18). */
-    static final double LEAST_LARGE_PT = 16;
+    public static final double LEAST_LARGE_PT = 16;
 
     /** The usual sizes. */
     public static final TypeScale ORDINARY = new TypeScale(false, 25, 22, 19, 16, 13, 11, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6);
@@ -35,7 +35,7 @@ public record TypeScale(boolean large, double display, double title, double figu
     public static final TypeScale LARGE = new TypeScale(true, 30, 26, 26, 20, 22, 18, 18, 18, 18, 18, 16, 16, 16, 16, LEAST_LARGE_PT);
 
     /** Between two baselines, in parts of the size, where large print runs over several lines (from memory: a fifth to a third is usual). */
-    static final double LEADING = 1.2;
+    public static final double LEADING = 1.2;
 
     private static final double PT_MM = 25.4 / 72;
 
@@ -50,8 +50,10 @@ public record TypeScale(boolean large, double display, double title, double figu
     /**
      * The sizes of something that is drawn so many times larger afterwards: after that none is under large print, nor under what the
      * ordinary scale would have become.
+     *
+     * @param times above 0
      */
-    TypeScale before(double times) {
+    public TypeScale before(double times) {
         TypeScale o = ORDINARY;
         return new TypeScale(false, Math.max(o.display, display / times), Math.max(o.title, title / times), Math.max(o.figure, figure / times),
                 Math.max(o.heading, heading / times), Math.max(o.section, section / times), Math.max(o.subhead, subhead / times),
@@ -71,7 +73,7 @@ public record TypeScale(boolean large, double display, double title, double figu
     }
 
     /** How high so many points are, in millimetres. */
-    static double mm(double sizePt) {
+    public static double mm(double sizePt) {
         return sizePt * PT_MM;
     }
 }
