@@ -30,8 +30,8 @@ class TemplateFaultTests {
     @Test
     void every_phrase_is_said_and_every_phrase_that_is_said_is_there() throws IOException {
         Set<String> said = new TreeSet<>();
-        try (Stream<Path> files = Files.list(CODE)) {
-            for (Path file : files.toList()) {
+        try (Stream<Path> files = Files.walk(CODE)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 said.addAll(Pattern.compile("(?:Said\\.of|new TemplateSlip)\\(\"((?:template|call)\\.[a-z0-9.-]+)\"").matcher(Files.readString(file))
                         .results().map(found -> found.group(1)).collect(Collectors.toSet()));
             }
