@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import kitleaf.press.Typefaces;
-import kitleaf.sheet.Templates;
+import kitleaf.sheet.template.Templates;
 
 /** Makes ready what every print needs whatever the basket says, while the basket is read: templates, then typefaces. */
 final class Ahead {

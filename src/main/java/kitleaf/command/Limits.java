@@ -2,8 +2,8 @@ package kitleaf.command;
 
 import java.util.function.IntConsumer;
 import kitleaf.basket.Basket;
-import kitleaf.sheet.Sheet;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.Sheet;
+import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Said;
 import picocli.CommandLine.Model.OptionSpec;

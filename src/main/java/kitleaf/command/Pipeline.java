@@ -7,10 +7,10 @@ import java.util.List;
 import kitleaf.basket.Basket;
 import kitleaf.press.MarkupException;
 import kitleaf.press.Press;
-import kitleaf.sheet.Sheet;
-import kitleaf.sheet.SheetKind;
-import kitleaf.sheet.TemplateFault;
-import kitleaf.sheet.Templates;
+import kitleaf.sheet.page.Sheet;
+import kitleaf.sheet.page.SheetKind;
+import kitleaf.sheet.template.TemplateFault;
+import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
 import kitleaf.words.Said;
 

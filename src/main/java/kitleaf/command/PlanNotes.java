@@ -2,7 +2,7 @@ package kitleaf.command;
 
 import java.util.List;
 import java.util.Optional;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.words.Said;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import kitleaf.basket.Paper;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.Reckoning;
 import picocli.CommandLine.Model.OptionSpec;
 

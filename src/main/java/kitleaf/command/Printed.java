@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitleaf.press.PressReport;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Said;
 
 /**

@@ -3,7 +3,7 @@ package kitleaf.command;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.stream.Collectors;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import picocli.CommandLine.ITypeConverter;
 
 /** Reads the names given to {@code --only}. */

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.regex.Pattern;
 import kitleaf.press.PagePictures;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 
 /** Knows the pictures of a sheet: {@code cut-sheets-01.png} and so on, with as many figures as the last one needs. */
 final class SheetPictures {

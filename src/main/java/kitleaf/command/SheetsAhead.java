@@ -9,10 +9,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.Semaphore;
 import kitleaf.basket.Basket;
-import kitleaf.sheet.Sheet;
-import kitleaf.sheet.SheetKind;
 import kitleaf.sheet.Sheets;
-import kitleaf.sheet.Templates;
+import kitleaf.sheet.page.Sheet;
+import kitleaf.sheet.page.SheetKind;
+import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
 
 /**

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import kitleaf.sheet.PlainChanges;
+import kitleaf.sheet.plain.PlainChanges;
 import kitleaf.sizing.Reckoning;
 import kitleaf.words.Said;
 

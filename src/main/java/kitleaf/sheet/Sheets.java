@@ -3,6 +3,18 @@ package kitleaf.sheet;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.Paper;
+import kitleaf.sheet.cut.CutSheetLayout;
+import kitleaf.sheet.duplex.DuplexCheckLayout;
+import kitleaf.sheet.goal.GoalGridLayout;
+import kitleaf.sheet.label.LabelLayout;
+import kitleaf.sheet.list.BuyListLayout;
+import kitleaf.sheet.list.KitListLayout;
+import kitleaf.sheet.page.FullFractions;
+import kitleaf.sheet.page.Sheet;
+import kitleaf.sheet.page.SheetKind;
+import kitleaf.sheet.page.SheetSettings;
+import kitleaf.sheet.plan.ClothPlanLayout;
+import kitleaf.sheet.tag.TagLayout;
 import kitleaf.sizing.Reckoning;
 
 /** Lays out sheets. */

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Letter;
 import kitleaf.TextBoxes;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

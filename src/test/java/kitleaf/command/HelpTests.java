@@ -15,7 +15,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import kitleaf.Phrases;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -17,7 +17,7 @@ import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
 import kitleaf.TextBoxes;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;

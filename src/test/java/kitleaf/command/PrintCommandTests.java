@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.ReadBack;
 import kitleaf.TextBoxes;
-import kitleaf.sheet.SheetKind;
+import kitleaf.sheet.page.SheetKind;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;

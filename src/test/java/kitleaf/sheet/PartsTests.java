@@ -6,6 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.stream.Stream;
+import kitleaf.sheet.label.LabelFace;
+import kitleaf.sheet.label.LabelPage;
+import kitleaf.sheet.page.Box;
+import kitleaf.sheet.page.FittedText;
+import kitleaf.sheet.page.Parts;
+import kitleaf.sheet.page.Swatch;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

@@ -1,0 +1,135 @@
+package kitleaf.sheet.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+import kitleaf.basket.Cloth;
+import kitleaf.basket.Margins;
+import kitleaf.basket.Piece;
+import kitleaf.basket.Shrink;
+import kitleaf.sheet.words.ClothWords;
+import kitleaf.sheet.words.Figures;
+import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.cloth.Extent;
+import kitleaf.sizing.cloth.PartSize;
+import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.words.Words;
+
+/** Puts a reckoned piece into the words and figures of its cut sheet. */
+final class CutSheetWords {
+
+    private final Words words;
+    private final Figures figures;
+    private final ClothWords clothWords;
+
+    CutSheetWords(Words words, Figures figures) {
+        this.words = words;
+        this.figures = figures;
+        this.clothWords = new ClothWords(words, figures);
+    }
+
+    CutSheetPiece of(PieceReckoning reckoned) {
+        Piece piece = reckoned.piece();
+        PieceSize size = reckoned.cloth().size();
+        Extent across = size.across();
+        Extent down = size.down();
+        boolean shrinks = shrinks(piece.cloth());
+        return new CutSheetPiece(piece.title(), clothWords.subtitle(piece),
+                words.say(shrinks ? "cut-sheet.cut-before" : "cut-sheet.cut"),
+                cutSize(size, true),
+                words.say("cut-sheet.across-down", cutSize(size, false)),
+                marginNote(piece),
+                words.say(shrinks ? "cut-sheet.finished-after" : "cut-sheet.finished"),
+                figures.size(across.finishedMm(), down.finishedMm()),
+                figures.otherSize(across.finishedMm(), down.finishedMm()),
+                partsNote(reckoned.cloth().parts()),
+                List.of(count("from-left", across.nearThreads(), piece),
+                        count("from-top", down.nearThreads(), piece),
+                        count("from-right", across.farThreads(), piece),
+                        count("from-bottom", down.farThreads(), piece),
+                        count("centre-across", across.centreThreads(), piece),
+                        count("centre-down", down.centreThreads(), piece)),
+                words.say("cut-sheet.centre", centre(across), centre(down)),
+                words.say("cut-sheet.diagonals", figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())),
+                steps(piece.cloth()), cautions(piece.cloth()),
+                reckoned.cloth().others().stream().map(clothWords::other).toList(),
+                words.say(shrinks ? "others.note-shrink" : "others.note"));
+    }
+
+    static boolean shrinks(Cloth cloth) {
+        return cloth.shrink().warp() > 0 || cloth.shrink().weft() > 0;
+    }
+
+    private static String key(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private String cutSize(PieceSize size, boolean own) {
+        Figures cut = own ? figures : figures.swapped();
+        return cut.cut(size.across().cutMm(), size.down().cutMm());
+    }
+
+    private String marginNote(Piece piece) {
+        Margins margins = piece.margins();
+        boolean all = margins.even();
+        String around = all ? words.say("cut-sheet.margin-all", figures.length(margins.topMm()))
+                : words.say("cut-sheet.margin-sides", figures.length(margins.topMm()), figures.length(margins.rightMm()),
+                        figures.length(margins.bottomMm()), figures.length(margins.leftMm()));
+        String finish = piece.finish().map(it -> ", " + words.say("finish." + key(it))).orElse("");
+        String usual = piece.marginsGiven() || piece.finish().isPresent() ? "" : ", " + words.say("cut-sheet.margin-usual");
+        return around + finish + usual;
+    }
+
+    private String partsNote(List<PartSize> parts) {
+        StringJoiner notes = new StringJoiner("; ");
+        for (PartSize part : parts) {
+            notes.add(words.say("cut-sheet.part", part.part().title(), words.say("over." + part.part().over()),
+                    figures.size(part.widthMm(), part.heightMm()), figures.otherSize(part.widthMm(), part.heightMm())));
+        }
+        return notes.toString();
+    }
+
+    private CutSheetPiece.CountIn count(String to, long threads, Piece piece) {
+        return new CutSheetPiece.CountIn(words.say("cut-sheet." + to), clothWords.threads(threads, piece.cloth().kind()));
+    }
+
+    private String centre(Extent extent) {
+        int stitch = extent.centreStitch();
+        return extent.centreBetween() ? words.say("cut-sheet.centre-between", stitch, stitch + 1)
+                : words.say("cut-sheet.centre-on", stitch);
+    }
+
+    private List<String> steps(Cloth cloth) {
+        boolean block = cloth.kind() == Cloth.Kind.BLOCK;
+        boolean later = shrinks(cloth) || cloth.overDyed();
+        List<String> steps = new ArrayList<>();
+        steps.add(words.say("steps.bars"));
+        steps.add(words.say(later ? "steps.keep" : "steps.press"));
+        steps.add(words.say(cloth.warp() == Cloth.WarpRun.DOWN ? "steps.grain-down" : "steps.grain-across"));
+        steps.add(words.say(block ? "steps.follow" : "steps.draw"));
+        steps.add(words.say(block ? "steps.cut-block" : "steps.cut"));
+        steps.add(words.say("steps.edge"));
+        steps.add(words.say(later ? "steps.tack" : "steps.guide"));
+        if (shrinks(cloth)) {
+            steps.add(words.say(cloth.overDyed() ? "steps.dye" : "steps.wash", loss(cloth.shrink())));
+        } else if (cloth.overDyed()) {
+            steps.add(words.say("steps.dye-only"));
+        }
+        return steps;
+    }
+
+    private String loss(Shrink shrink) {
+        String warp = figures.percent(figures.decimal(shrink.warp() * 100, 1));
+        String weft = figures.percent(figures.decimal(shrink.weft() * 100, 1));
+        return shrink.warp() == shrink.weft() ? words.say("steps.shrink-both", warp) : words.say("steps.shrink-apart", warp, weft);
+    }
+
+    private List<String> cautions(Cloth cloth) {
+        List<String> cautions = new ArrayList<>(List.of(words.say("caution.blade"), words.say("caution.iron")));
+        if (cloth.overDyed()) {
+            cautions.add(words.say("caution.dye"));
+        }
+        return cautions;
+    }
+}

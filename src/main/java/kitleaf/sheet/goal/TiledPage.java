@@ -1,0 +1,37 @@
+package kitleaf.sheet.goal;
+
+import java.util.List;
+import java.util.Objects;
+import kitleaf.sheet.page.Box;
+import kitleaf.sheet.page.Join;
+import kitleaf.sheet.page.PageFrame;
+
+/**
+ * One printed page of something drawn for larger paper: what it shows of it, and where it meets its neighbours. A single page
+ * is its own only tile.
+ *
+ * @param frame of the printed page
+ * @param window what of the large page it shows, on the printed page
+ * @param leftMm where the window starts on the large page
+ * @param topMm likewise, down
+ * @param column of this tile, from 0
+ * @param row of this tile, from 0
+ * @param columns tiles side by side
+ * @param rows tiles one below the other
+ * @param joins the lines where it meets its neighbours
+ */
+public record TiledPage(PageFrame frame, Box window, double leftMm, double topMm, int column, int row, int columns, int rows,
+                        List<Join> joins) {
+
+    /** Copies the list. */
+    public TiledPage {
+        Objects.requireNonNull(frame);
+        Objects.requireNonNull(window);
+        joins = List.copyOf(joins);
+    }
+
+    /** Whether there are other tiles. */
+    public boolean tiled() {
+        return columns * rows > 1;
+    }
+}

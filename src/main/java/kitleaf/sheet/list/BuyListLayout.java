@@ -1,0 +1,260 @@
+package kitleaf.sheet.list;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitleaf.basket.CalledThread;
+import kitleaf.basket.Price;
+import kitleaf.basket.PutUp;
+import kitleaf.basket.StashEntry;
+import kitleaf.sheet.page.Frames;
+import kitleaf.sheet.page.LargePage;
+import kitleaf.sheet.page.Passages;
+import kitleaf.sheet.page.Sheet;
+import kitleaf.sheet.page.SheetKind;
+import kitleaf.sheet.page.SheetSettings;
+import kitleaf.sheet.page.Swatch;
+import kitleaf.sheet.words.ClothWords;
+import kitleaf.sheet.words.Figures;
+import kitleaf.sheet.words.SheetWords;
+import kitleaf.sheet.words.ThreadWords;
+import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.plan.ClothPlan;
+import kitleaf.sizing.plan.Purchase;
+import kitleaf.sizing.thread.BuyLine;
+import kitleaf.sizing.thread.BuyList;
+import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadTotal;
+import kitleaf.sizing.thread.ThreadWarning;
+import kitleaf.words.Words;
+
+/** Lays out the buy list across all pieces that are not finished. */
+public final class BuyListLayout {
+
+    private static final double GROUP_MM = 8;
+    private static final double SUM_MM = 7;
+    private static final double HEADING_MM = 12;
+    private static final double NOTE_LINE_MM = 3.4;
+
+    private final SheetSettings settings;
+    private final Reckoning reckoning;
+    private final ThreadReckoning threads;
+    private final Map<String, String> titles;
+    private final Words words;
+    private final ThreadWords threadWords;
+    private final Figures figures;
+    private final ClothWords clothWords;
+    private final double innerMm;
+    /** The cloth to buy; without cloth on hand or cuts of hers nobody knows what is there, and each cut sheet says what its piece needs. */
+    private final Optional<ClothPlan> cloth;
+    private final boolean costs;
+
+    private BuyListLayout(Reckoning reckoning, SheetSettings settings) {
+        this.settings = settings;
+        this.reckoning = reckoning;
+        this.threads = reckoning.threads();
+        this.titles = reckoning.pieces().stream().collect(Collectors.toMap(it -> it.piece().id(), it -> it.piece().title()));
+        this.words = SheetWords.in(settings.language());
+        this.threadWords = new ThreadWords(words, settings.units());
+        this.figures = new Figures(settings.units(), words);
+        this.clothWords = new ClothWords(words, figures);
+        this.cloth = reckoning.clothPlanToldOf();
+        this.costs = threads.buyList().cost().isPresent() || cloth.flatMap(ClothPlan::cost).isPresent();
+        this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
+    }
+
+    /** The buy list of all pieces that are not finished; no pages where neither thread nor cloth stands on it. */
+    public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
+        return new BuyListLayout(reckoning, settings).layOut();
+    }
+
+    private Sheet layOut() {
+        BuyList list = threads.buyList();
+        return settings.type().large() && !isEmpty(list) ? large(list) : ordinary(list);
+    }
+
+    private boolean isEmpty(BuyList list) {
+        return list.lines().isEmpty() && cloth.stream().allMatch(plan -> plan.buy().isEmpty() && plan.unplaced().isEmpty());
+    }
+
+    private Sheet large(BuyList list) {
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
+        LargeRows set = new LargeRows(new Passages(settings.type(), settings.ruler(), Frames.MARGIN_MM, innerMm), words);
+        List<LargePage> pages = LargePage.flow(frames, words.say("buy.eyebrow"), words.say("buy.title"),
+                words.say("kit.continued", words.say("buy.title")), subtitle(), set.buy(rows(list)));
+        return sheet(pages.size(), LargePage.numbered(pages, frames));
+    }
+
+    private String subtitle() {
+        long pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).count();
+        return pieces == 1 ? words.say("buy.piece") : words.say("buy.pieces", pieces);
+    }
+
+    private Sheet ordinary(BuyList list) {
+        List<List<ListRow>> flowed = isEmpty(list) ? List.of() : ListPage.flow(rows(list), settings.paper().heightMm());
+        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
+        List<ListPage> pages = new ArrayList<>();
+        for (List<ListRow> rows : flowed) {
+            boolean first = pages.isEmpty();
+            pages.add(new ListPage(frames.of(pages.size() + 1, flowed.size()), first ? words.say("buy.title") : "", words.say("buy.eyebrow"),
+                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle(), headings(), rows));
+        }
+        return sheet(flowed.size(), pages);
+    }
+
+    private Sheet sheet(int count, List<?> pages) {
+        return new Sheet(SheetKind.BUY_LIST, count, Map.of(
+                "title", reckoning.basket().title() + ": " + words.say("buy.name"),
+                "subject", words.say("buy.subject"),
+                "language", settings.language().toLanguageTag(),
+                "pages", pages));
+    }
+
+    private List<String> headings() {
+        List<String> headings = new ArrayList<>(List.of(words.say("buy.thread"), words.say("buy.need"), words.say("buy.stash"), words.say("buy.buy")));
+        if (costs) {
+            headings.add(words.say("buy.each"));
+            headings.add(words.say("buy.cost"));
+        }
+        return headings;
+    }
+
+    private List<ListRow> rows(BuyList list) {
+        List<ListRow> rows = new ArrayList<>();
+        Map<PutUp, List<BuyLine>> groups = list.lines().stream()
+                .collect(Collectors.groupingBy(BuyLine::putUp, LinkedHashMap::new, Collectors.toList()));
+        groups.forEach((putUp, lines) -> {
+            rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
+            lines.forEach(line -> rows.add(thread(line)));
+            rows.add(ListRow.sum(SUM_MM, summed(putUp.name(), lines), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
+                    sum(lines).map(this::cost).orElse("")));
+        });
+        List<Purchase> bought = cloth.map(ClothPlan::buy).orElse(List.of());
+        if (!bought.isEmpty()) {
+            rows.add(ListRow.words("group", GROUP_MM, words.say("buy.cloth")));
+            bought.forEach(purchase -> rows.add(cloth(purchase)));
+        }
+        if (groups.size() + (bought.isEmpty() ? 0 : 1) > 1) {
+            rows.add(ListRow.sum(SUM_MM + 2, summed(words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"), list.lines()),
+                    skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()), total(list).map(this::cost).orElse("")));
+        }
+        if (bought.isEmpty() && list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
+            rows.add(note(words.say("buy.nothing")));
+        }
+        List<String> sentences = new ArrayList<>(sentences(list.warnings()));
+        clothSentence().ifPresent(sentences::add);
+        if (!sentences.isEmpty()) {
+            rows.add(ListRow.words("heading", HEADING_MM, words.say("buy.warnings")));
+            sentences.forEach(sentence -> rows.add(note(sentence)));
+        }
+        rows.add(note(words.say("buy.note")));
+        return rows;
+    }
+
+    /** What is to be paid; nothing, where nothing is. */
+    private String cost(Price price) {
+        return price.amount().signum() == 0 ? "" : figures.money(price);
+    }
+
+    private ListRow cloth(Purchase purchase) {
+        return ListRow.bought(settings, purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
+                purchase.cut().price().map(figures::money).orElse(""), purchase.cost().map(figures::money).orElse(""));
+    }
+
+    /** What is to be said of cloth that is not on the list. */
+    private Optional<String> clothSentence() {
+        List<String> open = cloth.map(ClothPlan::unplaced).orElseGet(() -> reckoning.pieces().stream().filter(it -> !it.cutAlready()).toList())
+                .stream().map(it -> it.piece().title()).toList();
+        return open.isEmpty() ? Optional.empty() : Optional.of(words.say(cloth.isPresent() ? "buy.cloth-none" : "buy.cloth-untold", figures.list(open)));
+    }
+
+    /** What threads and cloth cost together, as far as they have prices in one currency. */
+    private Optional<Price> total(BuyList list) {
+        List<Price> both = Stream.of(list.cost(), cloth.flatMap(ClothPlan::cost)).flatMap(Optional::stream).toList();
+        return both.stream().map(Price::currency).distinct().count() == 1
+                ? both.stream().reduce(Price::and) : Optional.empty();
+    }
+
+    private ListRow thread(BuyLine line) {
+        CalledThread called = line.thread();
+        Set<String> pieces = new TreeSet<>();
+        line.shares().forEach(share -> pieces.add(title(share.piece())));
+        line.unknown().forEach(id -> pieces.add(title(id)));
+        String nothing = words.say("kit.nothing");
+        return ListRow.thread(settings, costs, Swatch.of(called), line.code(), called.name().orElse(""),
+                words.say("buy.for", figures.list(pieces)),
+                line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
+                line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),
+                line.buy() == 0 ? nothing : Long.toString(line.buy()),
+                line.buy() == 0 ? "" : line.each().map(figures::money).orElse(""),
+                line.buy() == 0 ? "" : line.cost().map(figures::money).orElse(""));
+    }
+
+    /** One sentence for all threads of which the same is to be said. */
+    private List<String> sentences(List<ThreadWarning> warnings) {
+        Map<Said, List<String>> codes = new LinkedHashMap<>();
+        for (ThreadWarning warning : warnings) {
+            String pieces = figures.list(warning.pieces().stream().map(this::title).toList());
+            boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
+                    || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT;
+            Said said = warning.kind() == ThreadWarning.Kind.STASH_AS_OTHER ? new Said(warning.kind(), warning.skein(), held(warning))
+                    : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
+            codes.computeIfAbsent(said, one -> new ArrayList<>()).add(warning.code());
+        }
+        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
+    }
+
+    /**
+     * What all warnings of one sentence share.
+     *
+     * @param pieces their titles, or the put-up they take the thread in
+     * @param lots the lots they name, or the put-ups the stash has it in
+     */
+    private record Said(ThreadWarning.Kind kind, String pieces, String lots) { }
+
+    /** The other put-ups the stash has a thread in. */
+    private String held(ThreadWarning warning) {
+        return figures.list(reckoning.basket().stash().stream().filter(entry -> entry.code().equals(warning.code()) && !entry.skein().equals(warning.skein()))
+                .map(StashEntry::skein).distinct().sorted().toList());
+    }
+
+    /** The lots the pieces of a warning name. */
+    private String lots(ThreadWarning warning) {
+        Set<String> lots = new TreeSet<>();
+        for (String id : warning.pieces()) {
+            threads.piece(id).stream().flatMap(piece -> piece.threads().stream())
+                    .filter(total -> total.code().equals(warning.code()) && total.putUp().name().equals(warning.skein()))
+                    .map(ThreadTotal::needs).forEach(needs -> needs.forEach(need -> need.thread().lot().ifPresent(lots::add)));
+        }
+        return figures.list(lots);
+    }
+
+    private String title(String id) {
+        return titles.getOrDefault(id, id);
+    }
+
+    /** What is summed up; where a need is not known the sum is only the least it can be. */
+    private String summed(String name, List<BuyLine> lines) {
+        return lines.stream().allMatch(line -> line.unknown().isEmpty()) ? name : words.say("buy.at-least", name);
+    }
+
+    private String skeins(long number) {
+        return number == 1 ? words.say("buy.subtotal-one") : words.say("buy.subtotal", number);
+    }
+
+    private static Optional<Price> sum(List<BuyLine> lines) {
+        return lines.stream().flatMap(line -> line.cost().stream()).reduce(Price::and);
+    }
+
+    private ListRow note(String text) {
+        return ListRow.words("note", 2.4 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, settings.type().small(), innerMm), text);
+    }
+}

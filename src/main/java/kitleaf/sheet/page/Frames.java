@@ -1,0 +1,105 @@
+package kitleaf.sheet.page;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Printer;
+import kitleaf.basket.Units;
+import kitleaf.sheet.words.Figures;
+import kitleaf.words.Words;
+
+/** Makes the frames of a sheet's pages. */
+public final class Frames {
+
+    /** Space kept free at every side. */
+    public static final double MARGIN_MM = 12;
+    /** Where content starts below a heading with a line under its title. */
+    public static final double HEADER_MM = 41;
+    /** Check bars, separator and signature. */
+    public static final double FOOT_MM = 31;
+
+    /** Before the signature, set bold. */
+    private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
+    /** A page number as wide as one may become. */
+    private static final int WIDEST = 888;
+
+    private final Basket basket;
+    private final SheetSettings settings;
+    private final Words words;
+    private final Figures figures;
+    private final String sheetTitle;
+    private final String dayPhrase;
+    private final Optional<LocalDate> day;
+    /** What stands beside the check bars in large print; empty for the usual. */
+    private final String note;
+
+    /**
+     * Frames that name the latest day in the basket's data.
+     *
+     * @param sheetTitle for the signature, such as "cut sheets"
+     */
+    public Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+        this(basket, settings, words, sheetTitle, "signature.data", basket.latest(), "");
+    }
+
+    /** Frames of a sheet that looks from a day of its own. */
+    public static Frames asOf(LocalDate day, Basket basket, SheetSettings settings, Words words, String sheetTitle) {
+        return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day), "");
+    }
+
+    private Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, String dayPhrase, Optional<LocalDate> day,
+                   String note) {
+        this.basket = basket;
+        this.settings = settings;
+        this.words = words;
+        this.figures = new Figures(settings.units(), words);
+        this.sheetTitle = sheetTitle;
+        this.dayPhrase = dayPhrase;
+        this.day = day;
+        this.note = note;
+    }
+
+    /** The same, with something to say at the foot of each page of large print. */
+    public Frames saying(String words) {
+        return new Frames(basket, settings, this.words, sheetTitle, dayPhrase, day, words);
+    }
+
+    /** The head of a page of large print on the basket's paper. */
+    public Masthead head(String eyebrow, String title, String below, boolean first) {
+        return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(), settings.language());
+    }
+
+    /** The frame of one page, on the basket's paper. */
+    public PageFrame of(int number, int count) {
+        return of(settings.paper().widthMm(), settings.paper().heightMm(), number, count);
+    }
+
+    /** The frame of one page of any size. */
+    public PageFrame of(double widthMm, double heightMm, int number, int count) {
+        return new PageFrame(widthMm, heightMm, number, count, basket.title(), sheetTitle, date(), correction(),
+                settings.units() == Units.IN, settings.type().large() ? foot(widthMm, heightMm) : null);
+    }
+
+    private Foot foot(double widthMm, double heightMm) {
+        String correction = correction();
+        String date = date();
+        String signature = basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
+        return Foot.of(widthMm, heightMm, !correction.isEmpty() ? correction : note.isEmpty() ? words.say("bars.note-large") : note,
+                PROGRAM, signature, words.say("signature.page", WIDEST, WIDEST), settings.type(), settings.ruler());
+    }
+
+    private String date() {
+        return day.map(it -> words.say(dayPhrase, figures.day(it)))
+                .orElse("");
+    }
+
+    private String correction() {
+        Printer printer = basket.printer();
+        return printer.isTrue() ? ""
+                : words.say("bars.corrected", millimetres(printer.measuredAcrossMm()), millimetres(printer.measuredDownMm()));
+    }
+
+    private String millimetres(double mm) {
+        return figures.decimal(mm, 2) + figures.unit("mm") ;
+    }
+}

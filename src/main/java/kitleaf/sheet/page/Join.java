@@ -1,0 +1,56 @@
+package kitleaf.sheet.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import kitleaf.words.Words;
+
+/**
+ * A line where two pages meet that are laid together.
+ *
+ * @param side {@code left}, {@code top}, {@code right} or {@code bottom} of this page's window
+ * @param letter the same on both pages
+ * @param note what to do there
+ */
+public record Join(String side, String letter, String note) {
+
+    /**
+     * The joins of one page with its neighbours: lettered, upright ones first, row by row, then level ones.
+     *
+     * @param column of the page, from 0
+     * @param row of the page, from 0
+     * @param columns pages side by side
+     * @param rows pages one below the other
+     */
+    public static List<Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
+        String onto = type.large() ? "guide.onto-large" : "guide.onto";
+        String lip = type.large() ? "guide.lip-large" : "guide.lip";
+        List<Join> joins = new ArrayList<>();
+        if (column > 0) {
+            joins.add(join("left", upright(column - 1, row, columns), onto, words));
+        }
+        if (row > 0) {
+            joins.add(join("top", level(column, row - 1, columns, rows), onto, words));
+        }
+        if (column < columns - 1) {
+            joins.add(join("right", upright(column, row, columns), lip, words));
+        }
+        if (row < rows - 1) {
+            joins.add(join("bottom", level(column, row, columns, rows), lip, words));
+        }
+        return joins;
+    }
+
+    private static Join join(String side, int number, String note, Words words) {
+        String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
+        return new Join(side, letter, words.say(note, letter));
+    }
+
+    private static int upright(int leftColumn, int row, int columns) {
+        return row * (columns - 1) + leftColumn;
+    }
+
+    private static int level(int column, int upperRow, int columns, int rows) {
+        return rows * (columns - 1) + upperRow * columns + column;
+    }
+}

@@ -1,0 +1,51 @@
+package kitleaf.sheet.page;
+
+/**
+ * Numbers as markup has them: with a point, without grouping, to a millionth at most. Lengths are reckoned in doubles, whose
+ * last digits are noise ({@code 16.999999999999996}), and noise takes longer to write and to read than the number.
+ */
+public final class NumberText {
+
+    private static final int DECIMALS = 6;
+    private static final long[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
+
+    /** Up to here a millionth is exact enough in a long, and beyond any paper. */
+    private static final double MOST = 1e12;
+
+    private NumberText() { }
+
+    /** The number as markup has it. */
+    public static String of(Number number) {
+        if (number instanceof Integer || number instanceof Long) {
+            return number.toString();
+        }
+        double value = number.doubleValue();
+        return Math.abs(value) < MOST ? of(value, DECIMALS) : number.toString();
+    }
+
+    /**
+     * The number to so many decimals, without trailing noughts.
+     *
+     * @param value below a million million
+     * @param decimals 0 to 6
+     */
+    public static String of(double value, int decimals) {
+        long one = TENS[decimals];
+        long scaled = Math.round(value * one);
+        long whole = Math.abs(scaled) / one;
+        long rest = Math.abs(scaled) % one;
+        if (rest == 0) {
+            return Long.toString(scaled < 0 ? -whole : whole);
+        }
+        StringBuilder text = new StringBuilder(16);
+        if (scaled < 0) {
+            text.append('-');
+        }
+        text.append(whole).append('.');
+        for (long digit = one / 10; rest != 0; digit /= 10) {
+            text.append((char) ('0' + rest / digit));
+            rest %= digit;
+        }
+        return text.toString();
+    }
+}

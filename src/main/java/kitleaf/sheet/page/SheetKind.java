@@ -1,0 +1,35 @@
+package kitleaf.sheet.page;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+
+/** The sheets Kitleaf prints. */
+public enum SheetKind {
+    /** A page of sizes and steps for each piece, with its corner guide. */
+    CUT_SHEETS,
+    /** Which pieces are cut from which cloth, and how. */
+    CLOTH_PLAN,
+    /** A label for every thread of every piece. */
+    BOBBIN_LABELS,
+    /** What each piece needs. */
+    KIT_LISTS,
+    /** What to buy for all pieces together. */
+    BUY_LIST,
+    /** A tag for the bag of each piece. */
+    BAG_TAGS,
+    /** The year's pieces for the wall, to be coloured in. */
+    GOAL_GRID,
+    /** How a printer places backs behind their fronts; printed only when asked for. */
+    DUPLEX_CHECK;
+
+    /** The sheets printed when none is named. */
+    public static Set<SheetKind> usual() {
+        return EnumSet.complementOf(EnumSet.of(DUPLEX_CHECK));
+    }
+
+    /** The name on the command line and of the PDF, such as {@code cut-sheets}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

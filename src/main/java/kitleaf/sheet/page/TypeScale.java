@@ -1,0 +1,79 @@
+package kitleaf.sheet.page;
+
+/**
+ * The type sizes of all sheets by their role, in points; templates see it as {@code type}. A sheet that takes every size from
+ * here, and heights from {@link #lineMm}, is set in large print without another line.
+ *
+ * @param large whether this is large print: nothing under {@value #LEAST_LARGE_PT} pt, left aligned, no blocks of capitals
+ * @param display the one figure a page is cut by
+ * @param title of a page
+ * @param figure the second figure of a page
+ * @param heading a title that has little room, a number on a card
+ * @param section a heading within a page
+ * @param subhead below that
+ * @param lead a code or a name at the head of a row
+ * @param text what nothing else is said of
+ * @param body steps and rows
+ * @param note sentences beside others
+ * @param table rows of tables
+ * @param small cautions and explanations
+ * @param caption headings of columns, words in drawings
+ * @param fine signature and check bars
+ * @param least the smallest there is; also what a text may be shrunk to
+ */
+public record TypeScale(boolean large, double display, double title, double figure, double heading, double section, double subhead,
+                        double lead, double text, double body, double note, double table, double small, double caption,
+                        double fine, double least) {
+
+    /** The smallest size of large print (UKAAF G003, 2019: 16 pt, ideally 18). */
+    public static final double LEAST_LARGE_PT = 16;
+
+    /** The usual sizes. */
+    public static final TypeScale ORDINARY = new TypeScale(false, 25, 22, 19, 16, 13, 11, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6);
+
+    /** Large print. */
+    public static final TypeScale LARGE = new TypeScale(true, 30, 26, 26, 20, 22, 18, 18, 18, 18, 18, 16, 16, 16, 16, LEAST_LARGE_PT);
+
+    /** Between two baselines, in parts of the size, where large print runs over several lines (from memory: a fifth to a third is usual). */
+    public static final double LEADING = 1.2;
+
+    private static final double PT_MM = 25.4 / 72;
+
+    /** Refuses a scale whose smallest size is none. */
+    public TypeScale {
+        double smallest = Math.min(Math.min(Math.min(table, small), Math.min(caption, fine)), Math.min(Math.min(text, body), Math.min(note, lead)));
+        if (!(least > 0) || smallest < least || large && least < LEAST_LARGE_PT) {
+            throw new IllegalArgumentException("sizes under the smallest of the scale: " + least + " pt");
+        }
+    }
+
+    /**
+     * The sizes of something that is drawn so many times larger afterwards: after that none is under large print, nor under what the
+     * ordinary scale would have become.
+     *
+     * @param times above 0
+     */
+    public TypeScale before(double times) {
+        TypeScale o = ORDINARY;
+        return new TypeScale(false, Math.max(o.display, display / times), Math.max(o.title, title / times), Math.max(o.figure, figure / times),
+                Math.max(o.heading, heading / times), Math.max(o.section, section / times), Math.max(o.subhead, subhead / times),
+                Math.max(o.lead, lead / times), Math.max(o.text, text / times), Math.max(o.body, body / times), Math.max(o.note, note / times),
+                Math.max(o.table, table / times), Math.max(o.small, small / times), Math.max(o.caption, caption / times),
+                Math.max(o.fine, fine / times), Math.max(o.least, least / times));
+    }
+
+    /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */
+    public double floor(double ordinaryPt) {
+        return Math.max(ordinaryPt, least);
+    }
+
+    /** From one line of so many points to the next, in millimetres. */
+    public double lineMm(double sizePt) {
+        return sizePt * PT_MM * LEADING;
+    }
+
+    /** How high so many points are, in millimetres. */
+    public static double mm(double sizePt) {
+        return sizePt * PT_MM;
+    }
+}

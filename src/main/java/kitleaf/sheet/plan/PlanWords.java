@@ -1,0 +1,240 @@
+package kitleaf.sheet.plan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+import kitleaf.basket.Cloth;
+import kitleaf.basket.Count;
+import kitleaf.basket.Price;
+import kitleaf.basket.Units;
+import kitleaf.sheet.plan.PlanLabels.Line;
+import kitleaf.sheet.words.ClothWords;
+import kitleaf.sheet.words.Figures;
+import kitleaf.sizing.cloth.PieceSize;
+import kitleaf.sizing.plan.ClothPlan;
+import kitleaf.sizing.plan.CutStep;
+import kitleaf.sizing.plan.EdgeCut;
+import kitleaf.sizing.plan.PlannedCloth;
+import kitleaf.sizing.plan.PlannedCut;
+import kitleaf.sizing.plan.Proof;
+import kitleaf.sizing.plan.Purchase;
+import kitleaf.sizing.plan.Remnant;
+import kitleaf.words.Words;
+
+/** Puts a cloth plan into words and figures. */
+final class PlanWords {
+
+    private static final int LETTERS = 26;
+    /** What rounds to less than a sixteenth of an inch, or a millimetre. */
+    private static final double NARROW_MM = 0.8;
+
+    private final Words words;
+    private final Figures figures;
+    private final ClothWords clothWords;
+
+    PlanWords(Words words, Units units) {
+        this.words = words;
+        this.figures = new Figures(units, words);
+        this.clothWords = new ClothWords(words, figures);
+    }
+
+    /** The letter of what is left over, by its place from 0: A to Z, then AA, AB... */
+    static String letter(int place) {
+        return place < LETTERS ? String.valueOf((char) ('A' + place)) : letter(place / LETTERS - 1) + letter(place % LETTERS);
+    }
+
+    /** The size of what is left over; a strip too narrow for her ruler is not nought. */
+    private String leftSize(Figures own, double widthMm, double heightMm) {
+        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm))) : own.cut(widthMm, heightMm);
+    }
+
+    /** Both sizes of what is left over. */
+    String leftSize(Remnant left) {
+        return Math.min(left.widthMm(), left.heightMm()) < NARROW_MM
+                ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()), figures.other(Math.max(left.widthMm(), left.heightMm())))
+                : clothWords.size(left.widthMm(), left.heightMm());
+    }
+
+    /** Several things, as a list of the language. */
+    String list(Collection<String> things) {
+        return figures.list(things);
+    }
+
+    /** A drawing's scale, such as {@code 1 : 2.5}. */
+    String scale(PlanScale scale) {
+        return "1" + Figures.NO_BREAK + ":" + Figures.NO_BREAK + figures.decimal(scale.one(), 1);
+    }
+
+    private String length(double mm) {
+        return words.say("plan.both", figures.length(mm), figures.other(mm));
+    }
+
+    /** What a rectangle of the drawing says below its number, the fullest first. */
+    List<List<Line>> inRectangle(PlannedCut cut) {
+        Line title = new Line(cut.piece().piece().title(), PlanType.LABEL, 600, "ink", 4);
+        Line shortTitle = new Line(title.words(), PlanType.LABEL, 600, "ink", 2);
+        Line size = new Line(figures.cut(cut.widthMm(), cut.heightMm()), PlanType.LABEL, 400, "ink", 1);
+        Line other = new Line(figures.swapped().cut(cut.widthMm(), cut.heightMm()), PlanType.MARK, 400, "quiet", 1);
+        String lies = lies(cut, true);
+        List<Line> turned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.MARK, 600, "accent", 2));
+        List<Line> mark = cut.turned() ? List.of(new Line(words.say("plan.turned-short"), PlanType.MARK, 600, "accent", 1)) : List.of();
+        List<Line> large = List.of(new Line(title.words(), PlanType.LARGE_LABEL, 600, "ink", 3), new Line(size.words(), PlanType.LARGE_LABEL, 400, "ink", 1),
+                new Line(other.words(), PlanType.LARGE_MARK, 400, "quiet", 1));
+        List<Line> largeTurned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.LARGE_MARK, 600, "accent", 2));
+        return List.of(joined(large, largeTurned), joined(List.of(title, size, other), turned), joined(List.of(title, size, other), mark), joined(List.of(shortTitle, size), mark),
+                joined(List.of(size), mark), mark, List.of());
+    }
+
+    private static List<Line> joined(List<Line> some, List<Line> more) {
+        List<Line> all = new ArrayList<>(some);
+        all.addAll(more);
+        return all;
+    }
+
+    /** What a remnant of the drawing says below its letter, the fullest first. */
+    List<List<Line>> inRemnant(Remnant left) {
+        Line keep = new Line(words.say(left.usable() ? "plan.keep" : "plan.scrap"), PlanType.MARK, left.usable() ? 600 : 400, left.usable() ? "ink" : "quiet", 1);
+        Line size = new Line(leftSize(figures, left.widthMm(), left.heightMm()), PlanType.MARK, 400, "ink", 1);
+        Line other = new Line(leftSize(figures.swapped(), left.widthMm(), left.heightMm()), PlanType.MARK, 400, "quiet", 1);
+        List<Line> large = List.of(new Line(keep.words(), PlanType.LARGE_MARK, keep.weight(), keep.fill(), 1),
+                new Line(size.words(), PlanType.LARGE_MARK, 400, "ink", 1), other);
+        return List.of(large, List.of(keep, size, other), List.of(keep, size), List.of(keep), List.of());
+    }
+
+    /** Which way a piece lies, where that needs a word. */
+    String lies(PlannedCut cut, boolean brief) {
+        String warp = words.say(cut.warp() == Cloth.WarpRun.DOWN ? "plan.warp-down" : "plan.warp-across");
+        if (cut.turned()) {
+            return words.say(brief ? "plan.turned" : cut.asAsked() ? "plan.turned-asked" : "plan.turned-not-asked", warp);
+        }
+        return cut.asAsked() ? "" : words.say(brief ? "plan.other-warp" : "plan.other-warp-not-asked", warp);
+    }
+
+    /**
+     * Kind, count, size, and where the cloth comes from.
+     *
+     * @param withName whether the cloth to be bought is named too
+     */
+    String subtitle(PlannedCloth cloth, boolean withName) {
+        StringJoiner line = new StringJoiner(" · ");
+        cloth.cloth().filter(name -> withName).ifPresent(line::add);
+        line.add(clothWords.weave(cloth.kind(), cloth.count()));
+        line.add(clothWords.size(cloth.widthMm(), cloth.heightMm()));
+        line.add(words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
+        return line.toString();
+    }
+
+    /** One cut to be made: which part, where, which way, and what comes off. */
+    String step(CutStep step, PlannedCloth cloth) {
+        boolean down = step.cut().run() == EdgeCut.Run.DOWN;
+        boolean block = cloth.kind() == Cloth.Kind.BLOCK;
+        String how = down ? block ? "plan.step-down-block" : "plan.step-down" : block ? "plan.step-across-block" : "plan.step-across";
+        StringJoiner sentences = new StringJoiner(" ");
+        sentences.add(words.say(how, part(step), length(step.cut().fromMm())));
+        step.pieces().forEach(piece -> sentences.add(words.say("plan.off-piece", piece.number(), piece.piece().piece().title())));
+        for (int place : step.remnants()) {
+            Remnant left = cloth.remnants().get(place);
+            sentences.add(words.say(left.usable() ? "plan.off-keep" : "plan.off-scrap", letter(place), leftSize(figures, left.widthMm(), left.heightMm())));
+        }
+        return sentences.toString();
+    }
+
+    private String part(CutStep step) {
+        String size = figures.cut(step.widthMm(), step.heightMm());
+        return switch (step.side()) {
+            case WHOLE -> words.say("plan.part-whole");
+            case LEFT -> words.say("plan.part-left", step.madeBy(), size);
+            case RIGHT -> words.say("plan.part-right", step.madeBy(), size);
+            case ABOVE -> words.say("plan.part-above", step.madeBy(), size);
+            case BELOW -> words.say("plan.part-below", step.madeBy(), size);
+        };
+    }
+
+    /** Where a cut begins and ends on the whole cloth. */
+    String where(EdgeCut cut) {
+        return words.say("plan.where", figures.length(cut.x1Mm()), figures.length(cut.y1Mm()), figures.length(cut.x2Mm()), figures.length(cut.y2Mm()));
+    }
+
+    /** What every cut takes away. */
+    String kerf(PlannedCloth cloth, double frayMm) {
+        boolean block = cloth.kind() == Cloth.Kind.BLOCK;
+        return frayMm > 0 ? words.say(block ? "plan.kerf-block" : "plan.kerf", figures.decimal(frayMm, 1) + figures.unit("mm"))
+                : words.say(block ? "plan.kerf-none-block" : "plan.kerf-none");
+    }
+
+    /** What is proved of the plan a cloth is part of. */
+    List<String> proof(Proof proof) {
+        if (proof.optimal()) {
+            return List.of(words.say("plan.proved"));
+        }
+        List<String> sentences = new ArrayList<>(List.of(words.say("plan.not-proved")));
+        if (proof.costGap() > 0) {
+            sentences.add(words.say("plan.gap-cost", percent(proof.costGap())));
+        }
+        if (proof.cloths() > proof.fewestCloths()) {
+            sentences.add(words.say("plan.gap-cloths", proof.cloths(), proof.fewestCloths()));
+        }
+        if (proof.remnantGap() > 0) {
+            sentences.add(words.say("plan.gap-remnant", percent(proof.remnantGap())));
+        }
+        if (proof.cutShort()) {
+            sentences.add(words.say("plan.cut-short"));
+        }
+        return sentences;
+    }
+
+    /** A part as whole percents, rounded up: "at most" must stay true. */
+    private String percent(double part) {
+        return figures.percent(Integer.toString((int) Math.ceil(part * 100 - 1e-9)));
+    }
+
+    /** A purchase, such as "2 × fat quarter". */
+    String purchase(Purchase purchase) {
+        return words.say("plan.times", purchase.number(), purchase.cut().name());
+    }
+
+    /** Which cloth it is to be, how large one is, and what one costs. */
+    String purchaseBelow(Purchase purchase) {
+        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price))).orElse("");
+    }
+
+    /** An amount as the buy list writes it. */
+    String money(Price price) {
+        return figures.money(price);
+    }
+
+    /** What is left of a cloth that is worth keeping. */
+    String left(PlannedCloth cloth) {
+        List<Remnant> kept = cloth.remnants().stream().filter(Remnant::usable).toList();
+        return kept.isEmpty() ? words.say("plan.left-nothing")
+                : words.say("plan.left", figures.list(kept.stream().map(it -> figures.cut(it.widthMm(), it.heightMm())).toList()));
+    }
+
+    /** How large a cloth a piece without one needs. */
+    String needed(PieceSize size) {
+        return clothWords.size(size.across().cutMm(), size.down().cutMm());
+    }
+
+    /** What keeps a cloth on hand from serving a piece that asks for it by name. */
+    String nearMiss(ClothPlan.NearMiss miss) {
+        Cloth asked = miss.piece().piece().cloth();
+        String title = miss.piece().piece().title();
+        if (asked.kind() != miss.cloth().kind()) {
+            return words.say("plan.near-kind", miss.cloth().name(), words.say("kind." + key(miss.cloth().kind())), title, words.say("kind." + key(asked.kind())));
+        }
+        boolean block = asked.kind() == Cloth.Kind.BLOCK;
+        return words.say(block ? "plan.near-count-block" : "plan.near-count", miss.cloth().name(), count(miss.cloth().count()), title, count(asked.count()));
+    }
+
+    private String count(Count count) {
+        // Counts that differ by little must not read alike.
+        String warp = figures.decimal(count.warpPerInch(), 3);
+        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 3);
+    }
+
+    private static String key(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

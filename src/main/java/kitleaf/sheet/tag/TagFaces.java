@@ -1,0 +1,226 @@
+package kitleaf.sheet.tag;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitleaf.sheet.page.Box;
+import kitleaf.sheet.page.FittedText;
+import kitleaf.sheet.page.TextRuler;
+import kitleaf.words.Words;
+
+/** Places what is on the fronts and backs of bag tags of one size. */
+final class TagFaces implements TagSetter {
+
+    static final double PAD_MM = 4.5;
+    /** The strip at the top is kept free for the ribbon; a 5 mm hole in its middle keeps 6 mm from the edge. */
+    static final double STRIP_MM = 15;
+    private static final double HOLE_MM = 5;
+    private static final double HOLE_EDGE_MM = 6;
+    private static final double PT_MM = 25.4 / 72;
+
+    private static final double TITLE_PT = 14;
+    private static final double SMALL_TITLE_PT = 11;
+    private static final double TITLE_LEAST_PT = 8;
+    private static final double TITLE_LINE_MM = 5.4;
+    private static final double FACT_PT = 7.5;
+    private static final double FACT_LEAST_PT = 6;
+    private static final double FACT_LINE_MM = 3.5;
+    private static final double THREAD_ROW_MM = 5.8;
+    private static final double THREAD_COLUMN_MM = 21;
+    private static final double CODE_X_MM = 10;
+    private static final double CODE_PT = 8.5;
+
+    private static final double LOG_ROW_MM = 5;
+    private static final int LEAST_BLANK_ROWS = 3;
+    private static final double WIDE_MM = 85;
+    private static final double HIGH_MM = 100;
+    private static final double NOTE_LINE_MM = 6;
+    private static final double GAP_MM = 4;
+
+    private final double widthMm;
+    private final double heightMm;
+    private final Words words;
+    private final TextRuler ruler;
+
+    TagFaces(double widthMm, double heightMm, Words words, TextRuler ruler) {
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
+        this.words = words;
+        this.ruler = ruler;
+    }
+
+    @Override
+    public List<TagSetter.Part> share(TagWords says) {
+        List<TagSetter.Part> tags = new ArrayList<>();
+        int from = 0;
+        do {
+            int room = Math.max(1, columns(says) * rows(says, tags.isEmpty()));
+            int to = Math.min(says.threads().size(), from + room);
+            tags.add(new TagSetter.Part(facts(says, tags.isEmpty()), says.threads().subList(from, to)));
+            from = to;
+        } while (from < says.threads().size());
+        return tags;
+    }
+
+    @Override
+    public TagFace front(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
+        List<FittedText> texts = head(says, index, count);
+        double yMm = factsTop(says);
+        List<Integer> lines = lines(part.facts(), yMm);
+        for (int i = 0; i < part.facts().size(); i++) {
+            texts.add(new FittedText("fact", part.facts().get(i), PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
+            yMm += lines.get(i) * FACT_LINE_MM;
+        }
+        double topMm = threadsTop(says, index == 0);
+        List<TagWords.Thread> threads = part.threads();
+        List<TagFace.Tick> ticks = new ArrayList<>();
+        int columns = columns(says);
+        for (int i = 0; i < threads.size(); i++) {
+            ticks.add(new TagFace.Tick(PAD_MM + i % columns * columnMm(says), topMm + i / columns * THREAD_ROW_MM, columnMm(says) - 1, 4.4, CODE_X_MM, 3.3, CODE_PT,
+                    threads.get(i).code(), threads.get(i).swatch()));
+        }
+        return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, ticks, List.of(), List.of(), List.of(), 0, 7.5, "", null, List.of());
+    }
+
+    @Override
+    public TagFace back(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
+        List<FittedText> texts = head(says, index, count);
+        boolean wide = widthMm >= WIDE_MM;
+        double topMm = STRIP_MM + 2 + titleLines(says) * TITLE_LINE_MM;
+        double codeMm = Math.min(28, wide ? heightMm - topMm - PAD_MM : Math.max(22, heightMm * 0.3));
+        Box codeBox = wide ? new Box(widthMm - PAD_MM - codeMm, topMm, codeMm, codeMm)
+                : new Box(PAD_MM, heightMm - PAD_MM - codeMm, codeMm, codeMm);
+        boolean notesBeside = wide && heightMm >= HIGH_MM;
+        Box notes = notesBeside ? new Box(codeBox.xMm(), codeBox.bottomMm() + 3, codeMm, heightMm - PAD_MM - codeBox.bottomMm() - 3)
+                : wide ? new Box(PAD_MM, heightMm - PAD_MM - 2 * NOTE_LINE_MM - 1, innerMm() - codeMm - GAP_MM, 2 * NOTE_LINE_MM + 1)
+                : new Box(codeBox.rightMm() + GAP_MM, codeBox.yMm(), innerMm() - codeMm - GAP_MM, codeMm);
+        texts.add(new FittedText("note", words.say("tag.notes"), notes.xMm(), notes.yMm() + 2.4, notes.widthMm(), 2, 7, 6, 400, "start"));
+        int headLines = Math.max(1, Math.min(2, ruler.lines(words.say("tag.notes"), "text", 400, 7, notes.widthMm())));
+        List<Box> lines = new ArrayList<>();
+        for (double yMm = notes.yMm() + 2.4 * headLines + NOTE_LINE_MM - 1; yMm <= notes.bottomMm() + 1e-6; yMm += NOTE_LINE_MM) {
+            lines.add(new Box(notes.xMm(), yMm, notes.widthMm(), 0));
+        }
+
+        double logRightMm = wide ? codeBox.xMm() - GAP_MM : widthMm - PAD_MM;
+        double logBottomMm = notesBeside ? heightMm - PAD_MM : wide ? notes.yMm() - 2 : codeBox.yMm() - 3;
+        double firstMm = topMm + 3.4;
+        int rows = Math.max(1, (int) Math.floor((logBottomMm - firstMm - 1) / LOG_ROW_MM));
+        double logWidthMm = logRightMm - PAD_MM;
+        return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, List.of(), log(says, rows, firstMm, words), List.of(words.say("tag.day"),
+                words.say("tag.hours"), words.say("tag.stitches")), List.of(PAD_MM, PAD_MM + logWidthMm * 0.52, PAD_MM + logWidthMm * 0.74),
+                logRightMm, 7.5, plain(says, part.threads(), codeMm, words, ruler), codeBox, lines);
+    }
+
+    /** The latest sittings, with room below them to go on by hand. */
+    private static List<TagFace.LogLine> log(TagWords says, int rows, double firstMm, Words words) {
+        List<List<String>> latest = latest(says, rows - Math.min(LEAST_BLANK_ROWS, rows / 2), words);
+        List<TagFace.LogLine> lines = new ArrayList<>();
+        for (int i = 0; i < rows; i++) {
+            lines.add(new TagFace.LogLine(firstMm + (i + 1) * LOG_ROW_MM - 1.2, i < latest.size() ? latest.get(i) : List.of()));
+        }
+        return lines;
+    }
+
+    /** The cells of the latest sittings for which there is room; those before them are counted in the first row. */
+    static List<List<String>> latest(TagWords says, int room, Words words) {
+        int all = says.log().size();
+        boolean counted = all > room && room > 1;
+        int written = Math.max(0, counted ? room - 1 : Math.min(all, room));
+        List<List<String>> rows = new ArrayList<>();
+        if (counted) {
+            rows.add(List.of(words.say("tag.earlier", all - written), "", ""));
+        }
+        says.log().subList(all - written, all).forEach(sitting -> rows.add(List.of(sitting.day(), sitting.hours(), sitting.stitches())));
+        return rows;
+    }
+
+    /**
+     * The facts with as many thread codes as a code of this size can carry and a telephone can read; where even the facts are too
+     * much, as many of them as it can, the title first.
+     */
+    static String plain(TagWords says, List<TagWords.Thread> threads, double codeMm, Words words, TextRuler ruler) {
+        int most = (int) Math.floor(codeMm / TextRuler.LEAST_MODULE_MM) - 2 * TextRuler.QUIET_MODULES;
+        for (int kept = threads.size(); kept > 0; kept--) {
+            StringBuilder text = new StringBuilder(says.plain()).append('\n').append(words.say("tag.threads")).append(' ');
+            for (int i = 0; i < kept; i++) {
+                text.append(i == 0 ? "" : ", ").append(threads.get(i).code());
+            }
+            text.append(kept < threads.size() ? ", ..." : "");
+            if (ruler.codeModules(text.toString()) <= most) {
+                return text.toString();
+            }
+        }
+        String facts = says.plain();
+        while (ruler.codeModules(facts) > most && facts.lastIndexOf('\n') > 0) {
+            facts = facts.substring(0, facts.lastIndexOf('\n'));
+        }
+        return facts;
+    }
+
+    private List<FittedText> head(TagWords says, int index, int count) {
+        List<FittedText> texts = new ArrayList<>();
+        texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + 2 + titlePt() * PT_MM * 0.75, innerMm(), titleLines(says), titlePt(),
+                TITLE_LEAST_PT, 500, "start"));
+        if (count > 1) {
+            texts.add(new FittedText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
+        }
+        return texts;
+    }
+
+    static Box hole(double widthMm) {
+        return new Box(widthMm / 2 - HOLE_MM / 2, HOLE_EDGE_MM, HOLE_MM, HOLE_MM);
+    }
+
+    private double innerMm() {
+        return widthMm - 2 * PAD_MM;
+    }
+
+    private double titlePt() {
+        return widthMm >= WIDE_MM ? TITLE_PT : SMALL_TITLE_PT;
+    }
+
+    private int titleLines(TagWords says) {
+        // A low tag has a second line only for a title that would be cut.
+        double sizePt = heightMm >= 80 ? titlePt() : TITLE_LEAST_PT;
+        return Math.max(1, Math.min(2, ruler.lines(says.title(), "heading", 500, sizePt, innerMm())));
+    }
+
+    private double factsTop(TagWords says) {
+        return STRIP_MM + 2 + titleLines(says) * TITLE_LINE_MM + 0.5;
+    }
+
+    /** Further tags of a piece repeat only its first two lines and leave the room to threads. */
+    private static List<String> facts(TagWords says, boolean first) {
+        return first ? says.facts() : says.facts().subList(0, Math.min(2, says.facts().size()));
+    }
+
+    /** One line for a fact that fits into it at its least size, else as many as it takes, while a row of threads keeps its room below. */
+    private List<Integer> lines(List<String> facts, double topMm) {
+        int left = (int) Math.floor((heightMm - PAD_MM - THREAD_ROW_MM - topMm) / FACT_LINE_MM) - facts.size();
+        List<Integer> lines = new ArrayList<>();
+        for (String fact : facts) {
+            int more = ruler.lines(fact, "text", 400, FACT_LEAST_PT, innerMm()) <= 1 ? 0 : ruler.lines(fact, "text", 400, FACT_PT, innerMm()) - 1;
+            lines.add(1 + Math.max(0, Math.min(more, left)));
+            left -= more;
+        }
+        return lines;
+    }
+
+    private double threadsTop(TagWords says, boolean first) {
+        int lines = lines(facts(says, first), factsTop(says)).stream().mapToInt(Integer::intValue).sum();
+        return factsTop(says) + lines * FACT_LINE_MM + 1.8;
+    }
+
+    /** As many as the longest code leaves room for, however few threads one tag takes: all tags of a piece look alike. */
+    private int columns(TagWords says) {
+        double longestMm = says.threads().stream().mapToDouble(thread -> ruler.widthMm(thread.code(), "text", 600, CODE_PT)).max().orElse(0);
+        return Math.max(1, (int) Math.floor(innerMm() / Math.max(THREAD_COLUMN_MM, CODE_X_MM + longestMm + 1.5)));
+    }
+
+    private double columnMm(TagWords says) {
+        return innerMm() / columns(says);
+    }
+
+    private int rows(TagWords says, boolean first) {
+        return (int) Math.floor((heightMm - PAD_MM + 1.5 - threadsTop(says, first)) / THREAD_ROW_MM);
+    }
+}

@@ -1,0 +1,42 @@
+package kitleaf.sheet.tag;
+
+import java.util.List;
+import java.util.Objects;
+import kitleaf.sheet.page.Swatch;
+
+/**
+ * What a bag tag says of its piece. Absent text is empty.
+ *
+ * @param title of the piece
+ * @param facts a line each: designer and chart, cloth, design, cut, needle and strands, dates
+ * @param threads in the order of the chart
+ * @param log the sittings, oldest first
+ * @param plain the facts as plain text, for the code; threads are added to it
+ */
+record TagWords(String title, List<String> facts, List<Thread> threads, List<Sitting> log, String plain) {
+
+    /** Copies the lists. */
+    TagWords {
+        Objects.requireNonNull(title);
+        facts = List.copyOf(facts);
+        threads = List.copyOf(threads);
+        log = List.copyOf(log);
+    }
+
+    /**
+     * A thread to tick off.
+     *
+     * @param code what stands on the skein
+     * @param swatch its colour and symbol
+     */
+    record Thread(String code, Swatch swatch) { }
+
+    /**
+     * A line of the log.
+     *
+     * @param day written out
+     * @param hours so many
+     * @param stitches so many
+     */
+    record Sitting(String day, String hours, String stitches) { }
+}

@@ -1,0 +1,182 @@
+package kitleaf.sheet.template;
+
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+import kitleaf.words.Said;
+
+/**
+ * A reader of what another thread writes, with a few chunks between them, so that a template and the press
+ * work side by side in constant memory. The JDK's piped reader wakes only once a second when it waits.
+ */
+final class MarkupStream extends Reader {
+
+    /** What writes the markup. */
+    interface Source {
+        void writeTo(Writer out) throws IOException;
+    }
+
+    private static final int CHUNK = 16_384;
+    /** The first ones are smaller, so that the press need not wait for half a page. */
+    private static final int FIRST_CHUNK = 1_024;
+    private static final int CHUNKS = 8;
+
+    /** How long a writer may write nothing: a page takes milliseconds, so this is a loop without end. */
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    private static final char[] END = new char[0];
+
+    private final BlockingQueue<char[]> queue = new ArrayBlockingQueue<>(CHUNKS);
+    private volatile Throwable failure;
+    private volatile boolean closed;
+    private char[] chunk = new char[0];
+    private int next;
+
+    private final String name;
+    private final Duration patience;
+    private final Thread writer;
+
+    private MarkupStream(String name, Source source, Duration patience) {
+        this.name = name;
+        this.patience = patience;
+        this.writer = new Thread(() -> fill(source), "templates");
+        // What cannot be stopped ends with the program.
+        writer.setDaemon(true);
+    }
+
+    /**
+     * A stream of what is written.
+     *
+     * @param name of the template that writes, for its user
+     */
+    static MarkupStream of(String name, Source source) {
+        return of(name, source, PATIENCE);
+    }
+
+    /** A stream that gives up on a writer from which nothing has come for so long. */
+    static MarkupStream of(String name, Source source, Duration patience) {
+        MarkupStream stream = new MarkupStream(name, source, patience);
+        stream.writer.start();
+        return stream;
+    }
+
+    private void fill(Source source) {
+        try (ChunkWriter out = new ChunkWriter()) {
+            source.writeTo(out);
+        } catch (IOException | RuntimeException | Error e) {
+            failure = e;
+        }
+        try {
+            put(END);
+        } catch (IOException e) {
+            // The reader has gone; nobody waits for the end.
+            failure = e;
+        }
+    }
+
+    private void put(char[] full) throws IOException {
+        try {
+            while (!queue.offer(full, 50, TimeUnit.MILLISECONDS)) {
+                if (closed) {
+                    throw new IOException("the reader was closed");
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException();
+        }
+    }
+
+    @Override
+    public int read(char[] buffer, int from, int length) throws IOException {
+        if (length == 0) {
+            return 0;
+        }
+        while (next == chunk.length) {
+            if (chunk == END) {
+                return -1;
+            }
+            try {
+                char[] full = queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
+                if (full == null) {
+                    close();
+                    throw new TemplateFault(name, Said.of("template.silent", patience.toSeconds()));
+                }
+                chunk = full;
+                next = 0;
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new InterruptedIOException();
+            }
+            if (chunk == END) {
+                rethrow();
+                return -1;
+            }
+        }
+        int copied = Math.min(length, chunk.length - next);
+        System.arraycopy(chunk, next, buffer, from, copied);
+        next += copied;
+        return copied;
+    }
+
+    private void rethrow() throws IOException {
+        Throwable thrown = failure;
+        if (thrown instanceof IOException e) {
+            throw e;
+        } else if (thrown instanceof RuntimeException e) {
+            throw e;
+        } else if (thrown instanceof Error e) {
+            throw e;
+        }
+    }
+
+    @Override
+    public void close() {
+        closed = true;
+        queue.clear();
+        writer.interrupt();
+    }
+
+    private final class ChunkWriter extends Writer {
+
+        private final char[] pending = new char[CHUNK];
+        private int used;
+        private int full = FIRST_CHUNK;
+
+        @Override
+        public void write(char[] buffer, int from, int length) throws IOException {
+            int done = 0;
+            while (done < length) {
+                int copied = Math.min(length - done, full - used);
+                System.arraycopy(buffer, from + done, pending, used, copied);
+                used += copied;
+                done += copied;
+                if (used == full) {
+                    pass();
+                    full = Math.min(CHUNK, 2 * full);
+                }
+            }
+        }
+
+        private void pass() throws IOException {
+            if (used > 0) {
+                put(Arrays.copyOf(pending, used));
+                used = 0;
+            }
+        }
+
+        @Override
+        public void flush() { }
+
+        @Override
+        public void close() throws IOException {
+            pass();
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package kitleaf.sheet.template;
+
+import freemarker.template.Configuration;
+import freemarker.template.DefaultObjectWrapper;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+
+/**
+ * Shows templates what layouts make: view records by their components, all else as FreeMarker does. Its own wrapper for
+ * records asks the bean introspector, which takes longer to start than a page takes to print, and looks a method up
+ * anew for every value.
+ */
+final class ViewWrapper extends DefaultObjectWrapper {
+
+    ViewWrapper() {
+        super(Configuration.VERSION_2_3_34);
+        setIterableSupport(true);
+        setMemberAccessPolicy(new ViewsOnly());
+        writeProtect();
+    }
+
+    @Override
+    protected TemplateModel handleUnknownType(Object object) throws TemplateModelException {
+        return object instanceof Record view ? new ViewModel(view, this) : super.handleUnknownType(object);
+    }
+}

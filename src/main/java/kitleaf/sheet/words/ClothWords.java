@@ -1,0 +1,128 @@
+package kitleaf.sheet.words;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.StringJoiner;
+import kitleaf.basket.Cloth;
+import kitleaf.basket.Count;
+import kitleaf.basket.Piece;
+import kitleaf.sizing.cloth.Extent;
+import kitleaf.sizing.cloth.OtherCloth;
+import kitleaf.sizing.plan.PlannedCloth;
+import kitleaf.sizing.plan.Purchase;
+import kitleaf.words.Words;
+
+/** Puts cloth into the words and figures that several sheets share. */
+public final class ClothWords {
+
+    private final Words words;
+    private final Figures figures;
+
+    /** Words and figures of one language; the figures say which units come first. */
+    public ClothWords(Words words, Figures figures) {
+        this.words = words;
+        this.figures = figures;
+    }
+
+    /** Designer, chart and cloth in one line. */
+    public String subtitle(Piece piece) {
+        StringJoiner line = new StringJoiner(" · ");
+        piece.designer().ifPresent(line::add);
+        line.add(words.say("cut-sheet.stitches", piece.stitches().wide(), piece.stitches().high()));
+        line.add(cloth(piece.cloth()));
+        return line.toString();
+    }
+
+    /** The cloth in a few words, such as "Sea-mist linen, 36 count over two". */
+    public String cloth(Cloth cloth) {
+        String kind = words.say("kind." + key(cloth.kind()));
+        return cloth.name().map(name -> name + " " + kind).orElse(kind) + ", " + worked(cloth.kind(), cloth.count(), cloth.over());
+    }
+
+    /** Count and over, such as "36 count over two". */
+    public String worked(Cloth.Kind kind, Count count, int over) {
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        String weft = figures.decimal(count.weftPerInch(), 1);
+        if (kind == Cloth.Kind.BLOCK) {
+            return count.even() ? words.say("cloth.block", warp) : words.say("cloth.uneven-block", warp, weft);
+        }
+        return (count.even() ? words.say("cloth.even", warp) : words.say("cloth.uneven", warp, weft))
+                + Figures.NO_BREAK + words.say("over." + over).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** "110 threads", or blocks on block cloth. */
+    public String threads(long number, Cloth.Kind kind) {
+        String thing = kind == Cloth.Kind.BLOCK ? "cut-sheet.block" : "cut-sheet.thread";
+        return words.say(number == 1 ? thing : thing + "s", number).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** Kind and count, such as "linen, 36 count". */
+    public String weave(Cloth.Kind kind, Count count) {
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        String weft = figures.decimal(count.weftPerInch(), 1);
+        boolean block = kind == Cloth.Kind.BLOCK;
+        String counted = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft);
+        return words.say("plan.weave", words.say("kind." + key(kind)), counted);
+    }
+
+    /** A cloth by name, kind and count, such as "Sea-mist linen, 36 count". */
+    public String cloth(Optional<String> name, Cloth.Kind kind, Count count) {
+        return name.map(it -> it + " ").orElse("") + weave(kind, count);
+    }
+
+    /** What a cloth of a plan is called, numbered where several of it are cut. */
+    public String title(PlannedCloth cloth, List<PlannedCloth> all) {
+        String name = name(cloth);
+        List<PlannedCloth> same = all.stream().filter(other -> name(other).equals(name)).toList();
+        if (same.size() == 1) {
+            return name;
+        }
+        int number = 1;
+        for (PlannedCloth other : same) {
+            // Two cloths may be equal to the last figure; the very one is meant.
+            if (other == cloth) {
+                break;
+            }
+            number++;
+        }
+        return words.say("plan.number-of", name, number, same.size());
+    }
+
+    private String name(PlannedCloth cloth) {
+        return cloth.bought() ? words.say("plan.cut-of", cloth.name(), cloth.cloth().orElseGet(() -> words.say("kind." + key(cloth.kind())))) : cloth.name();
+    }
+
+    /** A size to cut by, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.7 cm)}. */
+    public String size(double widthMm, double heightMm) {
+        return words.say("plan.both", figures.cut(widthMm, heightMm), figures.swapped().cut(widthMm, heightMm));
+    }
+
+    /** Which cloth it is to be, and how large one is. */
+    public String purchased(Purchase purchase) {
+        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + size(purchase.cut().widthMm(), purchase.cut().heightMm());
+    }
+
+    /** The row of the what-if table for one cloth. */
+    public OtherClothWords other(OtherCloth other) {
+        Extent across = other.size().across();
+        Extent down = other.size().down();
+        String cloth = other.kind() == Cloth.Kind.BLOCK
+                ? words.say("kind.block") + " " + counts(other.count())
+                : words.say("kind." + key(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
+        return new OtherClothWords(cloth, figures.decimal(other.stitchesPerInch(), 1),
+                Figures.inches(across.finishedMm(), 8) + " × " + Figures.inches(down.finishedMm(), 8),
+                Figures.inches(across.cutMm(), 16) + " × " + Figures.inches(down.cutMm(), 16),
+                figures.centimetres(across.finishedMm()) + " × " + figures.centimetres(down.finishedMm()),
+                figures.centimetres(across.cutMm()) + " × " + figures.centimetres(down.cutMm()), other.own());
+    }
+
+    private String counts(Count count) {
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 1);
+    }
+
+    private static String key(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

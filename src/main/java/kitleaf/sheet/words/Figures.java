@@ -1,0 +1,165 @@
+package kitleaf.sheet.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import kitleaf.basket.Price;
+import kitleaf.basket.Units;
+import kitleaf.words.Words;
+
+/**
+ * Lengths and numbers as they stand on a sheet: inches as whole numbers and true fractions, centimetres to
+ * the millimetre. Parts of one figure are held together by no-break spaces.
+ */
+public final class Figures {
+
+    /** Holds the parts of a figure together. */
+    public static final char NO_BREAK = '\u00a0';
+    private static final char FRACTION_SLASH = '\u2044';
+    private static final double INCH_MM = 25.4;
+
+    private final Units first;
+    private final Words words;
+
+    /** Figures with these units first, written as the words' language writes them. */
+    public Figures(Units first, Words words) {
+        this.first = first;
+        this.words = words;
+    }
+
+    /** The same with the other units first. */
+    public Figures swapped() {
+        return new Figures(first == Units.IN ? Units.CM : Units.IN, words);
+    }
+
+    /** Width by height to cut, in the stitcher's units; inches to a sixteenth, so that no step of rounding is lost. */
+    public String cut(double widthMm, double heightMm) {
+        return first == Units.IN
+                ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + unit("in")
+                : sizeCentimetres(widthMm, heightMm);
+    }
+
+    /** A length in inches to the nearest fraction, without the unit: {@code 14 1⁄4}. */
+    static String inches(double mm, int denominator) {
+        long parts = Math.round(mm / INCH_MM * denominator);
+        long whole = parts / denominator;
+        long rest = parts % denominator;
+        if (rest == 0) {
+            return Long.toString(whole);
+        }
+        int below = denominator;
+        while (rest % 2 == 0) {
+            rest /= 2;
+            below /= 2;
+        }
+        String fraction = rest + String.valueOf(FRACTION_SLASH) + below;
+        return whole == 0 ? fraction : whole + String.valueOf(NO_BREAK) + fraction;
+    }
+
+    /** A length in centimetres to the nearest millimetre, without the unit: {@code 36.2}. */
+    String centimetres(double mm) {
+        return decimal(mm / 10, 1);
+    }
+
+    /** A number to so many places, without trailing noughts. */
+    public String decimal(double value, int places) {
+        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
+        return written(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    }
+
+    /** A number to so many places, noughts and all. */
+    public String fixed(double value, int places) {
+        return written(new BigDecimal(value).setScale(places, RoundingMode.HALF_UP));
+    }
+
+    private String written(BigDecimal number) {
+        return number.toPlainString().replace(".", words.say("number.decimal"));
+    }
+
+    /** A whole number with its thousands apart. */
+    public String grouped(long number) {
+        return String.format(Locale.ROOT, "%,d", number).replace(",", words.say("number.group"));
+    }
+
+    /** A part of a hundred, such as {@code 5 %}. */
+    public String percent(String number) {
+        return number + NO_BREAK + "%";
+    }
+
+    /** An amount with its currency: its code, as no sign is known to every reader. */
+    public String money(Price price) {
+        return words.say("number.price", written(price.amount()), price.currency()).replace(' ', NO_BREAK);
+    }
+
+    /** Several things, one after the other; the last one is joined with "and" where the language's lists do that. */
+    public String list(Collection<String> things) {
+        List<String> all = List.copyOf(things);
+        int last = all.size() - 1;
+        return last < 1 ? String.join("", all)
+                : words.say("list.last", String.join(words.say("list.comma"), all.subList(0, last)), all.get(last));
+    }
+
+    /** A day with its month written out. */
+    public String day(LocalDate day) {
+        return day(day, "date.long");
+    }
+
+    /** A day with a short month, and its year where that is not the given one. */
+    public String shortDay(LocalDate day, int year) {
+        return day(day, day.getYear() == year ? "date.short" : "date.short-year").replace(' ', NO_BREAK);
+    }
+
+    /** A day by a pattern of {@link DateTimeFormatter} among the words. */
+    public String day(LocalDate day, String pattern) {
+        return DateTimeFormatter.ofPattern(words.say(pattern), words.language()).format(day);
+    }
+
+    /** The word for a unit, with the space that stands before it. */
+    public String unit(String unit) {
+        return NO_BREAK + words.say("unit." + unit);
+    }
+
+    /** One length in the stitcher's units, with the unit; inches to a sixteenth. */
+    public String length(double mm) {
+        return first == Units.IN ? inches(mm, 16) + unit("in") : centimetres(mm) + unit("cm");
+    }
+
+    /** One length in the stitcher's units, as short as it can be written, for drawings. */
+    public String brief(double mm) {
+        return first == Units.IN ? inches(mm, 16) + words.say("unit.in-brief") : length(mm);
+    }
+
+    /** One length in the other units, with the unit. */
+    public String other(double mm) {
+        return first == Units.IN ? centimetres(mm) + unit("cm") : inches(mm, 16) + unit("in");
+    }
+
+    /** Width by height in the stitcher's units; inches to an eighth. */
+    public String size(double widthMm, double heightMm) {
+        return first == Units.IN ? sizeInches(widthMm, heightMm) : sizeCentimetres(widthMm, heightMm);
+    }
+
+    /** Width by height in the other units. */
+    public String otherSize(double widthMm, double heightMm) {
+        return first == Units.IN ? sizeCentimetres(widthMm, heightMm) : sizeInches(widthMm, heightMm);
+    }
+
+    /** Width by height in inches to an eighth, with the unit. */
+    String sizeInches(double widthMm, double heightMm) {
+        return inches(widthMm, 8) + " × " + inches(heightMm, 8) + unit("in");
+    }
+
+    /** Width by height in centimetres, with the unit. */
+    String sizeCentimetres(double widthMm, double heightMm) {
+        return centimetres(widthMm) + " × " + centimetres(heightMm) + unit("cm");
+    }
+
+    /** A text in plain signs: those a terminal or a code may not have are written with those it has. */
+    public static String plain(String text) {
+        return text.replace(NO_BREAK, ' ').replace(FRACTION_SLASH, '/').replace('×', 'x');
+    }
+}

@@ -1,0 +1,57 @@
+package kitleaf.sheet.plain;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import kitleaf.Phrases;
+import kitleaf.sizing.year.PassedOver;
+import kitleaf.sizing.year.YearWarning;
+import org.junit.jupiter.api.Test;
+
+/** The words of plain lines against the code that says them, in both languages. */
+class PlainWordsTests {
+
+    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/plain"),
+            Path.of("src/main/java/kitleaf/sheet"), "Plain");
+
+    @Test
+    void bothLanguagesHaveTheSamePhrasesWithTheSameSlots() throws IOException {
+        assertEquals(PHRASES.slots(""), PHRASES.slots("_de"));
+    }
+
+    /** What is said of constants is composed of a group and the constant's name. */
+    @Test
+    void everyPhraseIsSaidAndEveryPhraseThatIsSaidIsThere() throws IOException {
+        List<String> unsaid = new ArrayList<>(PHRASES.unsaid());
+        unsaid.removeIf(key -> key.startsWith("why.") || key.startsWith("warning."));
+        assertEquals(List.of(), unsaid);
+        assertEquals(List.of(), PHRASES.missing());
+    }
+
+    @Test
+    void everyConstantHasItsWords() {
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            PlainWords words = new PlainWords(language);
+            Stream.of(PassedOver.Why.values()).forEach(why -> assertFalse(words.of("why", why).isEmpty()));
+            Stream.of(YearWarning.Kind.values()).forEach(kind -> assertFalse(words.of("warning", kind).isEmpty()));
+        }
+        assertEquals("passt nicht in die Zeit", new PlainWords(Locale.GERMAN).of("why", PassedOver.Why.DOES_NOT_FIT));
+    }
+
+    /** The longest name that may come, a cut of two digits, leaves a blank before the next column. */
+    @Test
+    void namesDoNotRunIntoTheNextColumn() throws IOException {
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            PlainWords words = new PlainWords(language);
+            int width = Integer.parseInt(words.say("columns.name"));
+            PHRASES.slots("").keySet().stream().filter(key -> key.startsWith("row."))
+                    .forEach(key -> assertFalse(words.say(key, 12).length() >= width, words.say(key, 12)));
+        }
+    }
+}

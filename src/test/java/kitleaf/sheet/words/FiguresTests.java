@@ -1,0 +1,48 @@
+package kitleaf.sheet.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import kitleaf.basket.Units;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FiguresTests {
+
+    @ParameterizedTest
+    @CsvSource({"14.25, 16, 14 1⁄4", "14, 16, 14", "0.5, 16, 1⁄2", "3.0625, 16, 3 1⁄16", "7.7778, 8, 7 3⁄4", "11.6667, 8, 11 5⁄8", "0.99, 8, 1", "0.01, 8, 0", "2.9375, 8, 3"})
+    void inches_are_whole_numbers_and_true_fractions(double inches, int denominator, String written) {
+        assertEquals(written, Figures.inches(inches * 25.4, denominator).replace('\u00a0', ' '));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"361.95, 36.2", "100, 10", "4.96, 0.5", "0, 0", "1199.96, 120"})
+    void centimetres_are_to_the_millimetre_without_noughts(double mm, String written) {
+        assertEquals(written, new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).centimetres(mm));
+    }
+
+    @Test
+    void her_units_come_first() {
+        assertEquals("10 in", new Figures(Units.IN, SheetWords.in(Locale.ENGLISH)).length(254).replace('\u00a0', ' '));
+        assertEquals("25.4 cm", new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).length(254).replace('\u00a0', ' '));
+        assertEquals("25.4 cm", new Figures(Units.IN, SheetWords.in(Locale.ENGLISH)).other(254).replace('\u00a0', ' '));
+        assertEquals("10 × 15 in", new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).otherSize(254, 381).replace('\u00a0', ' '));
+    }
+
+    /** What is read back is never further off than half the smallest step shown. */
+    @Property
+    void a_written_inch_is_within_half_a_step(@ForAll @DoubleRange(min = 0, max = 3000) double mm) {
+        String written = Figures.inches(mm, 16);
+        double read = 0;
+        for (String part : written.split("\u00a0")) {
+            String[] fraction = part.split("\u2044");
+            read += fraction.length == 2 ? Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]) : Double.parseDouble(part);
+        }
+        assertTrue(Math.abs(read * 25.4 - mm) <= 25.4 / 32 + 1e-9, written);
+    }
+}

@@ -1,0 +1,71 @@
+package kitleaf.sheet.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import kitleaf.Phrases;
+import kitleaf.basket.Price;
+import kitleaf.basket.Units;
+import org.junit.jupiter.api.Test;
+
+/** German figures; how they are written is common practice (DIN 5008, from memory), worked by hand. */
+class GermanFiguresTests {
+
+    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/words"), Path.of("src/main/java/kitleaf/sheet"));
+
+    private final Figures inches = in(Units.IN, Locale.GERMAN);
+    private final Figures centimetres = in(Units.CM, Locale.GERMAN);
+
+    private static Figures in(Units units, Locale language) {
+        return new Figures(units, SheetWords.in(language));
+    }
+
+    @Test
+    void both_languages_have_the_same_phrases_with_the_same_slots() throws Exception {
+        assertEquals(PHRASES.slots(""), PHRASES.slots("_de"));
+    }
+
+    @Test
+    void decimals_have_a_comma_and_inches_keep_their_fractions() {
+        assertEquals("25,4\u00a0cm", centimetres.length(254));
+        assertEquals("3\u00a03\u204416\u00a0Zoll", inches.length(25.4 * (3 + 3 / 16.0)));
+        assertEquals("3\u00a03\u204416″", inches.brief(25.4 * (3 + 3 / 16.0)));
+        assertEquals("25,4 × 38,1\u00a0cm", inches.otherSize(254, 381));
+    }
+
+    @Test
+    void thousands_stand_apart_by_a_narrow_space() {
+        assertEquals("14\u202f756", inches.grouped(14756));
+        assertEquals("756", inches.grouped(756));
+    }
+
+    @Test
+    void prices_keep_their_noughts() {
+        assertEquals("4,80\u00a0EUR", inches.money(new Price(new BigDecimal("4.80"), "EUR")));
+        assertEquals("4.80\u00a0EUR", in(Units.IN, Locale.ENGLISH).money(new Price(new BigDecimal("4.80"), "EUR")));
+    }
+
+    @Test
+    void lists_end_with_and() {
+        assertEquals("A, B und C", inches.list(List.of("A", "B", "C")));
+        assertEquals("A und B", inches.list(List.of("A", "B")));
+        assertEquals("A", inches.list(List.of("A")));
+        assertEquals("", inches.list(List.of()));
+        assertEquals("A, B, C", in(Units.IN, Locale.ENGLISH).list(List.of("A", "B", "C")));
+    }
+
+    @Test
+    void days_are_written_as_the_language_and_its_region_write_them() {
+        LocalDate day = LocalDate.of(2027, 3, 9);
+        assertEquals("9. März 2027", inches.day(day));
+        assertEquals("9.\u00a0März", inches.shortDay(day, 2027));
+        assertEquals("9.\u00a0März\u00a02027", inches.shortDay(day, 2026));
+        assertEquals("9 March 2027", in(Units.IN, Locale.ENGLISH).day(day));
+        assertEquals("9 March 2027", in(Units.IN, Locale.UK).day(day));
+        assertEquals("March 9, 2027", in(Units.IN, Locale.US).day(day));
+    }
+}

@@ -1,0 +1,68 @@
+package kitleaf.sheet.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import kitleaf.words.Words;
+import org.junit.jupiter.api.Test;
+
+/** The phrases in the bundle against the code and templates that say them. */
+class WordsTests {
+
+    /** Keys put together from a beginning and the name of a constant. */
+    private static final Pattern COMPOSED = Pattern.compile("(over|kind|finish|stitch|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*");
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z-]*(?:\\.[a-z0-9-]+)+)\"");
+
+    private static String sources() throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (Path folder : List.of(Path.of("src/main/java/kitleaf/sheet"), Path.of("templates"))) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                for (Path file : files.filter(Files::isRegularFile).filter(file -> !file.getFileName().toString().startsWith("Plain")).toList()) {
+                    text.append(Files.readString(file));
+                }
+            }
+        }
+        return text.toString();
+    }
+
+    @Test
+    void every_phrase_is_said_somewhere() throws IOException {
+        String sources = sources();
+        List<String> silent = new ArrayList<>();
+        for (String key : new TreeSet<>(ResourceBundle.getBundle("kitleaf.sheet.words", Locale.ROOT).keySet())) {
+            if (!sources.contains("\"" + key + "\"") && !COMPOSED.matcher(key).matches()) {
+                silent.add(key);
+            }
+        }
+        assertEquals(List.of(), silent);
+    }
+
+    @Test
+    void every_phrase_that_is_said_is_there() throws IOException {
+        Words words = SheetWords.in(Locale.ENGLISH);
+        Matcher said = Pattern.compile("say\\(" + LITERAL.pattern()).matcher(sources());
+        int found = 0;
+        while (said.find()) {
+            assertTrue(!words.say(said.group(1)).isEmpty(), said.group(1));
+            found++;
+        }
+        assertTrue(found > 80, found + " phrases");
+    }
+
+    @Test
+    void slots_are_filled_and_apostrophes_are_nothing_special() {
+        assertEquals("page 3 of 7", SheetWords.in(Locale.ENGLISH).say("signature.page", 3, 7));
+        assertTrue(SheetWords.in(Locale.ENGLISH).say("caution.iron").contains("maker's"));
+    }
+}
