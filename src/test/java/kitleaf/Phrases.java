@@ -21,9 +21,8 @@ import java.util.stream.Stream;
  *
  * @param bundle its files without {@code .properties} and language
  * @param code the folder of the package that says the phrases
- * @param files how the names of the files there begin that say them
  */
-public record Phrases(Path bundle, Path code, String files) {
+public record Phrases(Path bundle, Path code) {
 
     private static final Pattern SLOT = Pattern.compile("\\{([0-9])}");
     /** A text in the code that is one line long. */
@@ -35,11 +34,6 @@ public record Phrases(Path bundle, Path code, String files) {
     private static final Pattern KEY = Pattern.compile("\"((?!(?:kitleaf|org|java|os)\\.)[a-z][a-z0-9-]*(?:\\.[a-z][a-z0-9-]*)+)(?<!\\.(?:yaml|yml|csv|pdf|json|ftlx|png|properties|exe))\"");
     /** Three words in a row, the first not a key with its colon: a sentence, or part of one. */
     private static final Pattern SENTENCE = Pattern.compile(".*\\b[A-Za-z']{2,}[,;]? [a-z']{1,}[,;]? [a-z']{2,}.*|.*(^|[^a-z])(write|is not|must|cannot|page|of) .*");
-
-    /** The phrases that a whole package says. */
-    public Phrases(Path bundle, Path code) {
-        this(bundle, code, "");
-    }
 
     /** The numbers of the slots of each phrase, by key. */
     public Map<String, Set<String>> slots(String language) throws IOException {
@@ -120,7 +114,7 @@ public record Phrases(Path bundle, Path code, String files) {
     private String source() throws IOException {
         StringBuilder text = new StringBuilder();
         try (Stream<Path> walk = Files.walk(code)) {
-            for (Path file : walk.filter(it -> it.toString().endsWith(".java") && it.getFileName().toString().startsWith(files)).sorted().toList()) {
+            for (Path file : walk.filter(it -> it.toString().endsWith(".java")).sorted().toList()) {
                 text.append(Files.readString(file)).append('\n');
             }
         }

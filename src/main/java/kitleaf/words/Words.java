@@ -33,7 +33,7 @@ public final class Words {
     /**
      * The words of a bundle.
      *
-     * @param bundle such as {@code kitleaf.sheet.words}: a file of that name ends in {@code .properties}, is
+     * @param bundle such as {@code kitleaf.sheet.words.words}: a file of that name ends in {@code .properties}, is
      *        written in UTF-8 and is English; beside it stands one for each other language, such as {@code words_de}
      * @param language regions of a language share its words
      * @throws java.util.MissingResourceException when there is no such bundle: a fault in Kitleaf

@@ -33,7 +33,7 @@ class GermanPrintTests {
 
     private static Properties words(String language) throws IOException {
         Properties words = new Properties();
-        try (Reader reader = Files.newBufferedReader(Path.of("src/main/resources/kitleaf/sheet/words" + language + ".properties"))) {
+        try (Reader reader = Files.newBufferedReader(Path.of("src/main/resources/kitleaf/sheet/words/words" + language + ".properties"))) {
             words.load(reader);
         }
         return words;

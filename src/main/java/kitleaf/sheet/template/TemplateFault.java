@@ -27,6 +27,6 @@ public final class TemplateFault extends IOException {
 
     /** The place and what is wrong there, in a language. */
     public String told(Locale language) {
-        return place + ": " + new Words("kitleaf.sheet.messages", language).say(said);
+        return place + ": " + new Words("kitleaf.sheet.template.messages", language).say(said);
     }
 }

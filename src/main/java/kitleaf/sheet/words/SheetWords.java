@@ -11,6 +11,6 @@ public final class SheetWords {
 
     /** The words on the sheets, in one language. */
     public static Words in(Locale language) {
-        return new Words("kitleaf.sheet.words", language);
+        return new Words("kitleaf.sheet.words.words", language);
     }
 }

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 /** The words of plain lines against the code that says them, in both languages. */
 class PlainWordsTests {
 
-    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/plain"),
-            Path.of("src/main/java/kitleaf/sheet"), "Plain");
+    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/plain/words"),
+            Path.of("src/main/java/kitleaf/sheet/plain"));
 
     @Test
     void bothLanguagesHaveTheSamePhrasesWithTheSameSlots() throws IOException {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class TemplateFaultTests {
 
     private static final Path CODE = Path.of("src/main/java/kitleaf/sheet");
-    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/messages"), CODE);
+    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/template/messages"), CODE);
 
     @Test
     void both_languages_have_the_same_phrases_with_the_same_slots() throws IOException {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** German figures; how they are written is common practice (DIN 5008, from memory), worked by hand. */
 class GermanFiguresTests {
 
-    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/words"), Path.of("src/main/java/kitleaf/sheet"));
+    private static final Phrases PHRASES = new Phrases(Path.of("src/main/resources/kitleaf/sheet/words/words"), Path.of("src/main/java/kitleaf/sheet"));
 
     private final Figures inches = in(Units.IN, Locale.GERMAN);
     private final Figures centimetres = in(Units.CM, Locale.GERMAN);
