@@ -1,14 +1,22 @@
 package kitleaf;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Keeps the arrows: words -> basket -> sizing -> sheet -> press, with the commands above them all. */
@@ -16,6 +24,18 @@ class ArchitectureTests {
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("kitleaf");
+
+    /** What most packages of sheets are made of. */
+    private static final Set<String> SHARED = Set.of("words", "page");
+
+    /** The packages of sheets that may know less than that. All that are not named here, nor the templates, have a kind of sheet each. */
+    private static final Map<String, Set<String>> BELOW = Map.of("words", Set.of(), "page", Set.of("words"), "plain", Set.of("words"));
+
+    /** The packages right below one, by what follows its name. */
+    private static Set<String> packages(String above) {
+        return CLASSES.stream().map(JavaClass::getPackageName).filter(name -> name.startsWith(above))
+                .map(name -> name.substring(above.length()).split("\\.")[0]).collect(Collectors.toCollection(TreeSet::new));
+    }
 
     @Test
     void all_six_packages_are_looked_at() {
@@ -56,6 +76,39 @@ class ArchitectureTests {
         noClasses().that().resideInAPackage("kitleaf.sheet..")
                 .should().dependOnClassesThat().resideInAnyPackage("kitleaf.press..", "kitleaf.command..", "com.lowagie..",
                         "io.nayuki..", "com.fasterxml..", "picocli..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void within_sheet_arrows_point_down() {
+        Set<String> packages = packages("kitleaf.sheet.");
+        assertTrue(packages.containsAll(Set.of("words", "page", "template", "plain", "cut", "plan", "label", "tag", "list", "goal", "duplex")), packages.toString());
+        for (String name : packages) {
+            String itself = "kitleaf.sheet." + name + "..";
+            String[] known = Stream.concat(Stream.of(itself), BELOW.getOrDefault(name, SHARED).stream().map(it -> "kitleaf.sheet." + it + ".."))
+                    .toArray(String[]::new);
+            noClasses().that().resideInAPackage(itself)
+                    .should().dependOnClassesThat(resideInAPackage("kitleaf.sheet..").and(resideOutsideOfPackages(known)))
+                    .check(CLASSES);
+        }
+    }
+
+    @Test
+    void the_package_of_a_kind_of_sheet_is_known_to_Sheets_alone() {
+        for (String name : packages("kitleaf.sheet.")) {
+            if (!name.equals("template") && !BELOW.containsKey(name)) {
+                String itself = "kitleaf.sheet." + name + "..";
+                noClasses().that().resideOutsideOfPackage(itself).and().doNotHaveFullyQualifiedName("kitleaf.sheet.Sheets")
+                        .should().dependOnClassesThat().resideInAPackage(itself)
+                        .check(CLASSES);
+            }
+        }
+    }
+
+    @Test
+    void templates_alone_know_freemarker() {
+        noClasses().that().resideOutsideOfPackage("kitleaf.sheet.template..")
+                .should().dependOnClassesThat().resideInAPackage("freemarker..")
                 .check(CLASSES);
     }
 
