@@ -130,8 +130,9 @@ final class Packer {
     }
 
     private void link(Path jar) {
-        tool("jlink", "--module-path", jar.toString(), "--add-modules", "kitleaf", "--output", folder.resolve("runtime").toString(),
-                "--strip-java-debug-attributes", "--no-header-files", "--no-man-pages");
+        tool("jlink", "--module-path", jar.toString(), "--add-modules", "kitleaf,jdk.localedata", "--output", folder.resolve("runtime").toString(),
+                // How dates are written in the languages there are.
+                "--include-locales", "en,de", "--strip-java-debug-attributes", "--no-header-files", "--no-man-pages");
     }
 
     private void train() throws IOException, InterruptedException {
