@@ -1,8 +1,32 @@
 package kitleaf.press;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
 
 /** Measures text with the very code that draws it: fallback faces, fractions and line breaks included. */
 public final class TextMeasure {
+
+    /** Layouts ask of the same codes and titles again and again; so many are remembered, then all are let go. */
+    private static final int REMEMBERED = 500;
+
+    private final Map<Asked, Galley> galleys = new ConcurrentHashMap<>();
+
+    /** A text in a type, as it was asked for. */
+    private record Asked(String text, String family, int weight, double sizePt) {
+
+        /** Written out, since what records bring is made when first used and slow until compiled. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Asked asked && sizePt == asked.sizePt && weight == asked.weight && text.equals(asked.text)
+                    && family.equals(asked.family);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * text.hashCode() + weight + (int) (1000 * sizePt);
+        }
+    }
 
     /**
      * The width of a text set as one line, in millimetres; white space is collapsed as in markup.
@@ -35,7 +59,20 @@ public final class TextMeasure {
                 .size();
     }
 
-    private static Galley galley(String text, String family, int weight, double sizePt) {
+    private Galley galley(String text, String family, int weight, double sizePt) {
+        Asked asked = new Asked(text, family, weight, sizePt);
+        Galley galley = galleys.get(asked);
+        if (galley == null) {
+            galley = set(text, family, weight, sizePt);
+            if (galleys.size() >= REMEMBERED) {
+                galleys.clear();
+            }
+            galleys.put(asked, galley);
+        }
+        return galley;
+    }
+
+    private static Galley set(String text, String family, int weight, double sizePt) {
         if (!(weight >= 100 && weight <= 900)) {
             throw new IllegalArgumentException("weight must be 100 to 900: " + weight);
         }

@@ -8,6 +8,17 @@ import kitleaf.basket.Colour;
  */
 public final class Contrast {
 
+    /** What each 8-bit value of a channel adds to the luminance, before it is weighed. */
+    private static final double[] LINEAR = new double[256];
+
+    static {
+        for (int value = 0; value < LINEAR.length; value++) {
+            double c = value / 255.0;
+            // The guidelines say 0.03928 where sRGB says 0.04045; no 8-bit value lies between them.
+            LINEAR[value] = c <= 0.03928 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+        }
+    }
+
     private Contrast() { }
 
     /** The contrast ratio of two colours, 1 for the same to 21 for black on white. */
@@ -27,8 +38,6 @@ public final class Contrast {
     }
 
     private static double channel(Colour colour, int at) {
-        double c = Integer.parseInt(colour.hex(), at, at + 2, 16) / 255.0;
-        // The guidelines say 0.03928 where sRGB says 0.04045; no 8-bit value lies between them.
-        return c <= 0.03928 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+        return LINEAR[Integer.parseInt(colour.hex(), at, at + 2, 16)];
     }
 }

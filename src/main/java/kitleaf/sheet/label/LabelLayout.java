@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -25,7 +26,9 @@ import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.label.CutLines;
 import kitleaf.sizing.label.LabelPlace;
 import kitleaf.sizing.label.LabelSheets;
+import kitleaf.sizing.thread.Estimate;
 import kitleaf.sizing.thread.PieceThreads;
+import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
@@ -80,7 +83,7 @@ public final class LabelLayout {
 
     private Sheet layOut(Reckoning reckoning) {
         Basket basket = reckoning.basket();
-        long number = bobbins(basket).count();
+        long number = begunOrWaiting(basket).mapToLong(piece -> piece.threads().size()).sum();
         if (number > Integer.MAX_VALUE / 2) {
             throw new IllegalArgumentException("too many labels: " + number);
         }
@@ -88,7 +91,7 @@ public final class LabelLayout {
         Map<ShareOf, List<String>> stashLots = stashLots(reckoning);
         Frames frames = frames(basket, settings, words, stock.style() == LabelStock.Style.WRAP);
         CutLines cuts = CutLines.of(stock);
-        Iterable<LabelPage> pages = () -> new Pages(bobbins(basket).iterator(), stashLots, places, frames, cuts);
+        Iterable<LabelPage> pages = () -> new Pages(new Bobbins(begunOrWaiting(basket).iterator()), stashLots, places, frames, cuts);
         return new Sheet(SheetKind.BOBBIN_LABELS, places.pages(), Map.of(
                 "title", basket.title() + ": " + words.say("label.name"),
                 "subject", words.say("label.subject"),
@@ -96,10 +99,38 @@ public final class LabelLayout {
                 "pages", pages));
     }
 
-    /** Every bobbin, reckoned when it is asked for. */
-    private static Stream<Bobbin> bobbins(Basket basket) {
-        return ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty())
-                .flatMap(piece -> piece.threads().stream().map(thread -> new Bobbin(piece, thread, thread == piece.threads().get(0))));
+    /** The threads of every piece that is not finished, reckoned when they are asked for. */
+    private static Stream<PieceThreads> begunOrWaiting(Basket basket) {
+        return ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty());
+    }
+
+    /** One bobbin after another, piece by piece. */
+    private static final class Bobbins implements Iterator<Bobbin> {
+
+        private final Iterator<PieceThreads> pieces;
+        private PieceThreads piece;
+        private int next;
+
+        Bobbins(Iterator<PieceThreads> pieces) {
+            this.pieces = pieces;
+        }
+
+        @Override
+        public boolean hasNext() {
+            while ((piece == null || next == piece.threads().size()) && pieces.hasNext()) {
+                piece = pieces.next();
+                next = 0;
+            }
+            return piece != null && next < piece.threads().size();
+        }
+
+        @Override
+        public Bobbin next() {
+            if (!hasNext()) {
+                throw new NoSuchElementException();
+            }
+            return new Bobbin(piece, piece.threads().get(next++), next == 1);
+        }
     }
 
     /** The lots that threads get out of the stash; nothing where there is no stash, whatever the number of labels. */
@@ -192,9 +223,14 @@ public final class LabelLayout {
         String needle = threadWords.needle(thread);
         // Two of each are too long for one line.
         facts.addAll(ThreadWords.differ(thread) ? List.of(strands, needle) : List.of(strands + ", " + needle));
-        thread.skeins().ifPresent(skeins -> facts.add(skeins(threadWords.number(skeins.likely()), thread.putUp().name()).replace(' ', Figures.NO_BREAK)));
+        Optional<Estimate> skeins = thread.skeins();
+        if (skeins.isPresent()) {
+            facts.add(skeins(threadWords.number(skeins.get().likely()), thread.putUp().name()).replace(' ', Figures.NO_BREAK));
+        }
         TreeSet<String> lots = new TreeSet<>();
-        thread.needs().forEach(need -> need.thread().lot().ifPresent(lots::add));
+        for (ThreadNeed need : thread.needs()) {
+            need.thread().lot().ifPresent(lots::add);
+        }
         if (lots.isEmpty()) {
             lots.addAll(stashLots);
         }

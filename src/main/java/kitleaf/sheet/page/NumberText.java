@@ -7,10 +7,10 @@ package kitleaf.sheet.page;
 public final class NumberText {
 
     private static final int DECIMALS = 6;
-    private static final long[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
+    private static final int[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
 
-    /** Up to here a millionth is exact enough in a long, and beyond any paper. */
-    private static final double MOST = 1e12;
+    /** Beyond any paper; up to here the whole part is an int. */
+    private static final double MOST = 1e9;
 
     private NumberText() { }
 
@@ -26,23 +26,27 @@ public final class NumberText {
     /**
      * The number to so many decimals, without trailing noughts.
      *
-     * @param value below a million million
+     * @param value below a thousand million
      * @param decimals 0 to 6
      */
     public static String of(double value, int decimals) {
-        long one = TENS[decimals];
-        long scaled = Math.round(value * one);
-        long whole = Math.abs(scaled) / one;
-        long rest = Math.abs(scaled) % one;
+        int one = TENS[decimals];
+        double size = Math.abs(value);
+        int whole = (int) size;
+        int rest = (int) ((size - whole) * one + 0.5);
+        if (rest == one) {
+            whole++;
+            rest = 0;
+        }
         if (rest == 0) {
-            return Long.toString(scaled < 0 ? -whole : whole);
+            return Integer.toString(value < 0 ? -whole : whole);
         }
         StringBuilder text = new StringBuilder(16);
-        if (scaled < 0) {
+        if (value < 0) {
             text.append('-');
         }
         text.append(whole).append('.');
-        for (long digit = one / 10; rest != 0; digit /= 10) {
+        for (int digit = one / 10; rest != 0; digit /= 10) {
             text.append((char) ('0' + rest / digit));
             rest %= digit;
         }

@@ -1,6 +1,8 @@
 package kitleaf.sheet.template;
 
 import freemarker.template.ObjectWrapper;
+import freemarker.template.SimpleNumber;
+import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModel;
@@ -63,7 +65,7 @@ final class ViewModel implements TemplateHashModel {
     public TemplateModel get(String name) throws TemplateModelException {
         Object part = view instanceof Parts parts ? parts.part(name) : null;
         if (part != null) {
-            return wrapper.wrap(part);
+            return model(part);
         }
         Shown shown = SHOWN.get(view.getClass()).get(name);
         if (shown == null) {
@@ -71,6 +73,14 @@ final class ViewModel implements TemplateHashModel {
         }
         Method method = shown.method();
         return shown.component() ? value(method) : (TemplateMethodModelEx) arguments -> value(method, numbers(name, arguments, method.getParameterCount()));
+    }
+
+    /** What most parts are needs no look at all that a part might be. */
+    private TemplateModel model(Object part) throws TemplateModelException {
+        if (part instanceof Double number) {
+            return new SimpleNumber(number);
+        }
+        return part instanceof String text ? new SimpleScalar(text) : wrapper.wrap(part);
     }
 
     private static Object[] numbers(String name, List<?> arguments, int count) throws TemplateModelException {

@@ -40,7 +40,8 @@ public final class ThreadWords {
 
     /** The same of several threads, where it may be broken. */
     public String strands(List<ThreadNeed> needs) {
-        List<Integer> strands = needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
+        List<Integer> strands = needs.size() == 1 ? List.of(needs.get(0).thread().strands())
+                : needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
         return strands.equals(List.of(1)) ? words.say("thread.strand") : words.say("thread.strands", join(strands, "thread.strands-joined"));
     }
 
@@ -51,13 +52,16 @@ public final class ThreadWords {
 
     /** The same of several threads, where it may be broken. */
     public String needle(List<ThreadNeed> needs) {
-        return words.say("thread.needle", join(needs.stream().map(ThreadNeed::needle).distinct().sorted().toList(), "thread.joined"));
+        List<Integer> needles = needs.size() == 1 ? List.of(needs.get(0).needle())
+                : needs.stream().map(ThreadNeed::needle).distinct().sorted().toList();
+        return words.say("thread.needle", join(needles, "thread.joined"));
     }
 
     /** Whether its uses differ in strands or needle. */
     public static boolean differ(ThreadTotal total) {
-        return total.needs().stream().mapToInt(need -> need.thread().strands()).distinct().count() > 1
-                || total.needs().stream().mapToInt(ThreadNeed::needle).distinct().count() > 1;
+        List<ThreadNeed> needs = total.needs();
+        return needs.size() > 1 && (needs.stream().mapToInt(need -> need.thread().strands()).distinct().count() > 1
+                || needs.stream().mapToInt(ThreadNeed::needle).distinct().count() > 1);
     }
 
     /** "2310 cross, 120 back; Verse: 1420 cross". */
