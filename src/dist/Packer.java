@@ -34,7 +34,8 @@ final class Packer {
      * not how long the run is. A larger part of it than usual is for those that outlive the first collection: what is in hand, a
      * page or a file, is then gone before it is taken for something to be kept.
      */
-    private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmn16m", "-XX:SurvivorRatio=3");
+    private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmn16m", "-XX:SurvivorRatio=3",
+            "-XX:-UsePerfData");
 
     /** The first Java that keeps classes linked, not only loaded (JEP 483, 514). */
     private static final int KEEPS_LINKED = 25;

@@ -7,6 +7,7 @@ import java.util.List;
 import kitleaf.basket.Basket;
 import kitleaf.press.MarkupException;
 import kitleaf.press.Press;
+import kitleaf.press.Typefaces;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.template.TemplateFault;
@@ -36,6 +37,8 @@ final class Pipeline {
         List<SheetKind> kinds = job.kinds(basket);
         try (OutFolder out = OutFolder.open(job.out());
                 SheetsAhead sheets = SheetsAhead.of(job, reckoning, ahead.templates().in(basket.language()), kinds)) {
+            // There is nothing to press yet, and templates are still being read.
+            Typefaces.read();
             for (SheetKind kind : kinds) {
                 job.progress().step("progress.laying-out", kind.id());
                 SheetsAhead.Begun begun = sheets.next();
