@@ -125,7 +125,9 @@ final class Packer {
                 "--patch-module", "kitleaf=" + jar, project.resolve("src/dist/module/module-info.java").toString());
         tool("jar", "--update", "--file", jar.toString(), "-C", work.resolve("descriptor").toString(), "module-info.class");
         if (keepsLinked()) {
-            run(List.of(Path.of(System.getProperty("java.home"), "bin/java").toString(), project.resolve("src/dist/StackMaps.java").toString(), jar.toString()));
+            for (String change : List.of("StackMaps", "PlainRecords")) {
+                run(List.of(Path.of(System.getProperty("java.home"), "bin/java").toString(), project.resolve("src/dist/" + change + ".java").toString(), jar.toString()));
+            }
         }
         return jar;
     }
