@@ -9,10 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,8 +25,6 @@ final class RunMark implements Closeable {
 
     /** {@code .kitleaf-RUN.run} is a mark, {@code .kitleaf-RUN-NAME.part} a draft of the run it marks. */
     private static final Pattern OURS = Pattern.compile("\\.kitleaf-([0-9a-f]{16})(\\.run|-.+\\.part)");
-
-    private static final SecureRandom NAMES = new SecureRandom();
 
     private final Path folder;
     private final String run;
@@ -60,8 +58,9 @@ final class RunMark implements Closeable {
 
     private static RunMark set(Path folder) throws IOException {
         while (true) {
-            String run = HexFormat.of().toHexDigits(NAMES.nextLong());
+            String run = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
             Path file = folder.resolve(".kitleaf-" + run + ".run");
+            // The name need not be secret, since no mark is made where something lies already; a secret one takes longer than a page.
             FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             // Ends with the program where it is interrupted too, if it is let to end.
             file.toFile().deleteOnExit();

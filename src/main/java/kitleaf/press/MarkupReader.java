@@ -26,6 +26,8 @@ final class MarkupReader {
     /** How much of a stray text a message quotes. */
     private static final int QUOTED = 40;
 
+    private static final XMLInputFactory READERS = readers();
+
     private final XMLStreamReader xml;
     private final Deque<Element> open = new ArrayDeque<>();
     /** Where the next tag or text begins: where the last one ended. */
@@ -33,14 +35,20 @@ final class MarkupReader {
     private Element element;
 
     MarkupReader(Reader markup) throws XMLStreamException {
-        // The JDK's own reader, whatever else lies on the class path.
+        synchronized (READERS) {
+            xml = READERS.createXMLStreamReader(markup);
+        }
+    }
+
+    /** The JDK's own, whatever else lies on the class path. It takes long to make and makes any number of readers, one at a time. */
+    private static XMLInputFactory readers() {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
         factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
-        xml = factory.createXMLStreamReader(markup);
+        return factory;
     }
 
     /** Goes to the next event; stray white space, comments and processing instructions are skipped. */

@@ -28,7 +28,12 @@ public record LabelPage(PageFrame frame, boolean plain, boolean round, List<Doub
 
     /** Whether its labels are folded. */
     public boolean folded() {
-        return labels.stream().anyMatch(label -> label.foldUpright() || label.foldLevel());
+        for (Label label : labels) {
+            if (label.foldUpright() || label.foldLevel()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

@@ -4,9 +4,10 @@ import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
+import kitleaf.sheet.page.TextRuler;
 
 /**
- * Shows templates what layouts make: view records by their components, all else as FreeMarker does. Its own wrapper for
+ * Shows templates what layouts make: view records by their components, the ruler by its measures, all else as FreeMarker does. Its own wrapper for
  * records asks the bean introspector, which takes longer to start than a page takes to print, and looks a method up
  * anew for every value.
  */
@@ -21,6 +22,9 @@ final class ViewWrapper extends DefaultObjectWrapper {
 
     @Override
     protected TemplateModel handleUnknownType(Object object) throws TemplateModelException {
-        return object instanceof Record view ? new ViewModel(view, this) : super.handleUnknownType(object);
+        if (object instanceof Record view) {
+            return new ViewModel(view, this);
+        }
+        return object instanceof TextRuler ruler ? new RulerModel(ruler) : super.handleUnknownType(object);
     }
 }
