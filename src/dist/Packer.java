@@ -41,7 +41,7 @@ final class Packer {
     private static final int KEEPS_LINKED = 25;
 
     /** What the training run wrote down is of classes alone: methods compiled because they were once, not because they are needed, cost a short run more than they save. */
-    private static final List<String> CLASSES_ALONE = List.of("-XX:+UnlockDiagnosticVMOptions", "-XX:-AOTRecordTraining");
+    private static final List<String> CLASSES_ALONE = List.of("-XX:-AOTRecordTraining");
 
     /** Bought stock, which the example does not have. */
     private static final String STOCK = "\nlabel-stock: {columns: 3, rows: 10, label: 63 mm x 25 mm, first: 8 mm x 15 mm, pitch: 65 mm x 26 mm}\n";
@@ -97,9 +97,14 @@ final class Packer {
         }
     }
 
-    /** Methods known only by their names are called some hundred times in a run, and to make code for each takes longer than all its calls. */
+    /**
+     * Methods known only by their names are called some hundred times in a run, and to make code for each takes longer than all its calls.
+     * What a training run wrote down of methods is not there to be read (see {@link #CLASSES_ALONE}), and a thread that looks for it at every
+     * class costs a twentieth of a short run.
+     */
     private static List<String> options() {
-        return with(OPTIONS, keepsLinked() ? "-Djdk.reflect.useNativeAccessorOnly=true" : "-Dsun.reflect.inflationThreshold=2147483647");
+        return keepsLinked() ? with(OPTIONS, "-Djdk.reflect.useNativeAccessorOnly=true", "-XX:+UnlockDiagnosticVMOptions", "-XX:-AOTReplayTraining")
+                : with(OPTIONS, "-Dsun.reflect.inflationThreshold=2147483647");
     }
 
     private static boolean keepsLinked() {
