@@ -41,8 +41,9 @@ final class WallTiles {
      * @param acrossMm from the page's left edge
      * @param downMm from its top
      * @param blankMm from its top, where a card is cut through, but where it is blank: the next best
+     * @param sideMm from its sides to the cards, where it is blank
      */
-    record Free(List<Double> acrossMm, List<Double> downMm, List<Double> blankMm) {
+    record Free(List<Double> acrossMm, List<Double> downMm, List<Double> blankMm, double sideMm) {
 
         /** Above this a card has its words, below its box for the day. */
         private static final double WORDS_MM = 34;
@@ -52,7 +53,8 @@ final class WallTiles {
             return new Free(gaps(cards.stream().map(card -> new Span(card.box().xMm(), card.box().widthMm())).toList(), scale),
                     gaps(cards.stream().map(card -> new Span(card.box().yMm(), card.box().heightMm())).toList(), scale),
                     cards.stream().filter(card -> card.words().isEmpty() && card.dateBox().yMm() - card.box().yMm() > WORDS_MM)
-                            .map(card -> (card.box().yMm() + WORDS_MM + card.dateBox().yMm()) / 2 * scale).toList());
+                            .map(card -> (card.box().yMm() + WORDS_MM + card.dateBox().yMm()) / 2 * scale).toList(),
+                    cards.stream().mapToDouble(card -> card.box().xMm()).min().orElse(0) * scale);
         }
 
         private static List<Double> gaps(List<Span> cards, double scale) {
@@ -94,15 +96,21 @@ final class WallTiles {
     /** The tiles of a page, row by row; frames are asked for by number, from 0. */
     static List<TiledPage> of(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Words words, TypeScale type,
                               Around around, Free free, IntFunction<PageFrame> frames) {
-        List<Span> across = spans(widthMm, paperWidthMm - 2 * around.sideMm(), free.acrossMm(), List.of());
-        List<Span> down = spans(heightMm, paperHeightMm - around.topMm() - around.footMm(), free.downMm(), free.blankMm());
+        double edgeMm = around.sideMm() + free.sideMm() - Around.ORDINARY.sideMm();
+        List<Span> across = spans(widthMm, paperWidthMm - 2 * around.sideMm(), edgeMm, free.acrossMm(), List.of());
+        List<Span> down = spans(heightMm, paperHeightMm - around.topMm() - around.footMm(), 0, free.downMm(), free.blankMm());
         List<TiledPage> tiles = new ArrayList<>();
         for (int row = 0; row < down.size(); row++) {
             for (int column = 0; column < across.size(); column++) {
                 Span x = across.get(column);
                 Span y = down.get(row);
-                tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(around.sideMm(), around.topMm(), x.lengthMm(), y.lengthMm()), x.startMm(), y.startMm(),
-                        column, row, across.size(), down.size(), Join.of(column, row, across.size(), down.size(), words, type)));
+                // What of the wall's blank sides has no room on the first tile and the last is left off.
+                double xMm = column > 0 || across.size() == 1 ? around.sideMm() : Math.min(around.sideMm(), paperWidthMm - around.sideMm() - LIP_MM - x.lengthMm());
+                double leftMm = Math.max(0, xMm);
+                double rightMm = Math.min(paperWidthMm, xMm + x.lengthMm());
+                tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(leftMm, around.topMm(), rightMm - leftMm, y.lengthMm()),
+                        x.startMm() + leftMm - xMm, y.startMm(), column, row, across.size(), down.size(),
+                        Join.of(column, row, across.size(), down.size(), words, type)));
             }
         }
         return tiles;
@@ -112,8 +120,13 @@ final class WallTiles {
         return lengthMm <= roomMm ? 1 : (int) Math.ceil((lengthMm - roomMm) / (roomMm - LIP_MM) - 1e-9) + 1;
     }
 
-    /** Tiles as alike as can be, so that none is a sliver, but joined where nothing is cut through if such a place is within reach. */
-    private static List<Span> spans(double lengthMm, double roomMm, List<Double> freeMm, List<Double> blankMm) {
+    /**
+     * Tiles as alike as can be, so that none is a sliver, but joined where nothing is cut through if such a place is within reach. Where no
+     * gap is, whole cards do not fit the fewest tiles, and one more in every row would be a high price: a card is cut through.
+     *
+     * @param edgeMm how much more the first tile and the last can take, since the wall is blank at its sides
+     */
+    private static List<Span> spans(double lengthMm, double roomMm, double edgeMm, List<Double> freeMm, List<Double> blankMm) {
         int number = number(lengthMm, roomMm);
         List<Span> spans = new ArrayList<>();
         double startMm = 0;
@@ -121,7 +134,9 @@ final class WallTiles {
             double leastMm = lengthMm - roomMm - (number - i - 1) * (roomMm - LIP_MM);
             double mostMm = startMm + roomMm - LIP_MM;
             double alikeMm = lengthMm * i / number;
-            double endMm = nearest(freeMm, alikeMm, leastMm, mostMm).or(() -> nearest(blankMm, alikeMm, leastMm, mostMm)).orElse(Math.max(leastMm, Math.min(mostMm, alikeMm)));
+            double freeLeastMm = leastMm - edgeMm;
+            double freeMostMm = mostMm + (i == 1 ? edgeMm : 0);
+            double endMm = nearest(freeMm, alikeMm, freeLeastMm, freeMostMm).or(() -> nearest(blankMm, alikeMm, leastMm, mostMm)).orElse(Math.max(leastMm, Math.min(mostMm, alikeMm)));
             spans.add(new Span(startMm, endMm - startMm));
             startMm = endMm;
         }
