@@ -14,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -196,6 +197,26 @@ class TagPrintTests {
         for (int i = 0; i < 80; i++) {
             assertEquals(1, text.split("\\bN" + (100 + i) + "\\b", -1).length - 1, "N" + (100 + i));
         }
+    }
+
+    /** Twelve threads in 16 pt have room on no tag beside the facts; the sitting of the log and the code are needed once. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"A4; {sides: folded}", "letter; {sides: long-edge}", "A5; {sides: folded}", "A4; {size: 80 mm x 90 mm}"})
+    void further_large_tags_repeat_neither_log_nor_code(String paper, String tags) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: " + tags + "\n", PIECE + threads(12)), "bag-tags", "--large", "--paper", paper);
+        String text = ReadBack.text(pdf, 0).replace('\u00a0', ' ');
+        int tagCount = Integer.parseInt(text.replaceAll("(?s).*?\\b1 of ([0-9]+).*", "$1"));
+        assertTrue(tagCount > 1, text);
+        // Once on every front and every back.
+        assertEquals(2 * tagCount, text.split("Groyne\n", -1).length - 1, text);
+        assertEquals(1, text.split("1 Mar 2026", -1).length - 1, text);
+        List<String> codes = new ArrayList<>();
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            codes.addAll(decoded(pdf, page));
+        }
+        assertEquals(1, codes.size(), codes.toString());
+        // Nor is any thread lost from it because it stands on another tag.
+        assertTrue(codes.get(0).endsWith("N110, N111"), codes.get(0));
     }
 
     /** A figure of what is done, or a sitting in the log, makes a piece begun, whether or not the day it began is written down. */

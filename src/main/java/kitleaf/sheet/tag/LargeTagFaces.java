@@ -12,7 +12,8 @@ import kitleaf.words.Words;
 
 /**
  * Places what is on bag tags in large print: facts and threads in 16 pt, on as many tags as they take, or as near to it as tags of
- * a small size of her own allow. On tags too low for all of it, backs take turns: the log, then the notes.
+ * a small size of her own allow. Further tags carry only what the first had no room for; what a low back has none for, notes and code,
+ * stands on the second.
  */
 final class LargeTagFaces implements TagSetter {
 
@@ -113,17 +114,20 @@ final class LargeTagFaces implements TagSetter {
         double codeMm = Math.min(CODE_MM, all.heightMm());
         boolean high = heightMm >= HIGH_MM;
         boolean beside = !high && widthMm >= WIDE_MM;
-        Box code = high ? new Box(PAD_MM, heightMm - PAD_MM - codeMm, codeMm, codeMm)
-                : beside ? new Box(widthMm - PAD_MM - codeMm, topMm, codeMm, codeMm)
-                : index % 2 == 1 ? new Box(PAD_MM, topMm, codeMm, codeMm) : null;
-        Box log = high ? new Box(PAD_MM, topMm, innerMm(), code.yMm() - 3 - topMm)
-                : index % 2 == 1 ? null : beside ? new Box(PAD_MM, topMm, code.xMm() - 4 - PAD_MM, all.heightMm()) : all;
-        Box notes = high || !beside && index % 2 == 1 ? new Box(code.rightMm() + 4, code.yMm(), widthMm - PAD_MM - code.rightMm() - 4, heightMm - PAD_MM - code.yMm())
-                : beside && index % 2 == 1 ? new Box(PAD_MM, topMm, code.xMm() - 4 - PAD_MM, all.heightMm()) : null;
+        boolean first = index == 0;
+        // The one thing a low back has no room for stands on that of the second tag.
+        boolean second = index == 1 && !high;
+        Box code = first && high ? new Box(PAD_MM, heightMm - PAD_MM - codeMm, codeMm, codeMm)
+                : first && beside ? new Box(widthMm - PAD_MM - codeMm, topMm, codeMm, codeMm)
+                : second && !beside ? new Box(PAD_MM, topMm, codeMm, codeMm) : null;
+        Box log = !first ? null : high ? new Box(PAD_MM, topMm, innerMm(), code.yMm() - 3 - topMm)
+                : beside ? new Box(PAD_MM, topMm, code.xMm() - 4 - PAD_MM, all.heightMm()) : all;
+        Box notes = first && high || second && !beside ? new Box(code.rightMm() + 4, code.yMm(), widthMm - PAD_MM - code.rightMm() - 4, heightMm - PAD_MM - code.yMm())
+                : second ? all : null;
         List<Box> lines = notes == null ? List.of() : notes(notes, sizePt, texts);
         double logPt = log == null ? sizePt : logPt(says, sizePt, log.widthMm());
         return face(box, turned, texts, List.of(), log == null ? List.of() : log(says, log, logPt), heads(), log == null ? List.of() : logColumns(says, logPt, log),
-                log == null ? 0 : log.rightMm(), logPt, code == null ? "" : TagFaces.plain(says, part.threads(), codeMm, words, ruler), code, lines);
+                log == null ? 0 : log.rightMm(), logPt, code == null ? "" : TagFaces.plain(says, says.threads(), codeMm, words, ruler), code, lines);
     }
 
     private TagFace face(Box box, boolean turned, List<FittedText> texts, List<TagFace.Tick> ticks, List<TagFace.LogLine> log, List<String> heads,
