@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import kitleaf.sheet.page.Frames;
+import kitleaf.sheet.page.LargeFlow;
 import kitleaf.sheet.page.LargePage;
 import kitleaf.sheet.page.Masthead;
 import kitleaf.sheet.page.PageFrame;
@@ -62,13 +63,13 @@ final class LargeYearStrip {
         Passages set = new Passages(settings.type(), settings.ruler(), Frames.MARGIN_MM, widthMm - 2 * Frames.MARGIN_MM);
         List<Passage> passages = new ArrayList<>(set.paragraph(words.say("strip.legend"), set.quiet()));
         says.notes(asked).forEach(note -> passages.addAll(set.paragraph(note, set.text())));
-        double yMm = rowsBottomMm(parts.size() - 1) + TODAY_MM;
-        while (!passages.isEmpty() && yMm + passages.get(0).heightMm() <= bottomMm) {
-            Passage next = passages.remove(0);
-            here.add(next.at(yMm));
-            yMm += next.heightMm();
+        double topMm = rowsBottomMm(parts.size() - 1) + TODAY_MM;
+        if (topMm + passages.get(0).heightMm() > bottomMm) {
+            return LargePage.flow(frame(0, 0), head(false), head(false), "", passages);
         }
-        return passages.isEmpty() ? List.of() : LargePage.flow(frame(0, 0), head(false), head(false), "", passages);
+        List<List<Passage>> pages = LargeFlow.pages(passages, topMm, head(false).bottomMm(), bottomMm);
+        here.addAll(pages.get(0));
+        return pages.subList(1, pages.size()).stream().map(page -> new LargePage(frame(0, 0), "", head(false), page)).toList();
     }
 
     int pages() {

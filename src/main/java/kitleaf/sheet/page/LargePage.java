@@ -46,12 +46,10 @@ public record LargePage(PageFrame frame, String bookmark, Masthead head, List<Pa
 
     /** The same on pages of any size, under heads that are made already. */
     public static List<LargePage> flow(PageFrame frame, Masthead first, Masthead next, String bookmark, List<Passage> passages) {
-        List<PageFlow.Row<Passage>> rows = passages.stream().map(it -> new PageFlow.Row<>(it, it.heightMm(), it.keepWithNext())).toList();
         List<LargePage> pages = new ArrayList<>();
-        for (List<PageFlow.Placed<Passage>> page : PageFlow.pages(rows, first.bottomMm(), next.bottomMm(), frame.foot().topMm())) {
+        for (List<Passage> page : LargeFlow.pages(passages, first.bottomMm(), next.bottomMm(), frame.foot().topMm())) {
             boolean begins = pages.isEmpty();
-            pages.add(new LargePage(frame, begins ? bookmark : "", begins ? first : next,
-                    page.stream().map(placed -> placed.content().at(placed.yMm())).toList()));
+            pages.add(new LargePage(frame, begins ? bookmark : "", begins ? first : next, page));
         }
         return pages;
     }

@@ -17,8 +17,15 @@ public final class PageFlow {
      * @param content what it shows
      * @param heightMm how high it is
      * @param keepWithNext whether it must not be the last on a page, as a heading must not
+     * @param spareMm how much of its height, at its foot, may hang over the end of a page, since it is blank
      */
-    public record Row<T>(T content, double heightMm, boolean keepWithNext) { }
+    public record Row<T>(T content, double heightMm, boolean keepWithNext, double spareMm) {
+
+        /** A row that is wanted whole. */
+        public Row(T content, double heightMm, boolean keepWithNext) {
+            this(content, heightMm, keepWithNext, 0);
+        }
+    }
 
     /**
      * A row in its place.
@@ -53,12 +60,13 @@ public final class PageFlow {
         return pages;
     }
 
-    /** The height of a row and of those it must be kept with. */
+    /** The height of a row and of those it must be kept with, but what the last can spare. */
     private static <T> double together(List<Row<T>> rows, int from) {
         double heightMm = 0;
         for (int i = from; i < rows.size(); i++) {
             heightMm += rows.get(i).heightMm();
             if (!rows.get(i).keepWithNext()) {
+                heightMm -= rows.get(i).spareMm();
                 break;
             }
         }

@@ -24,6 +24,18 @@ public record Passage(double yMm, double heightMm, boolean keepWithNext, List<Pl
         texts = List.copyOf(texts);
     }
 
+    /** What is blank at its foot, rule and all: nothing where the page's drawing stands. */
+    double blankMm() {
+        double textsMm = texts.stream().mapToDouble(PlacedText::bottomMm).max().orElse(heightMm);
+        return Math.max(0, heightMm - Math.max(textsMm, swatchBox == null ? 0 : swatchBox.bottomMm()));
+    }
+
+    /** The same with less blank at its foot, by a part from 0 to 1. */
+    Passage closer(double part) {
+        double lessMm = blankMm() * part;
+        return new Passage(yMm, heightMm - lessMm, keepWithNext, texts, ticked, swatch, swatchBox, ruleMm > 0 ? ruleMm - lessMm / 2 : 0, drawing);
+    }
+
     static Passage of(double heightMm, List<PlacedText> texts) {
         return new Passage(0, heightMm, false, texts, false, null, null, 0, false);
     }

@@ -10,7 +10,7 @@ public final class Passages {
     /** A longer paragraph is parted, so that pages break within it. */
     private static final int MOST_LINES = 8;
     /** Ascenders above a baseline, in parts of the size. */
-    private static final double ASCENT = 0.78;
+    static final double ASCENT = 0.78;
     private static final double GAP_MM = 3;
     private static final double SECTION_GAP_MM = 4;
     /** Between what stands left and what stands right on one line. */
@@ -184,27 +184,30 @@ public final class Passages {
         return brief ? IntStream.range(0, passages.size()).mapToObj(i -> i < passages.size() - 1 ? passages.get(i).kept() : passages.get(i)).toList() : passages;
     }
 
-    /** The parts of a text, none longer than what a page surely holds. */
+    /** The parts of a text, none longer than what a page surely holds, and alike, so that none is a line alone. */
     private List<String> parts(String words, Voice voice, double roomMm) {
         List<String> parts = new ArrayList<>();
         String rest = words.strip();
-        while (!rest.isEmpty() && lines(rest, voice, roomMm) > MOST_LINES) {
-            String[] all = rest.split(" ");
+        int all = rest.isEmpty() ? 0 : lines(rest, voice, roomMm);
+        int number = Math.max(1, (all + MOST_LINES - 1) / MOST_LINES);
+        int most = (all + number - 1) / number;
+        while (!rest.isEmpty() && lines(rest, voice, roomMm) > most) {
+            String[] single = rest.split(" ");
             int from = 1;
-            int to = all.length;
+            int to = single.length;
             while (to - from > 1) {
                 int middle = (from + to) / 2;
-                if (lines(String.join(" ", List.of(all).subList(0, middle)), voice, roomMm) <= MOST_LINES) {
+                if (lines(String.join(" ", List.of(single).subList(0, middle)), voice, roomMm) <= most) {
                     from = middle;
                 } else {
                     to = middle;
                 }
             }
-            if (from >= all.length || all.length == 1) {
+            if (from >= single.length || single.length == 1) {
                 break;
             }
-            parts.add(String.join(" ", List.of(all).subList(0, from)));
-            rest = String.join(" ", List.of(all).subList(from, all.length));
+            parts.add(String.join(" ", List.of(single).subList(0, from)));
+            rest = String.join(" ", List.of(single).subList(from, single.length));
         }
         if (!rest.isEmpty()) {
             parts.add(rest);

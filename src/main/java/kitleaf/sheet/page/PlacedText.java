@@ -16,4 +16,10 @@ package kitleaf.sheet.page;
  * @param anchor {@code start}, {@code middle} or {@code end}
  */
 public record PlacedText(String text, double xMm, double baselineMm, double widthMm, int lines, double sizePt, double leading,
-                         int weight, String family, String tone, String anchor) { }
+                         int weight, String family, String tone, String anchor) {
+
+    /** Where the next line below it would begin. */
+    double bottomMm() {
+        return baselineMm + TypeScale.mm(sizePt) * (lines * leading - Passages.ASCENT);
+    }
+}
