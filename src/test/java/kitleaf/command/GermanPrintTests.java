@@ -19,6 +19,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The example basket in German, read back with PDFBox. */
 class GermanPrintTests {
@@ -73,6 +75,28 @@ class GermanPrintTests {
     @Test
     void the_example_prints_without_a_warning_on_letter_paper() {
         assertEquals("", Ran.kitleaf("print", EXAMPLE, "--language", "de", "--paper", "letter", "--out", out).err());
+    }
+
+    /** A cloth counted both ways takes more words in German than a line of a small tag holds; the tag makes room for a second. */
+    @ParameterizedTest
+    @ValueSource(strings = {"{size: sixth, sides: folded}", "{size: sixth, sides: long-edge}", "{size: eighth, sides: folded}", "{size: eighth, sides: long-edge}"})
+    void small_tags_on_lying_a5_are_not_cut_short(String tags) throws IOException {
+        Path basket = Ran.basket(out.resolve("b"), "tags: " + tags + "\n", """
+                piece: Groyne
+                designer: Nell Ferry
+                stitches: 120 x 180
+                cloth: {name: Bolt end, kind: linen, count: {warp: 71 in 2 in, weft: 145 in 10 cm}, over: 2}
+                margin: 3 in
+                progress: {started: 2026-02-14}
+                threads: [{code: N1, stitches: {cross: 50}}, {code: N2, stitches: {cross: 50}}]
+                """);
+        Ran ran = Ran.kitleaf("print", basket, "--language", "de", "--paper", "A5 landscape", "--only", "bag-tags", "--out", out);
+        assertEquals("", ran.err());
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("bag-tags.pdf").toFile())) {
+            String text = plain(new PDFTextStripper().getText(pdf));
+            assertTrue(text.contains("Bolt end Leinen, 35,5 × 36,8 je Zoll (Kette × Schuss) über zwei"), text);
+            assertTrue(text.contains("N1") && text.contains("N2") && !text.contains("Anhänger 1 von"), text);
+        }
     }
 
     /** The example has a label with one skein; in large print capitals become small letters, which no ß may stand in the way of. */

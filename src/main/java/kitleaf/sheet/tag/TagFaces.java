@@ -24,7 +24,12 @@ final class TagFaces implements TagSetter {
     private static final double FACT_PT = 7.5;
     private static final double FACT_LEAST_PT = 6;
     private static final double FACT_LINE_MM = 3.5;
+    /** Facts of which one would be cut stand closer, to make room for its second line. */
+    private static final double CLOSE_FACT_LINE_MM = 3;
     private static final double THREAD_ROW_MM = 5.8;
+    private static final double ABOVE_THREADS_MM = 1.8;
+    /** What the last row of threads may reach into the blank edge. */
+    private static final double THREADS_OVER_MM = 1.5;
     private static final double THREAD_COLUMN_MM = 21;
     private static final double CODE_X_MM = 10;
     private static final double CODE_PT = 8.5;
@@ -65,10 +70,11 @@ final class TagFaces implements TagSetter {
     public TagFace front(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
         List<FittedText> texts = head(says, index, count);
         double yMm = factsTop(says);
+        double lineMm = lineMm(part.facts(), yMm);
         List<Integer> lines = lines(part.facts(), yMm);
         for (int i = 0; i < part.facts().size(); i++) {
-            texts.add(new FittedText("fact", part.facts().get(i), PAD_MM, yMm + FACT_LINE_MM - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
-            yMm += lines.get(i) * FACT_LINE_MM;
+            texts.add(new FittedText("fact", part.facts().get(i), PAD_MM, yMm + lineMm - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
+            yMm += lines.get(i) * lineMm;
         }
         double topMm = threadsTop(says, index == 0);
         List<TagWords.Thread> threads = part.threads();
@@ -195,19 +201,35 @@ final class TagFaces implements TagSetter {
 
     /** One line for a fact that fits into it at its least size, else as many as it takes, while a row of threads keeps its room below. */
     private List<Integer> lines(List<String> facts, double topMm) {
-        int left = (int) Math.floor((heightMm - PAD_MM - THREAD_ROW_MM - topMm) / FACT_LINE_MM) - facts.size();
+        int left = (int) Math.floor(factsRoomMm(topMm) / lineMm(facts, topMm) + 1e-9) - facts.size();
         List<Integer> lines = new ArrayList<>();
         for (String fact : facts) {
-            int more = ruler.lines(fact, "text", 400, FACT_LEAST_PT, innerMm()) <= 1 ? 0 : ruler.lines(fact, "text", 400, FACT_PT, innerMm()) - 1;
+            int more = wanted(fact) - 1;
             lines.add(1 + Math.max(0, Math.min(more, left)));
             left -= more;
         }
         return lines;
     }
 
+    private int wanted(String fact) {
+        return ruler.lines(fact, "text", 400, FACT_LEAST_PT, innerMm()) <= 1 ? 1 : ruler.lines(fact, "text", 400, FACT_PT, innerMm());
+    }
+
+    private double factsRoomMm(double topMm) {
+        return heightMm - PAD_MM - THREAD_ROW_MM - topMm;
+    }
+
+    /** From one line of facts to the next: closer where all lines have room only so. */
+    private double lineMm(List<String> facts, double topMm) {
+        double alikeMm = (factsRoomMm(topMm) - ABOVE_THREADS_MM + THREADS_OVER_MM) / facts.stream().mapToInt(this::wanted).sum();
+        return alikeMm < FACT_LINE_MM && alikeMm >= CLOSE_FACT_LINE_MM ? alikeMm : FACT_LINE_MM;
+    }
+
     private double threadsTop(TagWords says, boolean first) {
-        int lines = lines(facts(says, first), factsTop(says)).stream().mapToInt(Integer::intValue).sum();
-        return factsTop(says) + lines * FACT_LINE_MM + 1.8;
+        List<String> facts = facts(says, first);
+        double topMm = factsTop(says);
+        int lines = lines(facts, topMm).stream().mapToInt(Integer::intValue).sum();
+        return topMm + lines * lineMm(facts, topMm) + ABOVE_THREADS_MM;
     }
 
     /** As many as the longest code leaves room for, however few threads one tag takes: all tags of a piece look alike. */
@@ -221,6 +243,6 @@ final class TagFaces implements TagSetter {
     }
 
     private int rows(TagWords says, boolean first) {
-        return (int) Math.floor((heightMm - PAD_MM + 1.5 - threadsTop(says, first)) / THREAD_ROW_MM);
+        return (int) Math.floor((heightMm - PAD_MM + THREADS_OVER_MM - threadsTop(says, first)) / THREAD_ROW_MM + 1e-9);
     }
 }
