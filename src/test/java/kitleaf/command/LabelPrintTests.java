@@ -18,6 +18,7 @@ import kitleaf.ReadBack.Letter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bobbin labels printed by the whole program and measured on the page with PDFBox. */
@@ -156,6 +157,26 @@ class LabelPrintTests {
             }
         }
         assertTrue(letters > 2000, letters + " letters");
+    }
+
+    /** Where the words have no room they are written in short forms, and what still has none is left out whole: nothing is cut. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "en; {cut: 63 mm x 25 mm}; 1 strand, needle 26 1.5 skeins cotton lot 7",
+        "de; {cut: 63 mm x 25 mm}; 1-fädig, Nadel 26 1,5 Docken cotton Partie 7",
+        "en; {cut: 35 mm x 20 mm, style: face}; 1 str, nd 26, 1.5 sk cotton, lot 7",
+        "de; {cut: 35 mm x 20 mm, style: face}; 1-fäd., Nd. 26 · 1,5 Dck. · Part. 7",
+        "en; {cut: 25 mm x 20 mm, style: face}; 1 str, nd 26, lot 7",
+        "de; {cut: 25 mm x 20 mm, style: face}; 1-fäd., Nd. 26 · Part. 7",
+        "en; {columns: 6, rows: 8, label: 26 mm, first: 16 mm x 15 mm, pitch: 30 mm x 32 mm, shape: round}; 1 strand, needle 26, 1.5 sk cotton, lot 7",
+        "de; {columns: 6, rows: 8, label: 26 mm, first: 16 mm x 15 mm, pitch: 30 mm x 32 mm, shape: round}; 1-fädig, Nadel 26 · 1,5 Dck. · Part. 7"})
+    void small_stock_shortens_its_words_before_it_cuts_any(String language, String stock, String facts) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "label-stock: " + stock + "\n", piece(0, "")
+                + "  - {code: A1, name: Kelp, lot: \"7\", strands: 1, stitches: {cross: 500}, used: {skeins: 1.5, stitches: 500}}\n");
+        Ran ran = Ran.kitleaf("print", basket, "--only", "bobbin-labels", "--language", language, "--out", folder.resolve("out"));
+        assertEquals("", ran.err());
+        String text = ReadBack.line(Files.readAllBytes(folder.resolve("out/bobbin-labels.pdf")), 1).replaceAll("[\\s\u00a0]+", " ");
+        assertTrue(text.contains(facts), text);
     }
 
     @Test

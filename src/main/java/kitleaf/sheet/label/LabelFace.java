@@ -86,14 +86,14 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         int pieceLines = Math.min(bottomMm - topMm > 3.9 * lineMm ? 2 : 1, ruler.lines(words.piece(), "text", 600, smallPt, innerMm));
         double pieceTopMm = bottomMm - pieceLines * lineMm;
         texts.add(small("piece", words.piece(), PAD_MM, pieceTopMm, innerMm, pieceLines, smallPt, 600, "start"));
-        middle(words, side, topMm, pieceTopMm, innerMm, smallPt, texts);
+        middle(words, side, topMm, pieceTopMm, innerMm, smallPt, ruler, texts);
         return new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), turned, words.swatch(),
                 new Box(PAD_MM, PAD_MM, swatchMm, swatchMm), texts);
     }
 
     /** What stands between the code and the piece: the name, the facts, or both. */
     private static void middle(LabelWords words, Side side, double topMm, double bottomMm, double innerMm, double smallPt,
-                               List<FittedText> texts) {
+                               TextRuler ruler, List<FittedText> texts) {
         int room = (int) Math.floor((bottomMm - topMm) / lineMm(smallPt) + 1e-6);
         if (room < 1) {
             return;
@@ -101,11 +101,11 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         if (side == Side.FRONT && !words.name().isEmpty()) {
             texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.min(3, room), smallPt, 400, "start"));
         } else if (side == Side.BACK) {
-            backFacts(words, topMm, room, innerMm, smallPt, texts);
+            backFacts(words, topMm, room, innerMm, smallPt, ruler, texts);
         } else if (side == Side.ALL) {
             int factLines = words.name().isEmpty() ? Math.min(3, room) : Math.min(2, room - 1);
             if (factLines > 0) {
-                texts.add(small("facts", words.joined(), PAD_MM, bottomMm - factLines * lineMm(smallPt), innerMm, factLines, smallPt, 400, "start"));
+                texts.add(small("facts", facts(words, 1, factLines, innerMm, ruler).get(0), PAD_MM, bottomMm - factLines * lineMm(smallPt), innerMm, factLines, smallPt, 400, "start"));
             }
             if (!words.name().isEmpty()) {
                 texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), smallPt, 400, "start"));
@@ -115,13 +115,42 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
 
     /** A line for each fact; where there is no room for that, the last ones share a line. */
     private static void backFacts(LabelWords words, double topMm, int room, double innerMm, double smallPt,
-                                  List<FittedText> texts) {
-        List<String> each = words.facts();
-        int lines = Math.min(room, each.size());
-        for (int i = 0; i < lines; i++) {
-            String line = i < lines - 1 ? each.get(i) : String.join(words.between(), each.subList(i, each.size()));
-            texts.add(small("facts", line, PAD_MM, topMm + i * lineMm(smallPt), innerMm, 1, smallPt, 400, "start"));
+                                  TextRuler ruler, List<FittedText> texts) {
+        List<String> lines = facts(words, room, 1, innerMm, ruler);
+        for (int i = 0; i < lines.size(); i++) {
+            texts.add(small("facts", lines.get(i), PAD_MM, topMm + i * lineMm(smallPt), innerMm, 1, smallPt, 400, "start"));
         }
+    }
+
+    /** The facts in so many texts at most, each of so many lines: in the longest words that need not be cut, else in the shortest. */
+    private static List<String> facts(LabelWords words, int texts, int lines, double widthMm, TextRuler ruler) {
+        List<String> set = shared(words.facts(), words.between(), texts);
+        if (cut(set, lines, widthMm, ruler)) {
+            for (List<String> shorter : words.shorter().get()) {
+                set = shared(shorter, words.between(), texts);
+                if (!cut(set, lines, widthMm, ruler)) {
+                    break;
+                }
+            }
+        }
+        return set;
+    }
+
+    /** A text for each fact, but that the last share one. */
+    private static List<String> shared(List<String> facts, String between, int texts) {
+        int number = Math.min(texts, facts.size());
+        List<String> set = new ArrayList<>(facts.subList(0, number - 1));
+        set.add(String.join(between, facts.subList(number - 1, facts.size())));
+        return set;
+    }
+
+    private static boolean cut(List<String> texts, int lines, double widthMm, TextRuler ruler) {
+        for (String text : texts) {
+            if (lines == 1 ? ruler.widthMm(text, "text", 400, LEAST_PT) > widthMm : ruler.lines(text, "text", 400, LEAST_PT, widthMm) > lines) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A round label: swatch, code, name, facts and piece below each other, each as wide as the round lets it be. */
@@ -142,7 +171,9 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         int factLines = Math.max(0, Math.min(2, room - pieceLines));
         int nameLines = words.name().isEmpty() ? 0 : Math.min(1, Math.max(0, room - pieceLines - factLines));
         yMm = centred("name", words.name(), across, yMm, nameLines, 400, texts);
-        yMm = centred("facts", words.joined(), across, yMm, factLines, 400, texts);
+        double factsMm = chord(across, yMm, yMm + factLines * lineMm);
+        String facts = factLines > 0 ? facts(words, 1, factLines, factsMm, ruler).get(0) : "";
+        yMm = centred("facts", facts, across, yMm, factLines, 400, texts);
         centred("piece", words.piece(), across, yMm, pieceLines, 600, texts);
         return new LabelFace(place.xMm(), place.yMm(), across, across, false, words.swatch(),
                 new Box(across / 2 - swatchMm / 2, PAD_MM + across * 0.04, swatchMm, swatchMm), texts);

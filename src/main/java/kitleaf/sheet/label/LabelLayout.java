@@ -1,6 +1,7 @@
 package kitleaf.sheet.label;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
@@ -185,9 +187,9 @@ public final class LabelLayout {
 
     private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<ShareOf, List<String>> stashLots) {
         ThreadTotal thread = bobbin.thread();
+        Collection<String> lots = lots(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of()));
         LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
-                facts(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of())),
-                words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
+                facts(thread, lots), new Shorter(thread, lots), words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
         if (stock.shape() == LabelStock.Shape.ROUND) {
@@ -217,7 +219,7 @@ public final class LabelLayout {
         return number.equals("1") ? words.say("label.skein-one", putUp) : words.say("label.skeins", number, putUp);
     }
 
-    private List<String> facts(ThreadTotal thread, List<String> stashLots) {
+    private List<String> facts(ThreadTotal thread, Collection<String> lots) {
         List<String> facts = new ArrayList<>();
         String strands = threadWords.strands(thread);
         String needle = threadWords.needle(thread);
@@ -227,15 +229,63 @@ public final class LabelLayout {
         if (skeins.isPresent()) {
             facts.add(skeins(threadWords.number(skeins.get().likely()), thread.putUp().name()).replace(' ', Figures.NO_BREAK));
         }
+        facts.add(lot(lots, "label.lot-blank", "thread.lot"));
+        return facts;
+    }
+
+    private static Collection<String> lots(ThreadTotal thread, List<String> stashLots) {
         TreeSet<String> lots = new TreeSet<>();
         for (ThreadNeed need : thread.needs()) {
             need.thread().lot().ifPresent(lots::add);
         }
-        if (lots.isEmpty()) {
-            lots.addAll(stashLots);
+        return lots.isEmpty() ? stashLots : lots;
+    }
+
+    private String lot(Collection<String> lots, String blank, String written) {
+        return (lots.isEmpty() ? words.say(blank) : words.say(written, String.join(" + ", lots))).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** The facts of a small label: in short forms, then without the put-up, the skeins, which the kit list has, and the blank for a lot. */
+    private final class Shorter implements Supplier<List<List<String>>> {
+
+        private final ThreadTotal thread;
+        private final Collection<String> lots;
+
+        Shorter(ThreadTotal thread, Collection<String> lots) {
+            this.thread = thread;
+            this.lots = lots;
         }
-        facts.add(lots.isEmpty() ? words.say("label.lot-blank").replace(' ', Figures.NO_BREAK)
-                : words.say("thread.lot", String.join(" + ", lots)).replace(' ', Figures.NO_BREAK));
-        return facts;
+
+        @Override
+        public List<List<String>> get() {
+            List<List<String>> shorter = new ArrayList<>();
+            String lot = lot(lots, "label.lot-blank-brief", "thread.lot-brief");
+            List<String> brief = first(threadWords.strandsBriefly(thread), threadWords.needleBriefly(thread));
+            if (thread.skeins().isPresent()) {
+                String number = threadWords.number(thread.skeins().get().likely());
+                List<String> whole = first(threadWords.strands(thread), threadWords.needle(thread));
+                for (String skeins : List.of(words.say("label.skeins-brief", number, thread.putUp().name()), words.say("label.skeins-least", number))) {
+                    shorter.add(joined(whole, skeins, lot));
+                    shorter.add(joined(brief, skeins, lot));
+                }
+            }
+            shorter.add(joined(brief, lot));
+            if (lots.isEmpty()) {
+                shorter.add(brief);
+            }
+            return shorter;
+        }
+
+        private List<String> first(String strands, String needle) {
+            return ThreadWords.differ(thread) ? List.of(strands, needle) : List.of(strands + ", " + needle);
+        }
+
+        private List<String> joined(List<String> first, String... then) {
+            List<String> facts = new ArrayList<>(first);
+            for (String fact : then) {
+                facts.add(fact.replace(' ', Figures.NO_BREAK));
+            }
+            return facts;
+        }
     }
 }

@@ -38,10 +38,14 @@ public final class ThreadWords {
         return strands(total.needs()).replace(' ', Figures.NO_BREAK);
     }
 
+    /** "1 str", in the least room. */
+    public String strandsBriefly(ThreadTotal total) {
+        return words.say("thread.strands-brief", join(strandsOf(total.needs()), "thread.strands-joined")).replace(' ', Figures.NO_BREAK);
+    }
+
     /** The same of several threads, where it may be broken. */
     public String strands(List<ThreadNeed> needs) {
-        List<Integer> strands = needs.size() == 1 ? List.of(needs.get(0).thread().strands())
-                : needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
+        List<Integer> strands = strandsOf(needs);
         return strands.equals(List.of(1)) ? words.say("thread.strand") : words.say("thread.strands", join(strands, "thread.strands-joined"));
     }
 
@@ -50,11 +54,23 @@ public final class ThreadWords {
         return needle(total.needs()).replace(' ', Figures.NO_BREAK);
     }
 
+    /** "nd 26", in the least room. */
+    public String needleBriefly(ThreadTotal total) {
+        return words.say("thread.needle-brief", join(needlesOf(total.needs()), "thread.joined")).replace(' ', Figures.NO_BREAK);
+    }
+
     /** The same of several threads, where it may be broken. */
     public String needle(List<ThreadNeed> needs) {
-        List<Integer> needles = needs.size() == 1 ? List.of(needs.get(0).needle())
-                : needs.stream().map(ThreadNeed::needle).distinct().sorted().toList();
-        return words.say("thread.needle", join(needles, "thread.joined"));
+        return words.say("thread.needle", join(needlesOf(needs), "thread.joined"));
+    }
+
+    private static List<Integer> strandsOf(List<ThreadNeed> needs) {
+        return needs.size() == 1 ? List.of(needs.get(0).thread().strands())
+                : needs.stream().map(need -> need.thread().strands()).distinct().sorted().toList();
+    }
+
+    private static List<Integer> needlesOf(List<ThreadNeed> needs) {
+        return needs.size() == 1 ? List.of(needs.get(0).needle()) : needs.stream().map(ThreadNeed::needle).distinct().sorted().toList();
     }
 
     /** Whether its uses differ in strands or needle. */
