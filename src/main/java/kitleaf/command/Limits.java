@@ -29,8 +29,7 @@ final class Limits {
         if (kind != SheetKind.BOBBIN_LABELS || calledFor(basket) <= labels) {
             return;
         }
-        long number = ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty())
-                .mapToLong(piece -> piece.threads().size()).sum();
+        long number = ThreadReckoning.unfinished(basket);
         if (number > labels) {
             throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "print.most-labels", number, labels);
         }

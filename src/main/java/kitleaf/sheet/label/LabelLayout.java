@@ -85,7 +85,7 @@ public final class LabelLayout {
 
     private Sheet layOut(Reckoning reckoning) {
         Basket basket = reckoning.basket();
-        long number = begunOrWaiting(basket).mapToLong(piece -> piece.threads().size()).sum();
+        long number = ThreadReckoning.unfinished(basket);
         if (number > Integer.MAX_VALUE / 2) {
             throw new IllegalArgumentException("too many labels: " + number);
         }
@@ -93,7 +93,7 @@ public final class LabelLayout {
         Map<ShareOf, List<String>> stashLots = stashLots(reckoning);
         Frames frames = frames(basket, settings, words, stock.style() == LabelStock.Style.WRAP);
         CutLines cuts = CutLines.of(stock);
-        Iterable<LabelPage> pages = () -> new Pages(new Bobbins(begunOrWaiting(basket).iterator()), stashLots, places, frames, cuts);
+        Iterable<LabelPage> pages = () -> new Pages(new Bobbins(unfinished(basket).iterator()), stashLots, places, frames, cuts);
         return new Sheet(SheetKind.BOBBIN_LABELS, places.pages(), Map.of(
                 "title", basket.title() + ": " + words.say("label.name"),
                 "subject", words.say("label.subject"),
@@ -102,7 +102,7 @@ public final class LabelLayout {
     }
 
     /** The threads of every piece that is not finished, reckoned when they are asked for. */
-    private static Stream<PieceThreads> begunOrWaiting(Basket basket) {
+    private static Stream<PieceThreads> unfinished(Basket basket) {
         return ThreadReckoning.eachPiece(basket).filter(piece -> piece.piece().progress().finished().isEmpty());
     }
 

@@ -1,11 +1,13 @@
 package kitleaf.sizing.thread;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
@@ -47,6 +49,20 @@ public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left) 
         List<ThreadTotal> totals = needs.entrySet().stream()
                 .map(entry -> new ThreadTotal(entry.getKey().code(), entry.getValue().get(0).putUp(), entry.getValue())).toList();
         return new PieceThreads(piece, totals, left(piece));
+    }
+
+    /** How many threads a piece has, each code and put-up once: as many as are reckoned, without reckoning them. */
+    static int number(Piece piece) {
+        Set<Key> keys = new HashSet<>();
+        for (CalledThread thread : piece.threads()) {
+            keys.add(new Key(thread.code(), thread.skein()));
+        }
+        for (Part part : piece.parts()) {
+            for (CalledThread thread : part.threads()) {
+                keys.add(new Key(thread.code(), thread.skein()));
+            }
+        }
+        return keys.size();
     }
 
     private static void add(Piece piece, Optional<Part> part, List<CalledThread> threads, Map<String, PutUp> putUps,

@@ -47,6 +47,11 @@ public record ThreadReckoning(List<PieceThreads> pieces, BuyList buyList) {
         return basket.pieces().stream().map(piece -> PieceThreads.of(piece, putUps));
     }
 
+    /** How many threads the pieces have that are not finished, each once a piece: so many labels there are. */
+    public static long unfinished(Basket basket) {
+        return basket.pieces().stream().filter(piece -> piece.progress().finished().isEmpty()).mapToLong(PieceThreads::number).sum();
+    }
+
     /** The threads of the piece with this ID. */
     public Optional<PieceThreads> piece(String id) {
         return pieces.stream().filter(piece -> piece.piece().id().equals(id)).findFirst();
