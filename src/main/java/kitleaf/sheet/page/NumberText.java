@@ -20,7 +20,24 @@ public final class NumberText {
             return number.toString();
         }
         double value = number.doubleValue();
-        return Math.abs(value) < MOST ? of(value, DECIMALS) : number.toString();
+        return Math.abs(value) < MOST ? lately(value) : number.toString();
+    }
+
+    /** A number and how it is written. */
+    private record Written(double value, String text) { }
+
+    /** Numbers written lately, each where its bits put it; what stands on a label stands there on the next. A lost write is only made again. */
+    private static final Written[] LATELY = new Written[512];
+
+    private static String lately(double value) {
+        long bits = Double.doubleToRawLongBits(value) * 0x9E3779B97F4A7C15L;
+        int place = (int) (bits >>> 55);
+        Written known = LATELY[place];
+        if (known == null || known.value() != value) {
+            known = new Written(value, of(value, DECIMALS));
+            LATELY[place] = known;
+        }
+        return known.text();
     }
 
     /**
