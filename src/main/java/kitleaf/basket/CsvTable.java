@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitleaf.words.NearMiss;
-import kitleaf.words.Said;
 
 /**
  * Reads a table (CSV, RFC 4180, with commas, semicolons or tabs) row by row into mappings, each cell with its place in

@@ -2,7 +2,6 @@ package kitleaf.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;

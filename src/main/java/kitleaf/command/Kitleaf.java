@@ -14,8 +14,8 @@ import java.util.Set;
 import java.util.function.Function;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine;
 
 /** The program. */
 public final class Kitleaf {

@@ -1,10 +1,10 @@
 package kitleaf.command;
 
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine;
 
 /**
  * One of the program's commands. What it takes is told to picocli in code: to read it from annotations takes longer than

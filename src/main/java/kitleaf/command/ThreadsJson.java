@@ -8,7 +8,6 @@ import java.util.Optional;
 import kitleaf.basket.Price;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
-import kitleaf.sizing.thread.Edge;
 import kitleaf.sizing.thread.Estimate;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.StashShare;

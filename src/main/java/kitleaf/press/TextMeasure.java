@@ -3,7 +3,6 @@ package kitleaf.press;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-
 /** Measures text with the very code that draws it: fallback faces, fractions and line breaks included. */
 public final class TextMeasure {
 

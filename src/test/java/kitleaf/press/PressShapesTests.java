@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kitleaf.ReadBack;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import kitleaf.ReadBack;
 import org.junit.jupiter.api.Test;
 
 /** Outlines, read back with PDFBox; coordinates are worked by hand beside each check. */

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import kitleaf.ReadBack;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
-import kitleaf.ReadBack;
 import net.jqwik.api.constraints.IntRange;
 
 /** Whatever is written in a box stays in it, by PDFBox's reckoning of widths. */

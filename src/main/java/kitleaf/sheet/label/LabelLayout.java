@@ -31,8 +31,8 @@ import kitleaf.sizing.label.LabelSheets;
 import kitleaf.sizing.thread.Estimate;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
-import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
+import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.words.Words;
 

@@ -26,8 +26,8 @@ import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadNeed;
-import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
+import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.words.Words;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.MetricPrefix;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
@@ -19,7 +20,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import systems.uom.common.USCustomary;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
-import javax.measure.MetricPrefix;
 
 class PieceSizeTests {
 
