@@ -54,6 +54,14 @@ public final class BasketReader {
                 : new Reading(Optional.empty(), reader.problems.all(), reader.language);
     }
 
+    /** The language a basket folder names, for who needs no more of it; nothing where none is named or the file cannot be read. */
+    public static Optional<Locale> language(Path basket) {
+        Path file = basket.resolve(BasketFiles.SETTINGS);
+        Problems untold = new Problems();
+        return Files.exists(file) && BasketFiles.inside(basket, file, untold)
+                ? SourceReader.read(file, BasketFiles.shown(file), untold).flatMap(LanguageLine::in) : Optional.empty();
+    }
+
     /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
     static Reading read(PieceFile where, byte[] bytes) {
         BasketReader reader = new BasketReader(Optional.empty());

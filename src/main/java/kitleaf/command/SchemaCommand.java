@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.BasketReader;
@@ -28,7 +29,7 @@ final class SchemaCommand extends Task {
         if (!Files.isDirectory(basket)) {
             throw Failure.of(Exit.WRONG_USAGE, "schema.no-folder", basket.toString());
         }
-        BasketReader.read(basket, Optional.ofNullable(language.getValue())).language().ifPresent(voice()::turnTo);
+        Optional.<Locale>ofNullable(language.getValue()).or(() -> BasketReader.language(basket)).ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
         try (OutFolder out = OutFolder.open(schemas)) {

@@ -51,6 +51,8 @@ class SchemaCommandTests {
         Files.writeString(folder.resolve("basket.yaml"), "language: de\n");
         assertEquals("de said in de", language(Ran.kitleaf("schema", folder)));
         assertEquals("en said in en", language(Ran.kitleaf("schema", "--language", "en-GB", folder)));
+        Files.writeString(folder.resolve("basket.yaml"), "cloth: [\nlanguage: de\n");
+        assertEquals("de said in de", language(Ran.kitleaf("schema", folder)), "broken elsewhere");
         Files.writeString(folder.resolve("basket.yaml"), "language: en-US\n");
         assertEquals("en said in en", language(Ran.in(germany, "schema", folder)));
     }
