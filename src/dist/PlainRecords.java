@@ -34,20 +34,19 @@ final class PlainRecords {
     private static final ClassDesc OBJECT_METHODS = ClassDesc.of("java.lang.runtime.ObjectMethods");
     private static final ClassDesc OBJECTS = Objects.class.describeConstable().orElseThrow();
 
-    private final ClassFile maker = ClassFile.of();
-
     private PlainRecords() { }
 
     public static void main(String[] arguments) throws IOException {
         try (FileSystem jar = FileSystems.newFileSystem(Path.of(arguments[0])); Stream<Path> files = Files.walk(jar.getPath("/kitleaf"))) {
             List<Path> classes = files.filter(file -> file.toString().endsWith(".class")).toList();
             for (Path file : classes) {
-                new PlainRecords().rewrite(file);
+                rewrite(file);
             }
         }
     }
 
-    private void rewrite(Path file) throws IOException {
+    private static void rewrite(Path file) throws IOException {
+        ClassFile maker = ClassFile.of();
         ClassModel record = maker.parse(Files.readAllBytes(file));
         RecordAttribute attribute = record.findAttribute(Attributes.record()).orElse(null);
         if (attribute == null) {
@@ -56,12 +55,11 @@ final class PlainRecords {
         ClassDesc type = record.thisClass().asSymbol();
         List<RecordComponentInfo> components = attribute.components();
         Files.write(file, maker.transformClass(record, ClassTransform.transformingMethods(PlainRecords::made, (method, part) -> {
-            if (!(part instanceof CodeModel)) {
-                method.with(part);
-            } else if (part instanceof CodeModel code && code.parent().orElseThrow().methodName().equalsString("equals")) {
-                method.withCode(to -> equal(to, type, components));
+            if (part instanceof CodeModel code) {
+                boolean equals = code.parent().orElseThrow().methodName().equalsString("equals");
+                method.withCode(equals ? to -> equal(to, type, components) : to -> hash(to, type, components));
             } else {
-                method.withCode(to -> hash(to, type, components));
+                method.with(part);
             }
         })));
     }

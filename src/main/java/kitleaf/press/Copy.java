@@ -12,7 +12,7 @@ import java.util.List;
  */
 record Copy(List<Span> spans, Style style, double widthPt, int lines, double fitPt) {
 
-    /** Same words in the very same styles; written out, since what records bring is made when first used and slow until compiled. */
+    /** Whether it is the same words in the very same styles. */
     @Override
     public boolean equals(Object other) {
         if (!(other instanceof Copy copy) || style != copy.style || widthPt != copy.widthPt || lines != copy.lines

@@ -12,20 +12,7 @@ public final class TextMeasure {
     private final Map<Asked, Galley> galleys = new ConcurrentHashMap<>();
 
     /** A text in a type, as it was asked for. */
-    private record Asked(String text, String family, int weight, double sizePt) {
-
-        /** Written out, since what records bring is made when first used and slow until compiled. */
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Asked asked && sizePt == asked.sizePt && weight == asked.weight && text.equals(asked.text)
-                    && family.equals(asked.family);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * text.hashCode() + weight + (int) (1000 * sizePt);
-        }
-    }
+    private record Asked(String text, String family, int weight, double sizePt) { }
 
     /**
      * The width of a text set as one line, in millimetres; white space is collapsed as in markup.

@@ -12,6 +12,12 @@ public final class NumberText {
     /** Beyond any paper; up to here the whole part is an int. */
     private static final double MOST = 1e9;
 
+    /** A number and how it is written. */
+    private record Written(double value, String text) { }
+
+    /** Numbers written lately, each where its bits put it; what stands on a label stands there on the next. A lost write is only made again. */
+    private static final Written[] LATELY = new Written[512];
+
     private NumberText() { }
 
     /** The number as markup has it. */
@@ -22,12 +28,6 @@ public final class NumberText {
         double value = number.doubleValue();
         return Math.abs(value) < MOST ? lately(value) : number.toString();
     }
-
-    /** A number and how it is written. */
-    private record Written(double value, String text) { }
-
-    /** Numbers written lately, each where its bits put it; what stands on a label stands there on the next. A lost write is only made again. */
-    private static final Written[] LATELY = new Written[512];
 
     private static String lately(double value) {
         long bits = Double.doubleToRawLongBits(value) * 0x9E3779B97F4A7C15L;

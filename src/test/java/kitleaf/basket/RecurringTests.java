@@ -1,0 +1,47 @@
+package kitleaf.basket;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class RecurringTests {
+
+    private final Recurring recurring = new Recurring();
+
+    private static List<StitchCount> crosses(int count) {
+        return List.of(StitchCount.of(StitchKind.CROSS, count));
+    }
+
+    @Test
+    void what_comes_again_is_the_same_thing() {
+        assertSame(recurring.words(Optional.of("Ebb grey")), recurring.words(Optional.of(new String("Ebb grey"))));
+        assertSame(recurring.colour(Optional.of(new Colour("#6b7f8c"))), recurring.colour(Optional.of(new Colour("#6b7f8c"))));
+        assertSame(recurring.stitches(crosses(120)), recurring.stitches(crosses(120)));
+    }
+
+    @Test
+    void what_differs_stays_what_it_is() {
+        assertEquals(crosses(120), recurring.stitches(crosses(120)));
+        assertEquals(crosses(121), recurring.stitches(crosses(121)));
+        List<StitchCount> back = List.of(StitchCount.of(StitchKind.BACK, 120));
+        assertEquals(back, recurring.stitches(back));
+        List<StitchCount> rows = List.of(new StitchCount(StitchKind.CROSS, 120, Optional.of(StitchCount.Worked.ROWS), OptionalInt.empty(), OptionalDouble.empty()));
+        assertEquals(rows, recurring.stitches(rows));
+        assertEquals(Optional.empty(), recurring.words(Optional.empty()));
+    }
+
+    @Test
+    void past_its_bound_things_are_handed_back_as_they_came() {
+        for (int i = 0; i < 10_000; i++) {
+            recurring.words(Optional.of("thread " + i));
+        }
+        assertEquals(Optional.of("one more"), recurring.words(Optional.of("one more")));
+        assertNotSame(recurring.words(Optional.of("one more")), recurring.words(Optional.of("one more")));
+    }
+}
