@@ -2,20 +2,19 @@ package kitleaf.press;
 
 import com.lowagie.text.Document;
 import com.lowagie.text.DocumentException;
+import com.lowagie.text.ExceptionConverter;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfBoolean;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDate;
-import com.lowagie.text.pdf.PdfDestination;
 import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
@@ -32,7 +31,8 @@ final class Binder {
 
     private final Document document = new Document(new Rectangle(1, 1), 0, 0, 0, 0);
     private final PdfWriter writer;
-    private final PdfOutline[] latest = new PdfOutline[4];
+    private final Outline outline;
+    private PdfContentByte aside;
     private int pages;
 
     Binder(Element root, OutputStream out, PressSettings settings) {
@@ -41,6 +41,7 @@ final class Binder {
         } catch (DocumentException e) {
             throw new IllegalStateException(e);
         }
+        outline = new Outline(writer);
         writer.setCloseStream(false);
         writer.setCompressionLevel(COMPRESSION);
         writer.setPdfVersion(PdfWriter.VERSION_1_6);
@@ -59,50 +60,44 @@ final class Binder {
         writer.getInfo().put(PdfName.MODDATE, date);
     }
 
-    /** Starts a page and gives its canvas; the page before it goes out. */
-    PdfContentByte page(Plate plate) {
-        Rectangle size = new Rectangle((float) (plate.widthMm() * Plate.POINTS_PER_MM),
-                (float) (plate.heightMm() * Plate.POINTS_PER_MM));
-        document.setPageSize(size);
+    /** Adds a page; the one before it goes out. */
+    void bind(Forme forme) {
+        Plate plate = forme.plate();
+        document.setPageSize(new Rectangle((float) (plate.widthMm() * Plate.POINTS_PER_MM),
+                (float) (plate.heightMm() * Plate.POINTS_PER_MM)));
         if (pages == 0) {
             document.open();
+            // A canvas of the document's that belongs to no page.
+            aside = new PdfContentByte(writer);
         } else {
             document.newPage();
         }
         pages++;
         // A page with nothing on it is still a page.
         writer.setPageEmpty(false);
-        return writer.getDirectContent();
-    }
-
-    /** A canvas of the document's that belongs to no page. */
-    PdfContentByte aside() {
-        return new PdfContentByte(writer);
-    }
-
-    int pages() {
-        return pages;
-    }
-
-    /** Adds an entry to the outline that leads to the current page, below the last one of a lower level. */
-    void bookmark(String title, int level, double topPt) {
-        PdfOutline parent = writer.getRootOutline();
-        for (int above = level - 1; above > 0; above--) {
-            if (latest[above] != null) {
-                parent = latest[above];
-                break;
+        for (GlyphCodes.Spelled fresh : forme.fresh()) {
+            GlyphCodes.show(fresh.face(), fresh.text(), aside);
+        }
+        forme.drawOn(writer.getDirectContent());
+        for (Forme.Bookmark bookmark : forme.bookmarks()) {
+            try {
+                outline.add(bookmark.title(), bookmark.level(), writer.getPageReference(pages), bookmark.topPt());
+            } catch (IOException e) {
+                throw new ExceptionConverter(e);
             }
         }
-        PdfDestination top = new PdfDestination(PdfDestination.XYZ, 0, (float) topPt, 0);
-        latest[level] = new PdfOutline(parent, top, title);
-        Arrays.fill(latest, level + 1, latest.length, null);
     }
 
     /** Writes what comes after the last page; the file's identifier is customarily 16 bytes. */
     void close(byte[] id) {
         writer.getInfo().put(PdfName.FILEID, PdfEncryption.createInfoId(id, id));
-        if (!writer.getRootOutline().getKids().isEmpty()) {
+        if (!outline.isEmpty()) {
             writer.setViewerPreferences(PdfWriter.PageModeUseOutlines);
+            try {
+                writer.getExtraCatalog().put(PdfName.OUTLINES, outline.finish());
+            } catch (IOException e) {
+                throw new ExceptionConverter(e);
+            }
         }
         document.close();
     }

@@ -109,9 +109,8 @@ final class ContentBytes {
         return Arrays.copyOf(bytes, length);
     }
 
-    /** Hands everything over, in order, and begins anew. */
-    void moveTo(PdfContentByte canvas) {
-        canvas.getInternalBuffer().append(bytes, 0, length);
-        length = 0;
+    /** Adds a part of it to what a canvas has. */
+    void copyTo(PdfContentByte canvas, int from, int to) {
+        canvas.getInternalBuffer().append(bytes, from, to - from);
     }
 }

@@ -77,11 +77,6 @@ final class PageArtist {
         }
     }
 
-    /** The page is complete. */
-    void finish() {
-        pen.flush();
-    }
-
     private void rectangle(Element element, Scope scope) throws MarkupException {
         double x = element.number("x");
         double y = element.number("y");

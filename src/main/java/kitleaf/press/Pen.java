@@ -1,6 +1,5 @@
 package kitleaf.press;
 
-import com.lowagie.text.pdf.PdfContentByte;
 import java.util.List;
 
 /**
@@ -17,9 +16,9 @@ final class Pen {
     private static final int FILL_AND_STROKE = 2;
     private static final int NOTHING = 3;
 
-    private final PdfContentByte canvas;
+    private final Forme forme;
     private final Plate plate;
-    private final ContentBytes out = new ContentBytes(1 << 12);
+    private final ContentBytes out;
     private final Ink ink = new Ink();
 
     // The page's graphics state as PDF starts it (ISO 32000-1, table 52).
@@ -38,9 +37,10 @@ final class Pen {
     private int mode;
     private int begun;
 
-    Pen(PdfContentByte canvas, Plate plate) {
-        this.canvas = canvas;
-        this.plate = plate;
+    Pen(Forme forme) {
+        this.forme = forme;
+        this.plate = forme.plate();
+        this.out = forme.content();
     }
 
     Plate plate() {
@@ -120,8 +120,7 @@ final class Pen {
         }
         if (face != run.face()) {
             face = run.face();
-            flush();
-            canvas.setFontAndSize(face.font(), 1);
+            forme.turnTo(face);
         }
         double size = run.sizePt();
         number(size * transform.a());
@@ -129,11 +128,6 @@ final class Pen {
         number(-size * transform.c());
         number(size * transform.d());
         out.place(xPt).place(yPt).add("Tm\n").add(run.shown());
-    }
-
-    /** All that has been written goes to the page. */
-    void flush() {
-        out.moveTo(canvas);
     }
 
     private static int mode(boolean fills, boolean strokes) {

@@ -21,8 +21,11 @@ public final class Press {
     private final PdfSink sink;
     private final Warnings warnings = new Warnings();
     private final Styles styles = new Styles();
-    private Binder binder;
-    private Compositor compositor;
+    private final GlyphCodes codes = new GlyphCodes();
+    private final Compositor compositor = new Compositor(codes);
+    private Bindery bindery;
+    private int pages;
+    private Forme forme;
     private PageArtist artist;
 
     private Press(MarkupSource source, PdfSink sink, PressSettings settings) {
@@ -47,8 +50,9 @@ public final class Press {
         Objects.requireNonNull(settings);
         MarkupSource source = new MarkupSource(markup);
         PdfSink sink = new PdfSink(pdf);
+        Press press = new Press(source, sink, settings);
         try {
-            return new Press(source, sink, settings).run();
+            return press.run();
         } catch (XMLStreamException e) {
             if (source.tooLong()) {
                 throw new MarkupException(Said.of("markup.endless", MarkupSource.MOST_A_PAGE / 1_000_000), Place.of(e.getLocation()));
@@ -62,6 +66,10 @@ public final class Press {
                 throw sink.failure().get();
             }
             throw e;
+        } finally {
+            if (press.bindery != null) {
+                press.bindery.close();
+            }
         }
     }
 
@@ -79,17 +87,17 @@ public final class Press {
                 default -> artist.text(reader.text());
             }
         }
-        binder.close(source.digest());
+        bindery.finish(source.digest());
         sink.flush();
-        return new PressReport(binder.pages(), warnings.list());
+        return new PressReport(pages, warnings.list());
     }
 
     private void start(Element root, Element element) throws MarkupException {
         switch (element.name()) {
             case "document" -> { }
             case "page" -> startPage(root, element);
-            case "bookmark" -> binder.bookmark(element.neededText("title"),
-                    element.count("level", 1, MOST_LEVELS, 1), artist.topPt());
+            case "bookmark" -> forme.add(new Forme.Bookmark(element.neededText("title"),
+                    element.count("level", 1, MOST_LEVELS, 1), artist.topPt()));
             default -> artist.start(element);
         }
     }
@@ -98,14 +106,13 @@ public final class Press {
         source.startPage();
         Plate plate = new Plate(side(element, "width"), side(element, "height"),
                 settings.acrossFactor(), settings.downFactor());
-        if (binder == null) {
-            binder = new Binder(root, sink, settings);
+        if (bindery == null) {
+            bindery = new Bindery(new Binder(root, sink, settings));
         }
-        Pen pen = new Pen(binder.page(plate), plate);
-        if (compositor == null) {
-            compositor = new Compositor(new GlyphCodes(binder.aside()));
-        }
-        artist = new PageArtist(binder.pages(), element, pen, styles, compositor, warnings);
+        pages++;
+        // Most pages are like the one before.
+        forme = new Forme(plate, forme == null ? 1 << 14 : forme.content().length() + (1 << 10));
+        artist = new PageArtist(pages, element, new Pen(forme), styles, compositor, warnings);
     }
 
     private static double side(Element page, String name) throws MarkupException {
@@ -116,16 +123,16 @@ public final class Press {
         return side;
     }
 
-    private void end(Element element) throws MarkupException {
+    private void end(Element element) throws MarkupException, IOException {
         switch (element.name()) {
             case "document" -> {
-                if (binder == null) {
+                if (pages == 0) {
                     throw element.fault("markup.no-pages");
                 }
             }
             case "page" -> {
-                artist.finish();
-                settings.onPage().accept(binder.pages());
+                bindery.take(forme.lock(codes.takeFresh()));
+                settings.onPage().accept(pages);
             }
             case "bookmark" -> { }
             default -> artist.end(element);
