@@ -18,7 +18,7 @@ public record Part(String title, int over, Optional<ChartSize> stitches, List<Ca
     public Part {
         Objects.requireNonNull(title);
         Objects.requireNonNull(stitches);
-        threads = List.copyOf(threads);
+        threads = CalledThreads.copyOf(threads);
         if (over < 1 || over > Cloth.MOST_OVER) {
             throw new IllegalArgumentException("over must be 1 to " + Cloth.MOST_OVER + ": " + over);
         }

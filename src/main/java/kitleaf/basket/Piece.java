@@ -37,7 +37,7 @@ public record Piece(String id, String title, Optional<String> designer, ChartSiz
         Objects.requireNonNull(coverage);
         Objects.requireNonNull(progress);
         Objects.requireNonNull(goal);
-        threads = List.copyOf(threads);
+        threads = CalledThreads.copyOf(threads);
         parts = List.copyOf(parts);
     }
 }

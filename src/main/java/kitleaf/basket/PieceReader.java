@@ -54,9 +54,9 @@ final class PieceReader {
     }
 
     private Optional<Piece> read(Fields fields, String id, Optional<String> title) {
-        Optional<String> designer = fields.value("designer", new TextForm("Ottoline Marsh"));
+        Optional<String> designer = recurring.words(fields.value("designer", new TextForm("Ottoline Marsh")));
         Optional<ChartSize> stitches = fields.required("stitches", new ChartText());
-        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read);
+        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read).map(recurring::cloth);
         Optional<Finish> finish = fields.value("finish", Choice.of("choice.finish", Finish.class));
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
         Shares shares = new Shares();
@@ -75,7 +75,7 @@ final class PieceReader {
         Progress progress = record.progress(fields, most);
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
-                around.margins(), around.given(), threads, parts, coverage, progress, goal))));
+                recurring.margins(around.margins()), around.given(), threads, parts, coverage, progress, goal))));
     }
 
     private List<CalledThread> threads(Fields fields, TableRows.Owner owner, Shares shares) {

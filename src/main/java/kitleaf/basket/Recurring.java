@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * What comes again in thread after thread and piece after piece: names, symbols, colours, small counts. Each is kept once, since a
+ * What comes again in thread after thread and piece after piece: names, symbols, colours, small counts, cloths. Each is kept once, since a
  * large basket is little else. May be asked from several readers at a time.
  */
 final class Recurring {
@@ -17,6 +17,8 @@ final class Recurring {
     private final Map<String, Optional<String>> words = new ConcurrentHashMap<>();
     private final Map<String, Optional<Colour>> colours = new ConcurrentHashMap<>();
     private final Map<Integer, List<StitchCount>> crosses = new ConcurrentHashMap<>();
+    private final Map<Cloth, Cloth> cloths = new ConcurrentHashMap<>();
+    private final Map<Margins, Margins> margins = new ConcurrentHashMap<>();
 
     /** The same words, or the same nothing. */
     Optional<String> words(Optional<String> read) {
@@ -35,6 +37,16 @@ final class Recurring {
         }
         List<StitchCount> known = crosses.get(read.get(0).count());
         return known == null ? once(crosses, read.get(0).count(), List.copyOf(read)) : known;
+    }
+
+    /** The same cloth. */
+    Cloth cloth(Cloth read) {
+        return once(cloths, read, read);
+    }
+
+    /** The same margins. */
+    Margins margins(Margins read) {
+        return once(margins, read, read);
     }
 
     private static <K, V> V once(Map<K, V> all, K key, V value) {

@@ -14,7 +14,7 @@ import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.year.YearReckoning;
 
 /**
- * All that is reckoned of a basket: sizes and cuts at once, its threads and its cloth plan when they are first asked for.
+ * All that is reckoned of a basket: its sizes and cuts, its threads and its cloth plan, each when it is first asked for.
  */
 public final class Reckoning {
 
@@ -26,17 +26,17 @@ public final class Reckoning {
 
     private final Basket basket;
     private final double cutStepMm;
-    private final List<PieceReckoning> pieces;
     /** Kept once reckoned, since several sheets ask; null before, since some runs never do. */
+    private List<PieceReckoning> pieces;
+    /** Kept once reckoned, like the pieces. */
     private ThreadReckoning threads;
     private final Stopwatch planTime;
     /** Kept once reckoned, like the threads: no other sum takes as long. */
     private ClothPlan clothPlan;
 
-    private Reckoning(Basket basket, double cutStepMm, List<PieceReckoning> pieces, Stopwatch planTime) {
+    private Reckoning(Basket basket, double cutStepMm, Stopwatch planTime) {
         this.basket = Objects.requireNonNull(basket);
         this.cutStepMm = cutStepMm;
-        this.pieces = List.copyOf(pieces);
         this.planTime = Objects.requireNonNull(planTime);
     }
 
@@ -52,10 +52,7 @@ public final class Reckoning {
      */
     public static Reckoning of(Basket basket, Stopwatch planTime) {
         double stepMm = basket.cutStepMm().orElse(basket.units() == Units.IN ? STEP_IN_MM : STEP_CM_MM);
-        List<PieceReckoning> pieces = basket.pieces().stream()
-                .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, stepMm), StitchTally.of(piece)))
-                .toList();
-        return new Reckoning(basket, stepMm, pieces, planTime);
+        return new Reckoning(basket, stepMm, planTime);
     }
 
     /** What she wrote. */
@@ -69,7 +66,12 @@ public final class Reckoning {
     }
 
     /** Its pieces, in the basket's order. */
-    public List<PieceReckoning> pieces() {
+    public synchronized List<PieceReckoning> pieces() {
+        if (pieces == null) {
+            pieces = basket.pieces().stream()
+                    .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, cutStepMm), StitchTally.of(piece)))
+                    .toList();
+        }
         return pieces;
     }
 
@@ -84,7 +86,7 @@ public final class Reckoning {
     /** Which pieces are cut from which cloth, and what to buy. */
     public synchronized ClothPlan clothPlan() {
         if (clothPlan == null) {
-            clothPlan = ClothPlanning.of(basket, pieces, cutStepMm, planTime);
+            clothPlan = ClothPlanning.of(basket, pieces(), cutStepMm, planTime);
         }
         return clothPlan;
     }
@@ -100,6 +102,6 @@ public final class Reckoning {
      * @param asOf the day to look from
      */
     public Optional<YearReckoning> year(LocalDate asOf) {
-        return basket.goals().map(goals -> YearReckoning.of(basket, pieces, asOf));
+        return basket.goals().map(goals -> YearReckoning.of(basket, pieces(), asOf));
     }
 }

@@ -23,6 +23,12 @@ class RecurringTests {
         assertSame(recurring.words(Optional.of("Ebb grey")), recurring.words(Optional.of(new String("Ebb grey"))));
         assertSame(recurring.colour(Optional.of(new Colour("#6b7f8c"))), recurring.colour(Optional.of(new Colour("#6b7f8c"))));
         assertSame(recurring.stitches(crosses(120)), recurring.stitches(crosses(120)));
+        assertSame(recurring.margins(Margins.all(76.2)), recurring.margins(Margins.all(76.2)));
+        assertSame(recurring.cloth(cloth(36)), recurring.cloth(cloth(36)));
+    }
+
+    private static Cloth cloth(double count) {
+        return new Cloth(Optional.of("Sea-mist"), Cloth.Kind.LINEN, new Count(count, count), 2, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, false);
     }
 
     @Test
@@ -34,6 +40,10 @@ class RecurringTests {
         List<StitchCount> rows = List.of(new StitchCount(StitchKind.CROSS, 120, Optional.of(StitchCount.Worked.ROWS), OptionalInt.empty(), OptionalDouble.empty()));
         assertEquals(rows, recurring.stitches(rows));
         assertEquals(Optional.empty(), recurring.words(Optional.empty()));
+        recurring.cloth(cloth(36));
+        assertEquals(cloth(32), recurring.cloth(cloth(32)));
+        recurring.margins(Margins.all(76.2));
+        assertEquals(Margins.all(50), recurring.margins(Margins.all(50)));
     }
 
     @Test
