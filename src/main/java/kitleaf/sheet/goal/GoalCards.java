@@ -42,6 +42,24 @@ final class GoalCards {
         return cards;
     }
 
+    /** Where on a card its template writes, from the card's left to its right side: what no join should run through. */
+    static List<Box> words(GoalCard card) {
+        List<Box> words = new ArrayList<>();
+        words.add(lines(card, card.box().yMm() + 4, 24.4));
+        if (!card.likely().isEmpty()) {
+            words.add(lines(card, card.box().yMm() + 29, 3.4));
+        }
+        if (!card.late().isEmpty()) {
+            words.add(lines(card, card.box().yMm() + 33, 3.2));
+        }
+        words.add(lines(card, card.box().bottomMm() - 4.7, 2.8));
+        return words;
+    }
+
+    private static Box lines(GoalCard card, double yMm, double heightMm) {
+        return new Box(card.box().xMm(), yMm, card.box().widthMm(), heightMm);
+    }
+
     /** The largest scale at which every piece's outline has room on its card. */
     private static double scale(List<GoalEntry> entries, double cardWidthMm, double cardHeightMm) {
         double roomAcrossMm = cardWidthMm * OUTLINE_SHARE;

@@ -29,7 +29,15 @@ public final class GoalGridLayout {
     private static final double A4_SHORT_MM = 210;
     private static final double INSET_MM = 12;
     private static final double TOP_MM = 31;
+    /** Where the wall's title begins and the line below it is. */
+    private static final double HEAD_MM = 11.5;
+    private static final double HEAD_END_MM = 26.8;
     private static final double FOOT_MM = 24;
+    private static final double TITLE_SHARE = 0.5;
+    private static final double LEAST_TITLE_PT = 12;
+    private static final double PACE_SHARE = 0.45;
+    /** From a join to words that keep to one side of it, before scaling: past the joins' own. */
+    private static final double BESIDE_JOIN_MM = 3;
     private static final double LEAST_CARD_WIDTH_MM = 55;
     private static final double LEAST_CARD_HEIGHT_MM = 48;
     /** Narrow cards have the box for the day below the rest, not beside it. */
@@ -70,11 +78,6 @@ public final class GoalGridLayout {
         double wallHeightMm = goals.wall().map(Paper::heightMm).orElse(lyingHeightMm);
         boolean whole = goals.wall().isEmpty() || WallTiles.whole(wallWidthMm, wallHeightMm, paper.widthMm(), paper.heightMm())
                 || WallTiles.whole(wallWidthMm, wallHeightMm, paper.heightMm(), paper.widthMm());
-        boolean upright = WallTiles.count(wallWidthMm, wallHeightMm, lyingHeightMm, lyingWidthMm, WallTiles.Around.ORDINARY)
-                < WallTiles.count(wallWidthMm, wallHeightMm, lyingWidthMm, lyingHeightMm, WallTiles.Around.ORDINARY);
-        double tileWidthMm = upright ? lyingHeightMm : lyingWidthMm;
-        double tileHeightMm = upright ? lyingWidthMm : lyingHeightMm;
-
         double scale = Math.max(1, Math.min(wallWidthMm, wallHeightMm) / A4_SHORT_MM);
         Box area = new Box(INSET_MM, TOP_MM, wallWidthMm / scale - 2 * INSET_MM,
                 (whole ? (wallHeightMm - FOOT_MM - 2) / scale : wallHeightMm / scale - INSET_MM) - TOP_MM);
@@ -83,28 +86,39 @@ public final class GoalGridLayout {
         double cardWidthMm = (area.widthMm() - (columns - 1) * GoalCards.GAP_MM) / columns;
         double leastHeightMm = cardWidthMm >= GoalCards.WIDE_MM ? LEAST_CARD_HEIGHT_MM : LEAST_NARROW_HEIGHT_MM;
         int rows = Math.min(Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns()), most(area.heightMm(), leastHeightMm));
-        int tilesPerWall = whole ? 1 : WallTiles.count(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, WallTiles.Around.ORDINARY);
-        int wallCount = (entries.size() + columns * rows - 1) / (columns * rows);
+        int perWall = columns * rows;
+        List<List<GoalCard>> grids = new ArrayList<>();
+        for (int from = 0; from < entries.size(); from += perWall) {
+            grids.add(GoalCards.place(entries.subList(from, Math.min(entries.size(), from + perWall)), columns, rows, area));
+        }
+        Optional<WallTiles> tiles = whole ? Optional.empty() : Optional.of(tiles(wallWidthMm, wallHeightMm, scale, grids.stream().flatMap(List::stream).toList()));
+        int tilesPerWall = tiles.map(WallTiles::count).orElse(1);
         YearStripLayout strips = new YearStripLayout(year, words, says, settings, lyingWidthMm, lyingHeightMm, goals.choose());
         List<YearStripLayout.Page> stripPages = strips.pages();
-        int count = wallCount * tilesPerWall + stripPages.size();
+        int count = grids.size() * tilesPerWall + stripPages.size();
 
         Frames frames = Frames.asOf(year.asOf(), reckoning.basket(), settings, words, words.say("goal.name"));
         List<GoalWall> walls = new ArrayList<>();
-        for (int wall = 0; wall < wallCount; wall++) {
-            int before = wall * tilesPerWall;
-            List<GoalEntry> here = entries.subList(wall * columns * rows, Math.min(entries.size(), (wall + 1) * columns * rows));
-            List<GoalCard> cards = GoalCards.place(here, columns, rows, area);
-            List<TiledPage> tiles = whole
-                    ? List.of(new TiledPage(frames.of(wallWidthMm, wallHeightMm, before + 1, count), new Box(0, 0, wallWidthMm, wallHeightMm), 0, 0, 0, 0, 1, 1, List.of()))
-                    : WallTiles.of(wallWidthMm, wallHeightMm, tileWidthMm, tileHeightMm, words, settings.type(), WallTiles.Around.ORDINARY, WallTiles.Free.between(cards, scale),
-                            tile -> frames.of(tileWidthMm, tileHeightMm, before + tile + 1, count));
-            walls.add(new GoalWall(scale, wallWidthMm / scale, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(), null,
-                    cards, tiles));
+        double widthMm = wallWidthMm / scale;
+        String title = says.title(entries.size());
+        String pace = says.pace();
+        // Where they have room there, the title keeps left of the first join and what stands at the right side right of the last.
+        double firstMm = tiles.map(it -> it.firstJoinMm() / scale - INSET_MM - BESIDE_JOIN_MM).orElse(widthMm);
+        double lastMm = tiles.map(it -> widthMm - INSET_MM - it.lastJoinMm() / scale - BESIDE_JOIN_MM).orElse(widthMm);
+        double titleMm = settings.ruler().widthMm(title, "heading", 500, LEAST_TITLE_PT) <= firstMm ? Math.min(firstMm, widthMm * TITLE_SHARE) : widthMm * TITLE_SHARE;
+        boolean onLast = settings.ruler().widthMm(pace, "text", 400, settings.type().table()) > lastMm
+                && Stream.of(says.tempo(), says.chance()).allMatch(part -> settings.ruler().widthMm(part, "text", 400, settings.type().least()) <= lastMm);
+        for (List<GoalCard> cards : grids) {
+            int before = walls.size() * tilesPerWall;
+            List<TiledPage> pages = tiles.map(it -> it.pages(words, settings.type(), tile -> frames.of(it.sheet().widthMm(), it.sheet().heightMm(), before + tile + 1, count)))
+                    .orElseGet(() -> List.of(TiledPage.whole(frames.of(wallWidthMm, wallHeightMm, before + 1, count))));
+            walls.add(new GoalWall(scale, widthMm, INSET_MM, title, titleMm, Integer.toString(year.year()), onLast ? says.tempo() : pace,
+                    onLast ? lastMm : widthMm * PACE_SHARE, onLast ? says.chance() : "",
+                    null, cards, pages));
         }
         List<YearStrip> strip = new ArrayList<>();
         for (YearStripLayout.Page page : stripPages) {
-            strip.add(strips.strip(page, frames.of(lyingWidthMm, lyingHeightMm, wallCount * tilesPerWall + strip.size() + 1, count)));
+            strip.add(strips.strip(page, frames.of(lyingWidthMm, lyingHeightMm, grids.size() * tilesPerWall + strip.size() + 1, count)));
         }
         return new Sheet(SheetKind.GOAL_GRID, count, Map.of(
                 "title", reckoning.basket().title() + ": " + words.say("goal.name"),
@@ -113,6 +127,14 @@ public final class GoalGridLayout {
                 "walls", walls,
                 "strips", strip,
                 "words", List.of()));
+    }
+
+    /** Lying paper is preferred, as the wall's cards lie. */
+    private WallTiles tiles(double widthMm, double heightMm, double scale, List<GoalCard> cards) {
+        double longMm = Math.max(settings.paper().widthMm(), settings.paper().heightMm());
+        double shortMm = Math.min(settings.paper().widthMm(), settings.paper().heightMm());
+        return WallTiles.best(WallParts.across(widthMm, scale, INSET_MM, cards), WallParts.down(heightMm, scale, INSET_MM, HEAD_MM, HEAD_END_MM, cards),
+                List.of(WallTiles.Sheet.ordinary(longMm, shortMm), WallTiles.Sheet.ordinary(shortMm, longMm)));
     }
 
     static int most(double roomMm, double leastMm) {

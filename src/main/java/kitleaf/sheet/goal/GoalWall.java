@@ -10,14 +10,17 @@ import kitleaf.sheet.page.Masthead;
  * @param widthMm of the wall paper, before scaling
  * @param inset from its sides to what is drawn, before scaling
  * @param title how many to finish
+ * @param titleMm how wide it may be
  * @param year which year
  * @param pace hours a week, stitches an hour, and the chance to finish all
+ * @param paceMm how wide it may be
+ * @param paceMore the chance, where it has no room beside the rest; else empty
  * @param head of the grid in large print, or null
  * @param cards in their places
  * @param tiles the printed pages that show it
  */
-public record GoalWall(double scale, double widthMm, double inset, String title, String year, String pace, Masthead head, List<GoalCard> cards,
-                       List<TiledPage> tiles) {
+public record GoalWall(double scale, double widthMm, double inset, String title, double titleMm, String year, String pace, double paceMm, String paceMore,
+                       Masthead head, List<GoalCard> cards, List<TiledPage> tiles) {
 
     /** Copies the lists. */
     public GoalWall {

@@ -50,11 +50,22 @@ final class GoalWords {
 
     /** "9 hours a week · 112 stitches an hour · two in three to finish all". */
     String pace() {
-        if (year.hoursPerWeek().isEmpty() || year.stitchesPerHour().isEmpty()) {
-            return words.say("goal.no-pace");
-        }
-        String pace = words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()));
-        return year.chanceAll().isEmpty() ? pace : pace + " · " + all(year.chanceAll().getAsDouble());
+        return chance().isEmpty() ? tempo() : tempo() + " · " + chance();
+    }
+
+    /** "9 hours a week · 112 stitches an hour". */
+    String tempo() {
+        return paceKnown() ? words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()))
+                : words.say("goal.no-pace");
+    }
+
+    /** "two in three to finish all"; empty where it is not known. */
+    String chance() {
+        return paceKnown() && year.chanceAll().isPresent() ? all(year.chanceAll().getAsDouble()) : "";
+    }
+
+    private boolean paceKnown() {
+        return year.hoursPerWeek().isPresent() && year.stitchesPerHour().isPresent();
     }
 
     /** How likely it is that all are finished; without weeks that differ, whether they are at the one pace that is known. */

@@ -3,6 +3,8 @@ package kitleaf.sheet.goal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Goals;
 import kitleaf.basket.Paper;
@@ -49,31 +51,35 @@ final class LargeGoals {
         this.heightMm = Math.max(settings.paper().widthMm(), settings.paper().heightMm());
     }
 
-    /** How the grid's paper is printed: how large it is, and on what. */
-    private record Sheets(double wallWidthMm, double wallHeightMm, boolean whole, double tileWidthMm, double tileHeightMm, WallTiles.Around around) { }
-
     Sheet layOut() {
-        Sheets sheets = sheets();
-        double scale = Math.max(1, Math.min(sheets.wallWidthMm(), sheets.wallHeightMm()) / A4_SHORT_MM);
+        double wallWidthMm = goals.wall().map(Paper::widthMm).orElse(widthMm);
+        double wallHeightMm = goals.wall().map(Paper::heightMm).orElse(heightMm);
+        boolean whole = goals.wall().isEmpty() || WallTiles.whole(wallWidthMm, wallHeightMm, widthMm, heightMm) || WallTiles.whole(wallWidthMm, wallHeightMm, heightMm, widthMm);
+        double scale = Math.max(1, Math.min(wallWidthMm, wallHeightMm) / A4_SHORT_MM);
         TypeScale type = scale > 1 ? settings.type().before(scale) : settings.type();
-        double gridWidthMm = sheets.wallWidthMm() / scale;
+        double gridWidthMm = wallWidthMm / scale;
         List<GoalEntry> entries = Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry)).toList();
         Masthead head = Masthead.of(words.say("strip.eyebrow"), says.title(entries.size()), year.year() + " · " + says.pace(), true,
                 gridWidthMm - 2 * INSET_MM, type, settings.ruler(), settings.language());
-        double bottomMm = sheets.whole() ? frames.of(sheets.wallWidthMm(), sheets.wallHeightMm(), 0, 0).foot().topMm() / scale
-                : sheets.wallHeightMm() / scale - INSET_MM;
+        double bottomMm = (whole ? frames.of(wallWidthMm, wallHeightMm, 0, 0).foot().topMm() : wallHeightMm) / scale - (whole ? 0 : INSET_MM);
         Box area = new Box(INSET_MM, head.bottomMm(), gridWidthMm - 2 * INSET_MM, bottomMm - head.bottomMm());
         LargeGoalCards cards = new LargeGoalCards(entries, goals.columns(), Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns()),
                 area, type, settings.ruler(), words);
         int wallCount = (entries.size() + cards.perPage() - 1) / cards.perPage();
-        int tilesPerWall = sheets.whole() ? 1
-                : WallTiles.count(sheets.wallWidthMm(), sheets.wallHeightMm(), sheets.tileWidthMm(), sheets.tileHeightMm(), sheets.around());
+        List<List<GoalCard>> grids = IntStream.range(0, wallCount).mapToObj(cards::page).toList();
+        Optional<WallTiles> tiles = whole ? Optional.empty() : Optional.of(WallTiles.best(
+                WallParts.across(wallWidthMm, scale, INSET_MM, grids.stream().flatMap(List::stream).toList()),
+                WallParts.down(wallHeightMm, scale, INSET_MM, INSET_MM, head.stitchMm(), grids.stream().flatMap(List::stream).toList()),
+                List.of(sheet(widthMm, heightMm), sheet(heightMm, widthMm))));
+        int tilesPerWall = tiles.map(WallTiles::count).orElse(1);
         LargeYearStrip strip = new LargeYearStrip(year, words, says, settings, frames, widthMm, heightMm, goals.choose());
         int count = wallCount * tilesPerWall + strip.pages();
         List<GoalWall> walls = new ArrayList<>();
-        for (int wall = 0; wall < wallCount; wall++) {
-            walls.add(new GoalWall(scale, gridWidthMm, INSET_MM, says.title(entries.size()), Integer.toString(year.year()), says.pace(), head,
-                    cards.page(wall), tiles(sheets, WallTiles.Free.between(cards.page(wall), scale), wall * tilesPerWall, count)));
+        for (List<GoalCard> grid : grids) {
+            int before = walls.size() * tilesPerWall;
+            List<TiledPage> pages = tiles.map(it -> it.pages(words, settings.type(), tile -> frames.of(it.sheet().widthMm(), it.sheet().heightMm(), before + tile + 1, count)))
+                    .orElseGet(() -> List.of(TiledPage.whole(frames.of(wallWidthMm, wallHeightMm, before + 1, count))));
+            walls.add(new GoalWall(scale, gridWidthMm, INSET_MM, says.title(entries.size()), 0, Integer.toString(year.year()), says.pace(), 0, "", head, grid, pages));
         }
         return new Sheet(SheetKind.GOAL_GRID, count, Map.of(
                 "title", reckoning.basket().title() + ": " + words.say("goal.name"),
@@ -84,24 +90,7 @@ final class LargeGoals {
                 "words", strip.words(wallCount * tilesPerWall, count)));
     }
 
-    private Sheets sheets() {
-        if (goals.wall().isEmpty()) {
-            return new Sheets(widthMm, heightMm, true, widthMm, heightMm, WallTiles.Around.ORDINARY);
-        }
-        Paper wall = goals.wall().get();
-        boolean whole = WallTiles.whole(wall.widthMm(), wall.heightMm(), widthMm, heightMm) || WallTiles.whole(wall.widthMm(), wall.heightMm(), heightMm, widthMm);
-        WallTiles.Around around = WallTiles.Around.large(heightMm - frames.of(widthMm, heightMm, 0, 0).foot().topMm());
-        WallTiles.Around lyingAround = WallTiles.Around.large(widthMm - frames.of(heightMm, widthMm, 0, 0).foot().topMm());
-        boolean lying = WallTiles.count(wall.widthMm(), wall.heightMm(), heightMm, widthMm, lyingAround)
-                < WallTiles.count(wall.widthMm(), wall.heightMm(), widthMm, heightMm, around);
-        return new Sheets(wall.widthMm(), wall.heightMm(), whole, lying ? heightMm : widthMm, lying ? widthMm : heightMm, lying ? lyingAround : around);
-    }
-
-    private List<TiledPage> tiles(Sheets sheets, WallTiles.Free free, int before, int count) {
-        return sheets.whole()
-                ? List.of(new TiledPage(frames.of(sheets.wallWidthMm(), sheets.wallHeightMm(), before + 1, count),
-                        new Box(0, 0, sheets.wallWidthMm(), sheets.wallHeightMm()), 0, 0, 0, 0, 1, 1, List.of()))
-                : WallTiles.of(sheets.wallWidthMm(), sheets.wallHeightMm(), sheets.tileWidthMm(), sheets.tileHeightMm(), words, settings.type(), sheets.around(), free,
-                        tile -> frames.of(sheets.tileWidthMm(), sheets.tileHeightMm(), before + tile + 1, count));
+    private WallTiles.Sheet sheet(double paperWidthMm, double paperHeightMm) {
+        return WallTiles.Sheet.large(paperWidthMm, paperHeightMm, paperHeightMm - frames.of(paperWidthMm, paperHeightMm, 0, 0).foot().topMm());
     }
 }

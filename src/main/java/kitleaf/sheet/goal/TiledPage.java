@@ -30,6 +30,11 @@ public record TiledPage(PageFrame frame, Box window, double leftMm, double topMm
         joins = List.copyOf(joins);
     }
 
+    /** A page that is not parted. */
+    static TiledPage whole(PageFrame frame) {
+        return new TiledPage(frame, new Box(0, 0, frame.widthMm(), frame.heightMm()), 0, 0, 0, 0, 1, 1, List.of());
+    }
+
     /** Whether there are other tiles. */
     public boolean tiled() {
         return columns * rows > 1;

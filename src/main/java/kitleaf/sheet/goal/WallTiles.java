@@ -1,9 +1,7 @@
 package kitleaf.sheet.goal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Join;
@@ -12,74 +10,52 @@ import kitleaf.sheet.page.TypeScale;
 import kitleaf.words.Words;
 
 /**
- * Parts a large page into tiles that a smaller printer can print. Each tile but the last of a row or column carries a blank lip past
- * its join line, to be slid under its neighbour.
+ * How a large page is parted into tiles that a smaller printer can print. Each tile but the last of a row or column carries a blank lip
+ * past its join line, to be slid under its neighbour.
+ *
+ * @param sheet the paper of the tiles
+ * @param across the large page, from its left
+ * @param down the large page, from its top
+ * @param upright the joins across
+ * @param level the joins down
  */
-final class WallTiles {
+record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upright, WallAxis.Joins level) {
+
+    private static final double LIP_MM = 8;
+    /** What is drawn stands no nearer to the edge of the paper where no join is. */
+    private static final double OUTER_MM = 10;
 
     /**
-     * What a tile leaves of its page.
+     * The paper of a tile, and what a tile leaves of it.
      *
+     * @param widthMm of the paper
+     * @param heightMm of the paper
      * @param sideMm at both sides
      * @param topMm above
      * @param footMm below
      */
-    record Around(double sideMm, double topMm, double footMm) {
+    record Sheet(double widthMm, double heightMm, double sideMm, double topMm, double footMm) {
 
         /** Of ordinary sheets. */
-        static final Around ORDINARY = new Around(10, 10, 24);
+        static Sheet ordinary(double widthMm, double heightMm) {
+            return new Sheet(widthMm, heightMm, OUTER_MM, OUTER_MM, 24);
+        }
 
         /** Of large print, whose words beside the joins want more room. */
-        static Around large(double footMm) {
-            return new Around(23, 22, footMm + 9);
-        }
-    }
-
-    /**
-     * Where a join cuts through nothing.
-     *
-     * @param acrossMm from the page's left edge
-     * @param downMm from its top
-     * @param blankMm from its top, where a card is cut through, but where it is blank: the next best
-     * @param sideMm from its sides to the cards, where it is blank
-     */
-    record Free(List<Double> acrossMm, List<Double> downMm, List<Double> blankMm, double sideMm) {
-
-        /** Above this a card has its words, below its box for the day. */
-        private static final double WORDS_MM = 34;
-
-        /** The middles of the gaps between cards, which are drawn to a scale. */
-        static Free between(List<GoalCard> cards, double scale) {
-            return new Free(gaps(cards.stream().map(card -> new Span(card.box().xMm(), card.box().widthMm())).toList(), scale),
-                    gaps(cards.stream().map(card -> new Span(card.box().yMm(), card.box().heightMm())).toList(), scale),
-                    cards.stream().filter(card -> card.words().isEmpty() && card.dateBox().yMm() - card.box().yMm() > WORDS_MM)
-                            .map(card -> (card.box().yMm() + WORDS_MM + card.dateBox().yMm()) / 2 * scale).toList(),
-                    cards.stream().mapToDouble(card -> card.box().xMm()).min().orElse(0) * scale);
+        static Sheet large(double widthMm, double heightMm, double footMm) {
+            return new Sheet(widthMm, heightMm, 23, 22, footMm + 9);
         }
 
-        private static List<Double> gaps(List<Span> cards, double scale) {
-            List<Double> gaps = new ArrayList<>();
-            double endMm = Double.POSITIVE_INFINITY;
-            for (Span card : cards.stream().sorted(Comparator.comparingDouble(Span::startMm)).toList()) {
-                if (card.startMm() > endMm) {
-                    gaps.add((endMm + card.startMm()) / 2 * scale);
-                }
-                // Cards side by side are alike, so the last one to begin is the last to end.
-                endMm = card.endMm();
-            }
-            return gaps;
+        private WallAxis.Room across() {
+            double roomMm = widthMm - 2 * sideMm;
+            double outerMm = sideMm - OUTER_MM;
+            return new WallAxis.Room(roomMm - LIP_MM + outerMm, roomMm - LIP_MM, roomMm + outerMm, roomMm + 2 * outerMm);
         }
-    }
 
-    private static final double LIP_MM = 8;
-
-    private WallTiles() { }
-
-    /** One direction: where each tile starts and how much it shows. */
-    private record Span(double startMm, double lengthMm) {
-
-        double endMm() {
-            return startMm + lengthMm;
+        private WallAxis.Room down() {
+            double roomMm = heightMm - topMm - footMm;
+            double outerMm = topMm - OUTER_MM;
+            return new WallAxis.Room(roomMm - LIP_MM + outerMm, roomMm - LIP_MM, roomMm, roomMm + outerMm);
         }
     }
 
@@ -88,63 +64,83 @@ final class WallTiles {
         return widthMm <= paperWidthMm + 1e-6 && heightMm <= paperHeightMm + 1e-6;
     }
 
-    /** How many tiles a page takes on that paper. */
-    static int count(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Around around) {
-        return number(widthMm, paperWidthMm - 2 * around.sideMm()) * number(heightMm, paperHeightMm - around.topMm() - around.footMm());
-    }
-
-    /** The tiles of a page, row by row; frames are asked for by number, from 0. */
-    static List<TiledPage> of(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm, Words words, TypeScale type,
-                              Around around, Free free, IntFunction<PageFrame> frames) {
-        double edgeMm = around.sideMm() + free.sideMm() - Around.ORDINARY.sideMm();
-        List<Span> across = spans(widthMm, paperWidthMm - 2 * around.sideMm(), edgeMm, free.acrossMm(), List.of());
-        List<Span> down = spans(heightMm, paperHeightMm - around.topMm() - around.footMm(), 0, free.downMm(), free.blankMm());
-        List<TiledPage> tiles = new ArrayList<>();
-        for (int row = 0; row < down.size(); row++) {
-            for (int column = 0; column < across.size(); column++) {
-                Span x = across.get(column);
-                Span y = down.get(row);
-                // What of the wall's blank sides has no room on the first tile and the last is left off.
-                double xMm = column > 0 || across.size() == 1 ? around.sideMm() : Math.min(around.sideMm(), paperWidthMm - around.sideMm() - LIP_MM - x.lengthMm());
-                double leftMm = Math.max(0, xMm);
-                double rightMm = Math.min(paperWidthMm, xMm + x.lengthMm());
-                tiles.add(new TiledPage(frames.apply(tiles.size()), new Box(leftMm, around.topMm(), rightMm - leftMm, y.lengthMm()),
-                        x.startMm() + leftMm - xMm, y.startMm(), column, row, across.size(), down.size(),
-                        Join.of(column, row, across.size(), down.size(), words, type)));
+    /**
+     * The tiles that cost least: each its paper, each join what it does to what it runs through. There is at most one row and one column
+     * more than the fewest.
+     *
+     * @param sheets papers to choose from, the ones before preferred
+     */
+    static WallTiles best(WallAxis across, WallAxis down, List<Sheet> sheets) {
+        WallTiles best = null;
+        for (Sheet sheet : sheets) {
+            for (WallAxis.Joins upright : across.choices(sheet.across())) {
+                for (WallAxis.Joins level : down.choices(sheet.down())) {
+                    WallTiles tiles = new WallTiles(sheet, across, down, upright, level);
+                    // Less than that is how even tiles are, which the paper's turn should not hang on.
+                    if (best == null || tiles.cost() < best.cost() - 0.1) {
+                        best = tiles;
+                    }
+                }
             }
         }
-        return tiles;
+        return best;
     }
 
-    private static int number(double lengthMm, double roomMm) {
-        return lengthMm <= roomMm ? 1 : (int) Math.ceil((lengthMm - roomMm) / (roomMm - LIP_MM) - 1e-9) + 1;
+    private double cost() {
+        return count() + upright.harm() * level.tiles() + level.harm() * upright.tiles();
     }
+
+    /** How many there are. */
+    int count() {
+        return upright.tiles() * level.tiles();
+    }
+
+    /** From the wall's left side to its first upright join; to the far side where there is none. */
+    double firstJoinMm() {
+        return upright.atMm().stream().findFirst().orElse(across.lengthMm());
+    }
+
+    /** From the wall's left side to its last upright join; 0 where there is none. */
+    double lastJoinMm() {
+        return upright.atMm().isEmpty() ? 0 : upright.atMm().get(upright.atMm().size() - 1);
+    }
+
+    /** The pages, row by row; frames are asked for by number, from 0. */
+    List<TiledPage> pages(Words words, TypeScale type, IntFunction<PageFrame> frames) {
+        List<TiledPage> pages = new ArrayList<>();
+        for (int row = 0; row < level.tiles(); row++) {
+            for (int column = 0; column < upright.tiles(); column++) {
+                Window x = window(column, upright, across, sheet.sideMm(), sheet.widthMm() - sheet.sideMm(), sheet.widthMm());
+                Window y = window(row, level, down, sheet.topMm(), sheet.heightMm() - sheet.footMm(), sheet.heightMm() - sheet.footMm());
+                pages.add(new TiledPage(frames.apply(pages.size()), new Box(x.atMm(), y.atMm(), x.lengthMm(), y.lengthMm()), x.fromMm(), y.fromMm(),
+                        column, row, upright.tiles(), level.tiles(), Join.of(column, row, upright.tiles(), level.tiles(), words, type)));
+            }
+        }
+        return pages;
+    }
+
+    /** What a tile shows in one direction: where on its paper, how much, and from where on the wall. */
+    private record Window(double atMm, double lengthMm, double fromMm) { }
 
     /**
-     * Tiles as alike as can be, so that none is a sliver, but joined where nothing is cut through if such a place is within reach. Where no
-     * gap is, whole cards do not fit the fewest tiles, and one more in every row would be a high price: a card is cut through.
+     * A tile's window. What of the wall's blank edge has no room on the first tile and the last is left off.
      *
-     * @param edgeMm how much more the first tile and the last can take, since the wall is blank at its sides
+     * @param nearMm where joins stand at the left or the top
+     * @param farMm up to where a tile that has no join there may reach, with its lip if it has one
+     * @param endMm where the paper ends, or its foot begins
      */
-    private static List<Span> spans(double lengthMm, double roomMm, double edgeMm, List<Double> freeMm, List<Double> blankMm) {
-        int number = number(lengthMm, roomMm);
-        List<Span> spans = new ArrayList<>();
-        double startMm = 0;
-        for (int i = 1; i < number; i++) {
-            double leastMm = lengthMm - roomMm - (number - i - 1) * (roomMm - LIP_MM);
-            double mostMm = startMm + roomMm - LIP_MM;
-            double alikeMm = lengthMm * i / number;
-            double freeLeastMm = leastMm - edgeMm;
-            double freeMostMm = mostMm + (i == 1 ? edgeMm : 0);
-            double endMm = nearest(freeMm, alikeMm, freeLeastMm, freeMostMm).or(() -> nearest(blankMm, alikeMm, leastMm, mostMm)).orElse(Math.max(leastMm, Math.min(mostMm, alikeMm)));
-            spans.add(new Span(startMm, endMm - startMm));
-            startMm = endMm;
+    private static Window window(int tile, WallAxis.Joins joins, WallAxis wall, double nearMm, double farMm, double endMm) {
+        boolean first = tile == 0;
+        boolean last = tile == joins.tiles() - 1;
+        double fromMm = first ? 0 : joins.atMm().get(tile - 1);
+        double toMm = last ? wall.lengthMm() : joins.atMm().get(tile);
+        double atMm = nearMm;
+        if (first) {
+            double roomMm = farMm - (last ? 0 : LIP_MM);
+            double blankMm = last ? wall.lengthMm() - wall.toMm() : 0;
+            atMm = Math.min(nearMm, Math.max(OUTER_MM - wall.fromMm(), roomMm - (toMm - fromMm) + blankMm));
         }
-        spans.add(new Span(startMm, lengthMm - startMm));
-        return spans;
-    }
-
-    private static Optional<Double> nearest(List<Double> places, double wantedMm, double leastMm, double mostMm) {
-        return places.stream().filter(at -> at >= leastMm && at <= mostMm).min(Comparator.comparingDouble(at -> Math.abs(at - wantedMm)));
+        double shownMm = Math.max(0, atMm);
+        return new Window(shownMm, Math.min(endMm, atMm + toMm - fromMm) - shownMm, fromMm + shownMm - atMm);
     }
 }

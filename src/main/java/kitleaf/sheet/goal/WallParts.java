@@ -1,0 +1,80 @@
+package kitleaf.sheet.goal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import kitleaf.sheet.goal.WallAxis.Part;
+import kitleaf.sheet.page.Box;
+import kitleaf.sheet.page.PlacedText;
+import kitleaf.sheet.page.TypeScale;
+
+/**
+ * What stands on a wall, as joins see it: cut between cards they do no harm, through a card's blank they do some, through its words, its
+ * boxes or its band the most. The harm is counted in tiles for each tile along the join, so that a row of tiles more, which costs one
+ * for each, is worth a join that does more harm than one.
+ */
+final class WallParts {
+
+    private static final double BLANK = 1.5;
+    private static final double OUTLINE = 2;
+    /** Upright joins run through the words of a card anyway; between two boxes of its band is the best that is left. */
+    private static final double BESIDE_BOXES = 3.5;
+    private static final double WORDS = 4;
+
+    /** Kept clear of joins on paper. */
+    private static final double CLEAR_MM = 1;
+    /** The share of a line's height in which its capitals stand, and what hangs below it. */
+    private static final double ABOVE = 0.78;
+    private static final double BELOW = 0.25;
+
+    private WallParts() { }
+
+    /**
+     * A wall across.
+     *
+     * @param cards before scaling, on all walls that are printed alike
+     * @param insetMm from its sides to what is drawn, before scaling
+     */
+    static WallAxis across(double lengthMm, double scale, double insetMm, List<GoalCard> cards) {
+        List<Part> parts = new ArrayList<>();
+        for (GoalCard card : cards) {
+            parts.add(part(card.box().xMm(), card.box().rightMm(), BESIDE_BOXES, scale));
+            card.cells().forEach(cell -> parts.add(new Part(cell.xMm() * scale, cell.rightMm() * scale, WORDS)));
+        }
+        return new WallAxis(lengthMm, insetMm * scale, lengthMm - insetMm * scale, parts.stream().distinct().toList());
+    }
+
+    /**
+     * A wall from its top down.
+     *
+     * @param headFromMm where its title begins, before scaling
+     * @param headToMm where the line below its title is
+     */
+    static WallAxis down(double lengthMm, double scale, double insetMm, double headFromMm, double headToMm, List<GoalCard> cards) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(part(headFromMm, headToMm, WORDS, scale));
+        for (GoalCard card : cards) {
+            parts.add(part(card.box().yMm(), card.box().bottomMm(), BLANK, scale));
+            parts.add(part(card.outline().yMm(), card.outline().bottomMm(), OUTLINE, scale));
+            Stream<Box> boxes = card.finished() ? Stream.empty() : Stream.of(card.dateBox());
+            Stream.concat(boxes, card.cells().stream()).forEach(box -> parts.add(part(box.yMm(), box.bottomMm(), WORDS, scale)));
+            if (card.words().isEmpty()) {
+                GoalCards.words(card).forEach(words -> parts.add(part(words.yMm(), words.bottomMm(), WORDS, scale)));
+            }
+            card.words().forEach(text -> parts.add(part(top(text), bottom(text), WORDS, scale)));
+        }
+        return new WallAxis(lengthMm, headFromMm * scale, lengthMm - insetMm * scale, parts.stream().distinct().toList());
+    }
+
+    private static double top(PlacedText text) {
+        return text.baselineMm() - TypeScale.mm(text.sizePt()) * ABOVE;
+    }
+
+    private static double bottom(PlacedText text) {
+        return text.baselineMm() + TypeScale.mm(text.sizePt()) * ((text.lines() - 1) * text.leading() + BELOW);
+    }
+
+    private static Part part(double fromMm, double toMm, double harm, double scale) {
+        return new Part(fromMm * scale - CLEAR_MM, toMm * scale + CLEAR_MM, harm);
+    }
+}

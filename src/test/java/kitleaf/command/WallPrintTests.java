@@ -1,0 +1,116 @@
+package kitleaf.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.Set;
+import kitleaf.ReadBack;
+import kitleaf.ReadBack.Drawn;
+import kitleaf.ReadBack.Letter;
+import kitleaf.TextBoxes;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The wall of the example, printed in tiles, read back with PDFBox: what its joins run through. */
+class WallPrintTests {
+
+    private static final Path HARBOUR = Path.of("examples/harbour");
+    private static final int RULE = 0xc3c8c4;
+
+    @TempDir
+    private Path folder;
+
+    /** What the joins of a wall run through, each told in words. */
+    private record Cuts(Set<String> joins, Set<String> cards, Set<String> boxes, Set<String> words) { }
+
+    private byte[] print(String wall, String paper, String language) throws IOException {
+        Path basket = folder.resolve("b");
+        try (var files = Files.walk(HARBOUR)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = basket.resolve(HARBOUR.relativize(file));
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        Path settings = basket.resolve("basket.yaml");
+        Files.writeString(settings, Files.readString(settings).replaceAll("(?m)^goals:.*$", "goals: {year: 2027, choose: 9, cards: 3 x 3, wall: " + wall + "}"));
+        Ran ran = Ran.kitleaf("print", basket, "--only", "goal-grid", "--paper", paper, "--language", language, "--out", folder.resolve("out"));
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals("", ran.err());
+        return Files.readAllBytes(folder.resolve("out/goal-grid.pdf"));
+    }
+
+    private static Cuts cuts(byte[] pdf) throws IOException {
+        Cuts cuts = new Cuts(new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
+        for (int page = 1; page < ReadBack.pages(pdf); page++) {
+            List<Drawn> drawn = ReadBack.drawn(pdf, page);
+            List<Letter> letters = ReadBack.letters(pdf, page);
+            List<Drawn> closed = drawn.stream().filter(it -> it.stroked() && it.operations().endsWith("Z")).toList();
+            for (Drawn join : drawn.stream().filter(it -> it.operations().equals("ML") && it.dashMm().size() == 2 && Math.abs(it.dashMm().get(0) - 3) < 0.01).toList()) {
+                boolean upright = Math.abs(join.x(0) - join.x(1)) < 0.01;
+                double at = upright ? join.x(0) : join.y(0);
+                String name = "page " + page + (upright ? ", upright at " : ", level at ") + Math.round(at);
+                cuts.joins().add(name);
+                for (Drawn shape : closed) {
+                    boolean crossed = shape.least(upright) < at - 0.5 && shape.most(upright) > at + 0.5;
+                    boolean card = shape.stroke() == RULE && shape.most(false) - shape.least(false) > 40;
+                    // The only closed shapes so low are boxes to write in or to colour; a cross in a ring is not closed.
+                    double highMm = shape.most(false) - shape.least(false);
+                    if (crossed && card) {
+                        cuts.cards().add(name);
+                    } else if (crossed && highMm > 4.5 && highMm < 24 && shape.fill() != 0xeef0ec) {
+                        cuts.boxes().add(name);
+                    }
+                }
+                List<Letter> struck = new ArrayList<>();
+                letters.stream().filter(letter -> !TextBoxes.struck(List.of(letter), List.of(join)).isEmpty()).forEach(struck::add);
+                if (!struck.isEmpty()) {
+                    StringBuilder text = new StringBuilder();
+                    struck.forEach(letter -> text.append(letter.text()));
+                    cuts.words().add(name + ": " + text);
+                }
+            }
+        }
+        return cuts;
+    }
+
+    /** A card and what is to be kept clear of it has room on a sheet of these, so that no join need run through any. */
+    @ParameterizedTest
+    @CsvSource({"A3, A4, en", "A3, A5, en", "A3, letter, en", "A3 landscape, A4, de", "A3 landscape, A5, de", "A3 landscape, letter, en", "A2, A4, en", "A2, letter, de",
+        "A2 landscape, A4, en", "A2 landscape, A4, de", "A2 landscape, letter, de", "A1, A4, en", "A1 landscape, A4, de"})
+    void joins_run_between_cards_where_a_card_has_room_on_a_sheet(String wall, String paper, String language) throws IOException {
+        Cuts cuts = cuts(print(wall, paper, language));
+        assertEquals(List.of(), List.of(cuts.cards(), cuts.boxes(), cuts.words()).stream().flatMap(Set::stream).toList());
+        assertTrue(cuts.joins().size() > 1, cuts.joins() + " joins");
+    }
+
+    /** Cards of an A2 wall are 106 or 177 mm high and wide, of an A1 wall 232 x 168 or 150 x 250: too large for what a sheet of these shows. */
+    @ParameterizedTest
+    @CsvSource({"A2, A5, en", "A2 landscape, A5, en", "A1, A5, en", "A1, letter, de"})
+    void cards_larger_than_a_sheet_are_parted_where_they_are_blank(String wall, String paper, String language) throws IOException {
+        Cuts cuts = cuts(print(wall, paper, language));
+        assertEquals(List.of(), List.copyOf(cuts.boxes()));
+        assertTrue(cuts.cards().size() > 1, "no card is cut");
+        assertTrue(cuts.cards().stream().allMatch(cut -> cut.contains("level")), cuts.cards().toString());
+    }
+
+    /**
+     * By hand, everything twice as large as on A4: cards stand from 24 to 570 mm across, 176.7 wide and 8 apart, and from 62 to 396 mm down, 106
+     * high. A sheet upright shows 190 x 263 mm, 8 mm less before a join. Across, the blank 24 mm at each side may be left off, so joins at 206 and 387 mm lie
+     * between cards and leave 182, 181 and 183 mm; down, one at 172 mm leaves 248. That is three by two sheets.
+     */
+    @ParameterizedTest
+    @CsvSource({"en", "de"})
+    void a_wall_of_three_by_three_cards_on_a2_takes_six_sheets_of_a4(String language) throws IOException {
+        byte[] pdf = print("A2 landscape", "A4", language);
+        assertEquals(7, ReadBack.pages(pdf), "pages with that of the weeks");
+        assertTrue(ReadBack.line(pdf, 6).matches(language.equals("en") ? ".*page 6 of 6: row 2, column 3.*" : ".*Seite 6 von 6: Reihe 2, Spalte 3.*"), ReadBack.line(pdf, 6));
+    }
+}
