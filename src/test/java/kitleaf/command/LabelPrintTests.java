@@ -179,6 +179,39 @@ class LabelPrintTests {
         assertTrue(text.contains(facts), text);
     }
 
+    /** A wrong lot costs a skein: it stands whole on every stock, whatever has to go for it, over as many lines as it takes. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"{cut: 25 mm x 20 mm, style: face}", "{cut: 50 mm x 20 mm}", "{cut: 30 mm x 40 mm}", "{cut: 35 mm x 20 mm, style: face}",
+        "{columns: 5, rows: 7, label: 32 mm, first: 12 mm x 10 mm, pitch: 36 mm x 36 mm, shape: round}"})
+    void a_lot_is_never_cut(String stock) throws IOException {
+        List<String> lots = List.of("2026-03-14 B", "Frühlingsmarkt Nordhafen 2026, zweiter Kessel", "A-2026-0314-0007-XL-99", "Unteilbarelangefärbepartie2026");
+        String title = "Das lange Wiegenlied der Frau vom Leuchtturm";
+        for (String language : List.of("de", "en")) {
+            for (String lot : lots) {
+                Path basket = Ran.basket(folder.resolve("b"), "label-stock: " + stock + "\n", piece(0, "").replace("Groyne", title)
+                        + "  - {code: A1, name: Grauer Nebel über dem Hafen, lot: \"" + lot + "\", stitches: {cross: 500}}\n");
+                byte[] pdf = print(basket, "--language", language);
+                String text = ReadBack.text(pdf, 1).replaceAll("[\\s\u00a0]+", "");
+                assertTrue(text.contains(lot.replace(" ", "")), stock + ": " + lot + " is not in " + text);
+                assertTrue(text.contains("DaslangeWieg"), text);
+                assertTrue(ReadBack.letters(pdf, 1).stream().allMatch(letter -> letter.sizePt() >= 5.99), "type under 6 pt");
+            }
+        }
+    }
+
+    /** On one line there is room for the lot or for the piece: on a folded label the front has the piece, on one face the lot comes first and the piece is cut, which is told. */
+    @Test
+    void where_there_is_one_line_the_lot_comes_before_the_piece() throws IOException {
+        String thread = "  - {code: A1, name: Kelp, lot: \"12-07\", stitches: {cross: 500}}\n";
+        byte[] wrapped = print(Ran.basket(folder.resolve("b"), "label-stock: {cut: 40 mm x 12 mm}\n", piece(0, "") + thread));
+        String text = ReadBack.line(wrapped, 1).replace('\u00a0', ' ');
+        assertTrue(text.contains("lot 12-07") && text.contains("Groyne"), text);
+        Path small = Ran.basket(folder.resolve("s"), "label-stock: {cut: 20 mm x 12 mm, style: face}\n", piece(0, "").replace("Groyne", "Groyne at slack water") + thread);
+        Ran ran = Ran.kitleaf("print", small, "--only", "bobbin-labels", "--out", folder.resolve("out"));
+        assertTrue(ran.err().replace('\u00a0', ' ').contains("\"lot 12-07, Groyne at slack water\" was cut short to \"lot 12-07, "), ran.err());
+        assertTrue(ReadBack.line(Files.readAllBytes(folder.resolve("out/bobbin-labels.pdf")), 1).replace('\u00a0', ' ').contains("lot 12-07"));
+    }
+
     @Test
     void a_code_keeps_the_size_that_reads_at_arms_length() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "", piece(1, "Kelp").replace("A100", "HARBOUR-1000")));

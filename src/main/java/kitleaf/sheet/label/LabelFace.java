@@ -3,6 +3,7 @@ package kitleaf.sheet.label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.FittedText;
 import kitleaf.sheet.page.Parts;
@@ -34,7 +35,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
     /** On wide faces the small print is larger. */
     static final double WIDE_SMALL_PT = 8;
     static final double WIDE_MM = 45;
-    private static final double LEAST_PT = 6;
+    static final double LEAST_PT = 6;
     /** Line height of the small print, in parts of its size. */
     static final double LEADING = 1.13;
     static final double PT_MM = 25.4 / 72;
@@ -87,6 +88,16 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         double pieceTopMm = bottomMm - pieceLines * lineMm;
         texts.add(small("piece", words.piece(), PAD_MM, pieceTopMm, innerMm, pieceLines, smallPt, 600, "start"));
         middle(words, side, topMm, pieceTopMm, innerMm, smallPt, ruler, texts);
+        boolean lot = words.lotKnown() && side != Side.FRONT;
+        if (lacks(texts, lot, ruler)) {
+            Optional<LabelFace> tight = TightLabelFace.rectangle(words, side, place, turned, smallPt, ruler);
+            if (tight.isPresent()) {
+                return tight.get();
+            }
+            if (lot) {
+                withLot(texts, words);
+            }
+        }
         return new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), turned, words.swatch(),
                 new Box(PAD_MM, PAD_MM, swatchMm, swatchMm), texts);
     }
@@ -175,8 +186,39 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         String facts = factLines > 0 ? facts(words, 1, factLines, factsMm, ruler).get(0) : "";
         yMm = centred("facts", facts, across, yMm, factLines, 400, texts);
         centred("piece", words.piece(), across, yMm, pieceLines, 600, texts);
+        if (lacks(texts, words.lotKnown(), ruler)) {
+            Optional<LabelFace> tight = TightLabelFace.round(words, place, ruler);
+            if (tight.isPresent()) {
+                return tight.get();
+            }
+            if (words.lotKnown()) {
+                withLot(texts, words);
+            }
+        }
         return new LabelFace(place.xMm(), place.yMm(), across, across, false, words.swatch(),
                 new Box(across / 2 - swatchMm / 2, PAD_MM + across * 0.04, swatchMm, swatchMm), texts);
+    }
+
+    /** Where the lot stands nowhere, puts it before the piece on the same line, so that what is cut, and told, is the piece. */
+    private static void withLot(List<FittedText> texts, LabelWords words) {
+        if (texts.stream().noneMatch(text -> text.role().equals("facts"))) {
+            List<String> lots = words.crowded().get().lots();
+            String lot = lots.get(lots.size() - 1);
+            texts.replaceAll(text -> text.role().equals("piece") ? text.saying(lot + words.between() + text.text()) : text);
+        }
+    }
+
+    /** Whether a text would be cut, or a lot that is known, which stands among the facts, is not there at all. */
+    private static boolean lacks(List<FittedText> texts, boolean lot, TextRuler ruler) {
+        boolean facts = false;
+        for (FittedText text : texts) {
+            facts |= text.role().equals("facts");
+            if (text.lines() == 1 ? ruler.widthMm(text.text(), "text", text.weight(), text.fitPt()) > text.widthMm()
+                    : ruler.lines(text.text(), "text", text.weight(), text.fitPt(), text.widthMm()) > text.lines()) {
+                return true;
+            }
+        }
+        return lot && !facts;
     }
 
     /** Adds a text so many lines high, if any, and gives where the next one starts. */
@@ -199,7 +241,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         return 2 * Math.sqrt(Math.max(0, radius * radius - far * far));
     }
 
-    private static FittedText small(String role, String text, double xMm, double topMm, double widthMm, int lines, double sizePt,
+    static FittedText small(String role, String text, double xMm, double topMm, double widthMm, int lines, double sizePt,
                                    int weight, String anchor) {
         // What leading adds goes above the capitals; descenders reach to the bottom of the line.
         double baselineMm = topMm + sizePt * PT_MM * (LEADING - DESCENT);

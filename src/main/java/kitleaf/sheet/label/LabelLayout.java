@@ -42,6 +42,9 @@ import kitleaf.words.Words;
  */
 public final class LabelLayout {
 
+    /** Stands for a lot in its phrase. */
+    private static final String LOT = "\uFFFC";
+
     private final SheetSettings settings;
     private final Words words;
     private final ThreadWords threadWords;
@@ -189,7 +192,7 @@ public final class LabelLayout {
         ThreadTotal thread = bobbin.thread();
         Collection<String> lots = lots(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of()));
         LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
-                facts(thread, lots), new Shorter(thread, lots), words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
+                facts(thread, lots), new Shorter(thread, lots), new Crowded(thread, lots), !lots.isEmpty(), words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
         if (stock.shape() == LabelStock.Shape.ROUND) {
@@ -286,6 +289,37 @@ public final class LabelLayout {
                 facts.add(fact.replace(' ', Figures.NO_BREAK));
             }
             return facts;
+        }
+    }
+
+    /** The facts of a crowded label: the blank for a lot goes first, then the skeins, then the needle. The lot may be broken where its own blanks are. */
+    private final class Crowded implements Supplier<LabelWords.Crowded> {
+
+        private final ThreadTotal thread;
+        private final Collection<String> lots;
+
+        Crowded(ThreadTotal thread, Collection<String> lots) {
+            this.thread = thread;
+            this.lots = lots;
+        }
+
+        @Override
+        public LabelWords.Crowded get() {
+            String strands = threadWords.strandsBriefly(thread);
+            String needle = threadWords.needleBriefly(thread);
+            List<List<String>> facts = new ArrayList<>();
+            if (thread.skeins().isPresent()) {
+                facts.add(List.of(strands, needle, words.say("label.skeins-least", threadWords.number(thread.skeins().get().likely())).replace(' ', Figures.NO_BREAK)));
+            }
+            facts.add(List.of(strands, needle));
+            facts.add(List.of(strands));
+            facts.add(List.of());
+            if (lots.isEmpty()) {
+                return new LabelWords.Crowded(facts, List.of());
+            }
+            String written = String.join(" +" + Figures.NO_BREAK, lots);
+            return new LabelWords.Crowded(facts, Stream.of("thread.lot-brief", "kit.lot").map(key -> words.say(key, LOT))
+                    .flatMap(lot -> Stream.of(lot.replace(' ', Figures.NO_BREAK), lot)).distinct().map(lot -> lot.replace(LOT, written)).toList());
         }
     }
 }

@@ -17,6 +17,11 @@ package kitleaf.sheet.page;
 public record FittedText(String role, String text, double xMm, double baselineMm, double widthMm, int lines,
                          double sizePt, double fitPt, int weight, String anchor) implements Parts {
 
+    /** Another text in the same place. */
+    public FittedText saying(String other) {
+        return new FittedText(role, other, xMm, baselineMm, widthMm, lines, sizePt, fitPt, weight, anchor);
+    }
+
     @Override
     public Object part(String name) {
         return switch (name) {
