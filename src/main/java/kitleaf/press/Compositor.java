@@ -39,7 +39,7 @@ final class Compositor {
     private SetText compose(Copy copy) {
         Galley galley = Galley.of(copy.spans());
         Fitting fitting = galley.size() > 0 && copy.widthPt() < Double.POSITIVE_INFINITY
-                ? Fitting.boxed(galley, copy.widthPt(), copy.lines(), Math.min(1, copy.fitPt() / leastSizePt(galley)))
+                ? Fitting.boxed(galley, copy.widthPt(), copy.lines(), Math.min(1, copy.style().fitPt() / leastSizePt(galley)))
                 : Fitting.free(galley);
         Galley drawn = fitting.galley();
         int end = fitting.lines().isEmpty() ? 0 : fitting.lines().get(fitting.lines().size() - 1).to();

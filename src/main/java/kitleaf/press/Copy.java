@@ -5,18 +5,17 @@ import java.util.List;
 /**
  * What a compositor is given to set: the text and the room for it.
  *
- * @param style of the text as a whole: its anchor and its lines' distance
+ * @param style of the text as a whole: its anchor, its lines' distance and the least size it may shrink to
  * @param widthPt the box's width; infinite for a single line as long as it is
  * @param lines the most lines it may take
- * @param fitPt the least type size it may shrink to; infinite for none
  */
-record Copy(List<Span> spans, Style style, double widthPt, int lines, double fitPt) {
+record Copy(List<Span> spans, Style style, double widthPt, int lines) {
 
     /** Whether it is the same words in the very same styles. */
     @Override
     public boolean equals(Object other) {
         if (!(other instanceof Copy copy) || style != copy.style || widthPt != copy.widthPt || lines != copy.lines
-                || fitPt != copy.fitPt || spans.size() != copy.spans.size()) {
+                || spans.size() != copy.spans.size()) {
             return false;
         }
         for (int i = 0; i < spans.size(); i++) {

@@ -137,12 +137,11 @@ final class PageArtist {
         double x = element.number("x");
         double y = element.number("y");
         int most = element.count("lines", 1, MOST_LINES, 1);
-        double fitPt = element.has("fit") ? element.value("fit", Presentation::sizePt) : Double.POSITIVE_INFINITY;
         List<Span> spans = text.spans();
         text = null;
         double widthPt = element.has("width") && !spans.isEmpty() ? element.neededLength("width") * Plate.POINTS_PER_MM
                 : Double.POSITIVE_INFINITY;
-        SetText set = compositor.set(new Copy(spans, scope.style(), widthPt, most, fitPt));
+        SetText set = compositor.set(new Copy(spans, scope.style(), widthPt, most));
         set.warn(page, warnings);
         pen.text(set, scope.transform(), x, y);
     }

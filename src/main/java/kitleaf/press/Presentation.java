@@ -33,6 +33,7 @@ final class Presentation {
                     choice(word, "normal", "tabular-nums") == 1));
             case "text-anchor" -> style.withAnchor(Anchor.values()[choice(word, "start", "middle", "end")]);
             case "line-height" -> style.withLineHeight(notNegative(word));
+            case "fit" -> style.withFit(sizePt(word));
             default -> throw new IllegalArgumentException("not a presentation attribute: " + name);
         };
     }

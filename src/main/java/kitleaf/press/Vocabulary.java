@@ -16,7 +16,7 @@ final class Vocabulary {
 
     private static final Set<String> PRESENTATION = Set.of("fill", "stroke", "stroke-width", "stroke-dasharray",
             "stroke-linecap", "stroke-linejoin", "font-family", "font-size", "font-weight", "letter-spacing",
-            "text-anchor", "line-height", "font-variant-numeric");
+            "text-anchor", "line-height", "fit", "font-variant-numeric");
 
     private static final Set<String> SPAN = Set.of("fill", "font-weight", "font-size", "font-family",
             "letter-spacing");
@@ -38,7 +38,7 @@ final class Vocabulary {
             Map.entry("line", Set.of("x1", "y1", "x2", "y2", "transform")),
             Map.entry("circle", Set.of("cx", "cy", "r", "transform")),
             Map.entry("path", Set.of("d", "transform")),
-            Map.entry("text", Set.of("x", "y", "width", "lines", "fit", "transform")),
+            Map.entry("text", Set.of("x", "y", "width", "lines", "transform")),
             Map.entry("tspan", Set.of()),
             Map.entry("code", Set.of("x", "y", "size", "level", "transform")),
             Map.entry("bookmark", Set.of("title", "level")));

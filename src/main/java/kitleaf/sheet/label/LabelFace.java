@@ -21,7 +21,7 @@ import kitleaf.sheet.page.TextRuler;
  * @param turned whether it stands on its head, to be upright when folded over
  * @param swatch the thread's colour and symbol
  * @param swatchBox where the swatch is, from the face's top left corner; round labels have it round
- * @param texts what is written
+ * @param texts what is written: the code, then the small print, all of it in one size and standing as the code stands
  */
 public record LabelFace(double xMm, double yMm, double widthMm, double heightMm, boolean turned, Swatch swatch,
                         Box swatchBox, List<FittedText> texts) implements Parts {
@@ -58,6 +58,29 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         Objects.requireNonNull(swatch);
         Objects.requireNonNull(swatchBox);
         texts = List.copyOf(texts);
+        FittedText first = texts.get(0);
+        FittedText last = texts.get(texts.size() - 1);
+        for (int i = 1; i < texts.size(); i++) {
+            FittedText text = texts.get(i);
+            if (text.sizePt() != last.sizePt() || text.fitPt() != last.fitPt() || !text.anchor().equals(first.anchor())) {
+                throw new IllegalArgumentException("small print of several kinds: " + texts);
+            }
+        }
+    }
+
+    /** The code. */
+    public FittedText code() {
+        return texts.get(0);
+    }
+
+    /** All but the code: the small print, all of one size and one least size. */
+    public List<FittedText> small() {
+        return texts.subList(1, texts.size());
+    }
+
+    /** Whether its texts stand about their middles. */
+    public boolean centred() {
+        return code().anchor().equals("middle");
     }
 
     /** A face of a rectangular label. */
@@ -259,6 +282,11 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
             case "swatch" -> swatch;
             case "swatchBox" -> swatchBox;
             case "texts" -> texts;
+            case "code" -> code();
+            case "small" -> small();
+            case "smallPt" -> texts.get(texts.size() - 1).sizePt();
+            case "leastPt" -> texts.get(texts.size() - 1).fitPt();
+            case "centred" -> centred();
             default -> null;
         };
     }

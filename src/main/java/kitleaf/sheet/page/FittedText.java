@@ -17,6 +17,8 @@ package kitleaf.sheet.page;
 public record FittedText(String role, String text, double xMm, double baselineMm, double widthMm, int lines,
                          double sizePt, double fitPt, int weight, String anchor) implements Parts {
 
+    private static final int REGULAR = 400;
+
     /** Another text in the same place. */
     public FittedText saying(String other) {
         return new FittedText(role, other, xMm, baselineMm, widthMm, lines, sizePt, fitPt, weight, anchor);
@@ -35,6 +37,9 @@ public record FittedText(String role, String text, double xMm, double baselineMm
             case "fitPt" -> fitPt;
             case "weight" -> weight;
             case "anchor" -> anchor;
+            case "wraps" -> lines > 1;
+            case "bold" -> weight != REGULAR;
+            case "quiet" -> role.equals("facts");
             default -> null;
         };
     }

@@ -164,6 +164,22 @@ final class MarkupStream extends Reader {
             }
         }
 
+        /** As above, without a copy between: most of a sheet comes as strings. */
+        @Override
+        public void write(String text, int from, int length) throws IOException {
+            int done = 0;
+            while (done < length) {
+                int copied = Math.min(length - done, full - used);
+                text.getChars(from + done, from + done + copied, pending, used);
+                used += copied;
+                done += copied;
+                if (used == full) {
+                    pass();
+                    full = Math.min(CHUNK, 2 * full);
+                }
+            }
+        }
+
         private void pass() throws IOException {
             if (used > 0) {
                 put(Arrays.copyOf(pending, used));

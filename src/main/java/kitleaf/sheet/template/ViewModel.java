@@ -3,6 +3,7 @@ package kitleaf.sheet.template;
 import freemarker.template.ObjectWrapper;
 import freemarker.template.SimpleNumber;
 import freemarker.template.SimpleScalar;
+import freemarker.template.TemplateBooleanModel;
 import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModel;
@@ -80,7 +81,13 @@ final class ViewModel implements TemplateHashModel {
         if (part instanceof Double number) {
             return new SimpleNumber(number);
         }
-        return part instanceof String text ? new SimpleScalar(text) : wrapper.wrap(part);
+        if (part instanceof String text) {
+            return new SimpleScalar(text);
+        }
+        if (part instanceof Boolean flag) {
+            return flag ? TemplateBooleanModel.TRUE : TemplateBooleanModel.FALSE;
+        }
+        return part instanceof Record record ? new ViewModel(record, wrapper) : wrapper.wrap(part);
     }
 
     private static Object[] numbers(String name, List<?> arguments, int count) throws TemplateModelException {
