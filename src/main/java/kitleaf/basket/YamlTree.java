@@ -25,7 +25,7 @@ final class YamlTree {
     /** The most documents taken from one file. */
     static final int MOST_DOCUMENTS = 500;
 
-    private static final YAMLFactory FACTORY = new YAMLFactory();
+    private static final YAMLFactory FACTORY = new TextParser.Factory();
 
     private final Source source;
     private final Problems problems;

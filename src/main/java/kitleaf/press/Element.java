@@ -110,11 +110,22 @@ final class Element {
 
     /** The style handed down, with this element's presentation attributes applied. */
     Style style(Style inherited, Styles styles) throws MarkupException {
+        styles.from(inherited);
+        for (int i = 0; i < attributes.length; i += 2) {
+            if (tag.isPresentation(attributes[i])) {
+                styles.with(attributes[i], attributes[i + 1]);
+            }
+        }
+        Style known = styles.known();
+        return known != null ? known : styles.remember(changed(inherited));
+    }
+
+    private Style changed(Style inherited) throws MarkupException {
         Style style = inherited;
         for (int i = 0; i < attributes.length; i += 2) {
             if (tag.isPresentation(attributes[i])) {
                 try {
-                    style = styles.with(style, attributes[i], attributes[i + 1]);
+                    style = Presentation.apply(style, attributes[i], attributes[i + 1]);
                 } catch (BadValue e) {
                     throw fault("markup.value", attributes[i], name, e.said());
                 }

@@ -3,6 +3,7 @@ package kitleaf.press;
 import java.io.Reader;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -30,14 +31,17 @@ final class MarkupReader {
 
     private final XMLStreamReader xml;
     private final Deque<Element> open = new ArrayDeque<>();
-    /** Where the next tag or text begins: where the last one ended. */
-    private Place place = new Place(1, 1, 0);
+    /** Where the last tag or text begins: where the one before ended. */
+    private Location reached;
+    /** Whether it is one character earlier. */
+    private boolean tooFar;
     private Element element;
 
     MarkupReader(Reader markup) throws XMLStreamException {
         synchronized (READERS) {
             xml = READERS.createXMLStreamReader(markup);
         }
+        reached = xml.getLocation();
     }
 
     /** The JDK's own, whatever else lies on the class path. It takes long to make and makes any number of readers, one at a time. */
@@ -54,11 +58,12 @@ final class MarkupReader {
     /** Goes to the next event; stray white space, comments and processing instructions are skipped. */
     Event next() throws XMLStreamException, MarkupException {
         while (true) {
-            Place reached = Place.of(xml.getLocation());
+            Location before = xml.getLocation();
             boolean afterText = xml.getEventType() == XMLStreamConstants.CHARACTERS;
             int event = advance();
+            reached = before;
             // The JDK's reader has already taken the "<" when it hands over the text before it.
-            place = afterText && event != XMLStreamConstants.CHARACTERS ? reached.before() : reached;
+            tooFar = afterText && event != XMLStreamConstants.CHARACTERS;
             switch (event) {
                 case XMLStreamConstants.START_ELEMENT:
                     start();
@@ -74,9 +79,9 @@ final class MarkupReader {
                 case XMLStreamConstants.END_DOCUMENT:
                     return Event.DONE;
                 case XMLStreamConstants.DTD:
-                    throw new MarkupException(Said.of("markup.doctype"), place);
+                    throw new MarkupException(Said.of("markup.doctype"), place());
                 case XMLStreamConstants.ENTITY_REFERENCE:
-                    throw new MarkupException(Said.of("markup.entity", xml.getLocalName()), place);
+                    throw new MarkupException(Said.of("markup.entity", xml.getLocalName()), place());
                 default:
                     break;
             }
@@ -104,26 +109,27 @@ final class MarkupReader {
 
     /** Where the last event begins. */
     Place place() {
-        return place;
+        Place place = Place.of(reached);
+        return tooFar ? place.before() : place;
     }
 
     private void start() throws MarkupException {
         String name = xml.getLocalName();
         Vocabulary.Tag tag = Vocabulary.tag(name);
         if (tag == null) {
-            throw new MarkupException(Hint.of("markup.element", "markup.element.near", name, Vocabulary.elements(), ""), place);
+            throw new MarkupException(Hint.of("markup.element", "markup.element.near", name, Vocabulary.elements(), ""), place());
         }
         if (open.isEmpty()) {
             if (!name.equals("document")) {
-                throw new MarkupException(Said.of("markup.begins", name), place);
+                throw new MarkupException(Said.of("markup.begins", name), place());
             }
         } else if (!open.peek().tag().allows(name)) {
-            throw new MarkupException(Said.of("markup.inside", name, open.peek().name()), place);
+            throw new MarkupException(Said.of("markup.inside", name, open.peek().name()), place());
         }
         if (open.size() == DEEPEST) {
-            throw new MarkupException(Said.of("markup.deep", DEEPEST), place);
+            throw new MarkupException(Said.of("markup.deep", DEEPEST), place());
         }
-        element = new Element(name, tag, attributes(name, tag), place);
+        element = new Element(name, tag, attributes(name, tag), place());
         open.push(element);
     }
 
@@ -133,7 +139,7 @@ final class MarkupReader {
             String attribute = xml.getAttributeLocalName(i);
             if (!tag.takes(attribute)) {
                 throw new MarkupException(Hint.of("markup.attribute", "markup.attribute.near", attribute,
-                        tag.attributes(), name), place);
+                        tag.attributes(), name), place());
             }
             attributes[2 * i] = attribute;
             attributes[2 * i + 1] = xml.getAttributeValue(i);
@@ -154,6 +160,6 @@ final class MarkupReader {
             return false;
         }
         String quoted = stray.length() > QUOTED ? stray.substring(0, QUOTED) + "..." : stray;
-        throw new MarkupException(Said.of("markup.stray", quoted), place);
+        throw new MarkupException(Said.of("markup.stray", quoted), place());
     }
 }

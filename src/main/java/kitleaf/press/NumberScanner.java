@@ -24,6 +24,30 @@ final class NumberScanner {
 
     /** The one number that the whole text is, white space around it allowed. */
     static double whole(String text) throws BadValue {
+        long whole = 0;
+        int digits = 0;
+        int point = -1;
+        int sign = text.startsWith("-") ? 1 : 0;
+        for (int i = sign; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (isDigit(c) && digits < EXACT_DIGITS) {
+                whole = whole * 10 + (c - '0');
+                digits++;
+            } else if (c == '.' && point < 0) {
+                point = i;
+            } else {
+                return scanned(text);
+            }
+        }
+        double number = point < 0 ? whole : whole / TENS[text.length() - point - 1];
+        if (digits == 0 || number > MOST) {
+            return scanned(text);
+        }
+        return sign == 1 ? -number : number;
+    }
+
+    /** The same, of a number with an exponent, with space around it or wrong: few are. */
+    private static double scanned(String text) throws BadValue {
         NumberScanner scanner = new NumberScanner(text.strip());
         double number = scanner.number();
         if (scanner.at != scanner.text.length()) {

@@ -23,8 +23,8 @@ record SetText(List<SetRun> runs, boolean cut, String whole, String kept, List<G
         if (cut) {
             warnings.cut(page, whole, kept);
         }
-        for (Glyph glyph : missing) {
-            warnings.missing(page, glyph);
+        for (int i = 0; i < missing.size(); i++) {
+            warnings.missing(page, missing.get(i));
         }
     }
 }

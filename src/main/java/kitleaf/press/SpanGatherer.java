@@ -9,14 +9,44 @@ import java.util.List;
  */
 final class SpanGatherer {
 
-    private final List<Span> spans = new ArrayList<>();
-    private final StringBuilder text = new StringBuilder();
+    /** All there is so far, where it came at once and has nothing to collapse, as nearly always; then there are no spans yet. */
+    private Span only;
+    private List<Span> spans;
+    private StringBuilder text;
     private Style style;
     /** The style of a white space that waits for text to follow it, or null. */
     private Style spaceDue;
     private boolean begun;
 
-    void add(CharSequence more, Style in) {
+    void add(String more, Style in) {
+        if (spans == null) {
+            if (only == null && collapsed(more)) {
+                only = new Span(more, in);
+                return;
+            }
+            spans = new ArrayList<>();
+            text = new StringBuilder();
+            if (only != null) {
+                gather(only.text(), only.style());
+            }
+        }
+        gather(more, in);
+    }
+
+    /** Whether a text begins and ends with something to see and has no white space but single blanks. */
+    private static boolean collapsed(String text) {
+        boolean blank = true;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\t' || c == '\n' || c == '\r' || c == ' ' && blank) {
+                return false;
+            }
+            blank = c == ' ';
+        }
+        return !blank;
+    }
+
+    private void gather(String more, Style in) {
         if (style != null && style != in) {
             close();
         }
@@ -36,6 +66,9 @@ final class SpanGatherer {
     }
 
     List<Span> spans() {
+        if (spans == null) {
+            return only == null ? List.of() : List.of(only);
+        }
         close();
         return List.copyOf(spans);
     }

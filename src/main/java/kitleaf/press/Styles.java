@@ -1,44 +1,85 @@
 package kitleaf.press;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The styles of one document. Attributes that change a style as they did before give the very style they gave then: a sheet says the
- * same few over and over, and what is set in the same style can be known by it.
+ * The styles of one document, each kept once: a sheet says the same few over and over, and what is set in the same style can be known
+ * by it. What an element changes is looked up as a whole, in a question that is used again each time.
  */
 final class Styles {
 
-    /** So many are remembered, then all are let go; swatches alone may have a colour each. */
+    /** So many changes are remembered, then all are let go; swatches alone may have a colour each. */
     private static final int MOST = 1_000;
 
     private final Map<Change, Style> known = new HashMap<>();
+    private final Map<Style, Style> all = new HashMap<>();
+    private final Change asked = new Change();
 
-    /** The style with one presentation attribute applied. */
-    Style with(Style from, String attribute, String value) throws BadValue {
-        Change change = new Change(from, attribute, value);
-        Style style = known.get(change);
-        if (style == null) {
-            style = Presentation.apply(from, attribute, value);
-            if (known.size() == MOST) {
-                known.clear();
-            }
-            known.put(change, style);
-        }
-        return style;
+    /** Begins a question: what becomes of a style. */
+    Styles from(Style style) {
+        asked.from = style;
+        asked.length = 0;
+        return this;
     }
 
-    private record Change(Style from, String attribute, String value) {
+    /** With one presentation attribute more. */
+    void with(String attribute, String value) {
+        asked.add(attribute);
+        asked.add(value);
+    }
+
+    /** The style that the change asked for gave before; null if it was never asked for. */
+    Style known() {
+        return asked.length == 0 ? asked.from : known.get(asked);
+    }
+
+    /** Remembers what the change asked for gives; it, or an equal one that was there before. */
+    Style remember(Style style) {
+        if (known.size() == MOST) {
+            known.clear();
+            all.clear();
+        }
+        Style kept = all.computeIfAbsent(style, same -> same);
+        known.put(asked.copy(), kept);
+        return kept;
+    }
+
+    /** A style and the attributes that change it, names and values by turns. */
+    private static final class Change {
+
+        private Style from;
+        private String[] attributes = new String[8];
+        private int length;
+
+        void add(String part) {
+            if (length == attributes.length) {
+                attributes = Arrays.copyOf(attributes, 2 * length);
+            }
+            attributes[length++] = part;
+        }
+
+        Change copy() {
+            Change copy = new Change();
+            copy.from = from;
+            copy.attributes = Arrays.copyOf(attributes, length);
+            copy.length = length;
+            return copy;
+        }
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Change change && from == change.from && attribute.equals(change.attribute)
-                    && value.equals(change.value);
+            return other instanceof Change change && from == change.from && Arrays.equals(attributes, 0, length, change.attributes, 0, change.length);
         }
 
         @Override
         public int hashCode() {
-            return (System.identityHashCode(from) * 31 + attribute.hashCode()) * 31 + value.hashCode();
+            int hash = System.identityHashCode(from);
+            for (int i = 0; i < length; i++) {
+                hash = 31 * hash + attributes[i].hashCode();
+            }
+            return hash;
         }
     }
 }
