@@ -102,8 +102,8 @@ public final class BasketReader {
         allPieces = naming.none();
         Recurring recurring = new Recurring();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        (files.size() < MANY ? files.stream() : files.parallelStream()).map(file -> inside(file, basket, settings, recurring)).toList()
-                .forEach(this::gather);
+        Function<Path, ReadFile> reader = file -> inside(file, basket, settings, recurring);
+        (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
         }

@@ -18,11 +18,31 @@ final class ContentBytes {
     /** Below this a number's whole part is an int; no place on a page comes near. */
     private static final double LARGE = 1e9;
 
+    /** A sign, nine digits, a point, six digits and a space, with one to spare. */
+    private static final int LONGEST = 19;
+
+    private static final int TEN = 10;
+
+    /** Numbers below this are written from a table: dividing digit by digit takes longer than all else on a page. */
+    private static final int DIGITS_FROM = 1_000;
+    private static final byte[] DIGITS = threes();
+
     private byte[] bytes;
     private int length;
 
     ContentBytes(int expected) {
         bytes = new byte[expected];
+    }
+
+    /** 000 to 999, one after another. */
+    private static byte[] threes() {
+        byte[] digits = new byte[3 * DIGITS_FROM];
+        for (int number = 0; number < DIGITS_FROM; number++) {
+            digits[3 * number] = (byte) ('0' + number / (TEN * TEN));
+            digits[3 * number + 1] = (byte) ('0' + number / TEN % TEN);
+            digits[3 * number + 2] = (byte) ('0' + number % TEN);
+        }
+        return digits;
     }
 
     int length() {
@@ -36,25 +56,23 @@ final class ContentBytes {
 
     /** A single character below 128. */
     ContentBytes add(char c) {
-        if (length == bytes.length) {
-            bytes = Arrays.copyOf(bytes, 2 * length);
-        }
+        room(1);
         bytes[length++] = (byte) c;
         return this;
     }
 
     /** Characters below 128. */
     ContentBytes add(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            add(text.charAt(i));
+        int more = text.length();
+        room(more);
+        for (int i = 0; i < more; i++) {
+            bytes[length++] = (byte) text.charAt(i);
         }
         return this;
     }
 
     ContentBytes add(byte[] more) {
-        while (length + more.length > bytes.length) {
-            bytes = Arrays.copyOf(bytes, 2 * bytes.length);
-        }
+        room(more.length);
         System.arraycopy(more, 0, bytes, length, more.length);
         length += more.length;
         return this;
@@ -84,25 +102,58 @@ final class ContentBytes {
             whole++;
             rest = 0;
         }
+        room(LONGEST);
         if (number < 0 && (whole > 0 || rest > 0)) {
-            add('-');
+            bytes[length++] = '-';
         }
         whole(whole);
         if (rest != 0) {
-            add('.');
-            for (int digit = one / 10; rest != 0; digit /= 10) {
-                add((char) ('0' + rest / digit));
-                rest %= digit;
+            bytes[length++] = '.';
+            if (one == PLAIN) {
+                digits(rest);
+            } else {
+                // Five digits are three and two.
+                digits(rest / (TEN * TEN));
+                digits(rest % (TEN * TEN) * TEN);
+                length--;
+            }
+            while (bytes[length - 1] == '0') {
+                length--;
             }
         }
-        return add(' ');
+        bytes[length++] = ' ';
+        return this;
     }
 
     private void whole(int number) {
-        if (number >= 10) {
-            whole(number / 10);
+        if (number < TEN) {
+            bytes[length++] = (byte) ('0' + number);
+        } else if (number < DIGITS_FROM) {
+            int at = 3 * number;
+            if (number >= TEN * TEN) {
+                bytes[length++] = DIGITS[at];
+            }
+            bytes[length++] = DIGITS[at + 1];
+            bytes[length++] = DIGITS[at + 2];
+        } else {
+            whole(number / DIGITS_FROM);
+            digits(number % DIGITS_FROM);
         }
-        add((char) ('0' + number % 10));
+    }
+
+    /** Three digits, noughts before them. */
+    private void digits(int number) {
+        int at = 3 * number;
+        bytes[length] = DIGITS[at];
+        bytes[length + 1] = DIGITS[at + 1];
+        bytes[length + 2] = DIGITS[at + 2];
+        length += 3;
+    }
+
+    private void room(int more) {
+        if (length + more > bytes.length) {
+            bytes = Arrays.copyOf(bytes, Math.max(2 * bytes.length, length + more));
+        }
     }
 
     byte[] toBytes() {

@@ -15,15 +15,17 @@ final class Element {
 
     private final String name;
     private final Vocabulary.Tag tag;
-    /** Names and values by turns, in the order written, so that the first fault is always the same one; a map costs more than so few are worth. */
-    private final String[] attributes;
+    /** In the order written, so that the first fault is always the same one; a map costs more than so few are worth. */
+    private final Vocabulary.Attribute[] attributes;
+    private final String[] values;
     private final Place place;
 
-    /** Takes the attributes as names and values by turns, and keeps the array. */
-    Element(String name, Vocabulary.Tag tag, String[] attributes, Place place) {
+    /** Takes the attributes and their values, and keeps the arrays. */
+    Element(String name, Vocabulary.Tag tag, Vocabulary.Attribute[] attributes, String[] values, Place place) {
         this.name = name;
         this.tag = tag;
         this.attributes = attributes;
+        this.values = values;
         this.place = place;
     }
 
@@ -62,12 +64,20 @@ final class Element {
     /** A length or coordinate, 0 when not given, as in SVG. */
     double number(String attribute) throws MarkupException {
         String text = find(attribute);
-        return text == null ? 0 : value(attribute, text, NumberScanner::whole);
+        try {
+            return text == null ? 0 : NumberScanner.whole(text);
+        } catch (BadValue e) {
+            throw fault("markup.value", attribute, name, e.said());
+        }
     }
 
     /** A length that must be given and may not be negative. */
     double neededLength(String attribute) throws MarkupException {
-        return value(attribute, neededText(attribute), Presentation::notNegative);
+        try {
+            return Presentation.notNegative(neededText(attribute));
+        } catch (BadValue e) {
+            throw fault("markup.value", attribute, name, e.said());
+        }
     }
 
     /** A whole number from least to most, or the one that holds when none is given. */
@@ -91,12 +101,8 @@ final class Element {
 
     /** A given attribute's value in its own syntax. */
     <T> T value(String attribute, Syntax<T> syntax) throws MarkupException {
-        return value(attribute, find(attribute), syntax);
-    }
-
-    private <T> T value(String attribute, String text, Syntax<T> syntax) throws MarkupException {
         try {
-            return syntax.read(text);
+            return syntax.read(find(attribute));
         } catch (BadValue e) {
             throw fault("markup.value", attribute, name, e.said());
         }
@@ -105,15 +111,15 @@ final class Element {
     /** What is handed down, with this element's own transform in it. */
     Transform transform(Transform outer) throws MarkupException {
         String text = find("transform");
-        return text == null ? outer : outer.with(value("transform", text, TransformSyntax::read));
+        return text == null ? outer : outer.with(value("transform", TransformSyntax::read));
     }
 
     /** The style handed down, with this element's presentation attributes applied. */
     Style style(Style inherited, Styles styles) throws MarkupException {
         styles.from(inherited);
-        for (int i = 0; i < attributes.length; i += 2) {
-            if (tag.isPresentation(attributes[i])) {
-                styles.with(attributes[i], attributes[i + 1]);
+        for (int i = 0; i < attributes.length; i++) {
+            if (attributes[i].presentation()) {
+                styles.with(attributes[i].name(), values[i]);
             }
         }
         Style known = styles.known();
@@ -122,12 +128,12 @@ final class Element {
 
     private Style changed(Style inherited) throws MarkupException {
         Style style = inherited;
-        for (int i = 0; i < attributes.length; i += 2) {
-            if (tag.isPresentation(attributes[i])) {
+        for (int i = 0; i < attributes.length; i++) {
+            if (attributes[i].presentation()) {
                 try {
-                    style = Presentation.apply(style, attributes[i], attributes[i + 1]);
+                    style = Presentation.apply(style, attributes[i].name(), values[i]);
                 } catch (BadValue e) {
-                    throw fault("markup.value", attributes[i], name, e.said());
+                    throw fault("markup.value", attributes[i].name(), name, e.said());
                 }
             }
         }
@@ -135,9 +141,10 @@ final class Element {
     }
 
     private String find(String attribute) {
-        for (int i = 0; i < attributes.length; i += 2) {
-            if (attributes[i].equals(attribute)) {
-                return attributes[i + 1];
+        for (int i = 0; i < attributes.length; i++) {
+            // Literals both: the same name is the same string (Java Language Specification, 3.10.5).
+            if (attributes[i].name() == attribute) {
+                return values[i];
             }
         }
         return null;

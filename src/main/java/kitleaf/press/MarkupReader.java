@@ -129,22 +129,20 @@ final class MarkupReader {
         if (open.size() == DEEPEST) {
             throw new MarkupException(Said.of("markup.deep", DEEPEST), place());
         }
-        element = new Element(name, tag, attributes(name, tag), place());
-        open.push(element);
-    }
-
-    private String[] attributes(String name, Vocabulary.Tag tag) throws MarkupException {
-        String[] attributes = new String[2 * xml.getAttributeCount()];
-        for (int i = 0; 2 * i < attributes.length; i++) {
+        int count = xml.getAttributeCount();
+        Vocabulary.Attribute[] attributes = new Vocabulary.Attribute[count];
+        String[] values = new String[count];
+        for (int i = 0; i < count; i++) {
             String attribute = xml.getAttributeLocalName(i);
-            if (!tag.takes(attribute)) {
+            attributes[i] = tag.attribute(attribute);
+            if (attributes[i] == null) {
                 throw new MarkupException(Hint.of("markup.attribute", "markup.attribute.near", attribute,
                         tag.attributes(), name), place());
             }
-            attributes[2 * i] = attribute;
-            attributes[2 * i + 1] = xml.getAttributeValue(i);
+            values[i] = xml.getAttributeValue(i);
         }
-        return attributes;
+        element = new Element(name, tag, attributes, values, place());
+        open.push(element);
     }
 
     private boolean isText() throws MarkupException {

@@ -75,6 +75,14 @@ final class NumberScanner {
         return text.charAt(at++);
     }
 
+    /** All up to a character, which is not taken, or to the end. */
+    String before(char c) {
+        int start = at;
+        int end = text.indexOf(c, at);
+        at = end < 0 ? text.length() : end;
+        return text.substring(start, at);
+    }
+
     void skipSpace() {
         while (at < text.length() && isSpace(text.charAt(at))) {
             at++;

@@ -99,7 +99,7 @@ final class PageArtist {
 
     private static double radius(Element element, String own, String other, double most) throws MarkupException {
         String given = element.has(own) ? own : other;
-        return element.has(given) ? Math.min(element.value(given, Presentation::notNegative), most) : 0;
+        return element.has(given) ? Math.min(element.neededLength(given), most) : 0;
     }
 
     private void line(Element element, Scope scope) throws MarkupException {

@@ -24,11 +24,7 @@ final class TransformSyntax {
     }
 
     private static Transform one(NumberScanner scanner, String text) throws BadValue {
-        StringBuilder name = new StringBuilder();
-        while (!scanner.atEnd() && scanner.peek() != '(') {
-            name.append(scanner.take());
-        }
-        String word = name.toString().strip();
+        String word = scanner.before('(').strip();
         if (!NAMES.contains(word)) {
             throw new BadValue(Hint.of("transform.unknown", "transform.unknown.near", word, NAMES, ""));
         }

@@ -48,20 +48,27 @@ final class Vocabulary {
 
     private static final Set<String> WORDED = Set.of("text", "tspan", "code");
 
+    /**
+     * An attribute of an element.
+     *
+     * @param name the very string that stands in this program, so that names can be told apart by identity
+     * @param presentation whether it changes the style
+     */
+    record Attribute(String name, boolean presentation) { }
+
     /** One element, with what it takes at hand: every tag of every sheet is looked up here. */
     static final class Tag {
 
         private final Set<String> children;
-        /** The attributes, and whether each is for presentation. */
-        private final Map<String, Boolean> attributes = new HashMap<>();
+        private final Map<String, Attribute> attributes = new HashMap<>();
         private final boolean worded;
 
         private Tag(String name) {
             children = new HashSet<>(CHILDREN.getOrDefault(name, Set.of()));
             worded = WORDED.contains(name);
-            OWN.get(name).forEach(own -> attributes.put(own, false));
+            OWN.get(name).forEach(own -> attributes.put(own, new Attribute(own, false)));
             (PRESENTED.contains(name) ? PRESENTATION : name.equals("tspan") ? SPAN : Set.<String>of())
-                    .forEach(presentation -> attributes.put(presentation, true));
+                    .forEach(presentation -> attributes.put(presentation, new Attribute(presentation, true)));
         }
 
         boolean allows(String child) {
@@ -73,11 +80,8 @@ final class Vocabulary {
             return worded;
         }
 
-        boolean takes(String attribute) {
-            return attributes.containsKey(attribute);
-        }
-
-        boolean isPresentation(String attribute) {
+        /** The attribute of that name, or null. */
+        Attribute attribute(String attribute) {
             return attributes.get(attribute);
         }
 

@@ -2,6 +2,7 @@ package kitleaf.press;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
@@ -30,6 +31,20 @@ class ContentBytesTests {
         assertEquals("10.191 ", place(10.19112));
         assertEquals("10.19112 ", number(10.19112));
         assertEquals("0.001 ", place(0.0006));
+    }
+
+    /** Against the JDK's decimals. */
+    @Test
+    void every_digit_is_written() {
+        for (int i = -1_200_000; i < 13_000_000; i += i < 13_000 && i > -13_000 ? 1 : 997) {
+            assertEquals(plain(BigDecimal.valueOf(i, 3)), place(i / 1e3));
+            assertEquals(plain(BigDecimal.valueOf(i, 5)), number(i / 1e5));
+            assertEquals(plain(BigDecimal.valueOf(12L * i, 1)), number(12L * i / 10.0));
+        }
+    }
+
+    private static String plain(BigDecimal number) {
+        return (number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString()) + " ";
     }
 
     @Test
