@@ -1,14 +1,15 @@
 package kitleaf.press;
 
+import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.Reader;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 import kitleaf.words.Said;
+import org.codehaus.stax2.XMLInputFactory2;
+import org.codehaus.stax2.XMLStreamReader2;
 
 /**
  * Reads page markup as a stream and lets through only what the vocabulary knows, where it may stand.
@@ -27,44 +28,33 @@ final class MarkupReader {
     /** How much of a stray text a message quotes. */
     private static final int QUOTED = 40;
 
-    private static final XMLInputFactory READERS = readers();
+    private static final XMLInputFactory2 READERS = readers();
 
-    private final XMLStreamReader xml;
+    private final XMLStreamReader2 xml;
     private final Deque<Element> open = new ArrayDeque<>();
-    /** Where the last tag or text begins: where the one before ended. */
-    private Location reached;
-    /** Whether it is one character earlier. */
-    private boolean tooFar;
     private Element element;
 
+    /** Reads the beginning at once. */
     MarkupReader(Reader markup) throws XMLStreamException {
-        synchronized (READERS) {
-            xml = READERS.createXMLStreamReader(markup);
-        }
-        reached = xml.getLocation();
+        xml = (XMLStreamReader2) READERS.createXMLStreamReader(markup);
     }
 
-    /** The JDK's own, whatever else lies on the class path. It takes long to make and makes any number of readers, one at a time. */
-    private static XMLInputFactory readers() {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    /** Makes readers for any number of threads, once it is set up. */
+    private static XMLInputFactory2 readers() {
+        XMLInputFactory2 factory = new InputFactoryImpl();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
-        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+        // Whatever is wrong is told by the step that meets it.
+        factory.setProperty(XMLInputFactory2.P_LAZY_PARSING, false);
         return factory;
     }
 
     /** Goes to the next event; stray white space, comments and processing instructions are skipped. */
     Event next() throws XMLStreamException, MarkupException {
         while (true) {
-            Location before = xml.getLocation();
-            boolean afterText = xml.getEventType() == XMLStreamConstants.CHARACTERS;
-            int event = advance();
-            reached = before;
-            // The JDK's reader has already taken the "<" when it hands over the text before it.
-            tooFar = afterText && event != XMLStreamConstants.CHARACTERS;
-            switch (event) {
+            switch (xml.next()) {
                 case XMLStreamConstants.START_ELEMENT:
                     start();
                     return Event.START;
@@ -88,15 +78,6 @@ final class MarkupReader {
         }
     }
 
-    private int advance() throws XMLStreamException, MarkupException {
-        try {
-            return xml.next();
-        } catch (RuntimeException e) {
-            // The JDK's reader trips over its own messages for some odd document types.
-            throw new MarkupException(Said.of("markup.not-xml"), Place.of(xml.getLocation()));
-        }
-    }
-
     /** The element of the last start or end. */
     Element element() {
         return element;
@@ -109,12 +90,11 @@ final class MarkupReader {
 
     /** Where the last event begins. */
     Place place() {
-        Place place = Place.of(reached);
-        return tooFar ? place.before() : place;
+        return Place.of(xml.getLocationInfo().getStartLocation());
     }
 
     private void start() throws MarkupException {
-        String name = xml.getLocalName();
+        String name = name(xml.getPrefix(), xml.getLocalName());
         Vocabulary.Tag tag = Vocabulary.tag(name);
         if (tag == null) {
             throw new MarkupException(Hint.of("markup.element", "markup.element.near", name, Vocabulary.elements(), ""), place());
@@ -129,11 +109,15 @@ final class MarkupReader {
         if (open.size() == DEEPEST) {
             throw new MarkupException(Said.of("markup.deep", DEEPEST), place());
         }
+        if (xml.getNamespaceCount() > 0) {
+            // Where no prefix is declared there is none but XML's own.
+            throw new MarkupException(Hint.of("markup.attribute", "markup.attribute.near", "xmlns", tag.attributes(), name), place());
+        }
         int count = xml.getAttributeCount();
         Vocabulary.Attribute[] attributes = new Vocabulary.Attribute[count];
         String[] values = new String[count];
         for (int i = 0; i < count; i++) {
-            String attribute = xml.getAttributeLocalName(i);
+            String attribute = name(xml.getAttributePrefix(i), xml.getAttributeLocalName(i));
             attributes[i] = tag.attribute(attribute);
             if (attributes[i] == null) {
                 throw new MarkupException(Hint.of("markup.attribute", "markup.attribute.near", attribute,
@@ -143,6 +127,10 @@ final class MarkupReader {
         }
         element = new Element(name, tag, attributes, values, place());
         open.push(element);
+    }
+
+    private static String name(String prefix, String local) {
+        return prefix == null || prefix.isEmpty() ? local : prefix + ":" + local;
     }
 
     private boolean isText() throws MarkupException {

@@ -23,6 +23,8 @@ public final class Press {
     private final Styles styles = new Styles();
     private final GlyphCodes codes = new GlyphCodes();
     private final Compositor compositor = new Compositor(codes);
+    /** Null until the beginning has been read. */
+    private MarkupReader reader;
     private Bindery bindery;
     private int pages;
     private Forme forme;
@@ -54,13 +56,14 @@ public final class Press {
         try {
             return press.run();
         } catch (XMLStreamException e) {
+            Place place = press.place(e);
             if (source.tooLong()) {
-                throw new MarkupException(Said.of("markup.endless", MarkupSource.MOST_A_PAGE / 1_000_000), Place.of(e.getLocation()));
+                throw new MarkupException(Said.of("markup.endless", MarkupSource.MOST_A_PAGE / 1_000_000), place);
             }
             if (source.failure().isPresent()) {
                 throw source.failure().get();
             }
-            throw new MarkupException(Said.of("markup.xml", reason(e)), Place.of(e.getLocation()));
+            throw new MarkupException(Said.of("markup.xml", reason(e)), place);
         } catch (ExceptionConverter e) {
             if (sink.failure().isPresent()) {
                 throw sink.failure().get();
@@ -74,7 +77,7 @@ public final class Press {
     }
 
     private PressReport run() throws XMLStreamException, MarkupException, IOException {
-        MarkupReader reader = new MarkupReader(source);
+        reader = new MarkupReader(source);
         Element root = null;
         for (MarkupReader.Event event = reader.next(); event != MarkupReader.Event.DONE; event = reader.next()) {
             Element element = reader.element();
@@ -139,13 +142,17 @@ public final class Press {
         }
     }
 
-    /** The XML reader's own words, without its line and column. */
+    private Place place(XMLStreamException e) {
+        return e.getLocation() != null ? Place.of(e.getLocation()) : reader != null ? reader.place() : new Place(1, 1, 0);
+    }
+
+    /** The XML reader's own words, without its line and column, which it adds on a line of their own. */
     private static Object reason(XMLStreamException e) {
         String message = e.getMessage();
         if (message == null) {
             return Said.of("markup.unreadable");
         }
-        int words = message.indexOf("Message: ");
-        return words < 0 ? message : message.substring(words + "Message: ".length()).strip();
+        int place = message.indexOf("\n at [");
+        return (place < 0 ? message : message.substring(0, place)).strip();
     }
 }

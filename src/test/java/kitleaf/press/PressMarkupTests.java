@@ -33,7 +33,11 @@ class PressMarkupTests {
     @CsvSource(delimiter = '|', textBlock = """
             <rekt/>                                    | "rekt" is not an element of the page markup; did you mean "rect"?
             <RECT width="1" height="1"/>               | "RECT" is not an element of the page markup; did you mean "rect"?
-            <svg:rect/>                                | "svg:rect" is not an element of the page markup
+            <svg:rect/>                                | this is not well-formed XML: Unbound namespace prefix 'svg' (for element name 'svg:rect')
+            <xml:rect/>                                | "xml:rect" is not an element of the page markup
+            <g xmlns="http://www.w3.org/2000/svg"/>    | "xmlns" is not an attribute of "g"
+            <g xmlns:s="http://www.w3.org/2000/svg"/>  | "xmlns" is not an attribute of "g"
+            <g xml:fill="#fff"/>                       | "xml:fill" is not an attribute of "g"
             <ellipse/>                                 | "ellipse" is not an element of the page markup
             <page width="1" height="1"/>               | "page" cannot stand in "page"
             <tspan/>                                   | "tspan" cannot stand in "page"
