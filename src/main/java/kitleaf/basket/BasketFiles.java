@@ -66,9 +66,9 @@ final class BasketFiles {
      * Whether a file lies in a basket, whatever links lead to it; if not, that is told. Where neither can be followed,
      * reading it will tell more.
      */
-    static boolean inside(Path basket, Path file, Problems problems) {
+    static boolean inside(Fence basket, Path file, Problems problems) {
         try {
-            if (file.toRealPath().startsWith(basket.toRealPath())) {
+            if (basket.holds(file)) {
                 return true;
             }
             problems.add(shown(file), Fault.of("file.link"));

@@ -58,7 +58,7 @@ public final class BasketReader {
     public static Optional<Locale> language(Path basket) {
         Path file = basket.resolve(BasketFiles.SETTINGS);
         Problems untold = new Problems();
-        return Files.exists(file) && BasketFiles.inside(basket, file, untold)
+        return Files.exists(file) && BasketFiles.inside(new Fence(basket), file, untold)
                 ? SourceReader.read(file, BasketFiles.shown(file), untold).flatMap(LanguageLine::in) : Optional.empty();
     }
 
@@ -102,7 +102,8 @@ public final class BasketReader {
         allPieces = naming.none();
         Recurring recurring = new Recurring();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        Function<Path, ReadFile> reader = file -> inside(file, basket, settings, recurring);
+        Fence fence = new Fence(basket);
+        Function<Path, ReadFile> reader = file -> inside(file, basket, fence, settings, recurring);
         (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
@@ -125,7 +126,7 @@ public final class BasketReader {
         if (!Files.exists(file)) {
             return usual();
         }
-        Optional<Source> source = BasketFiles.inside(basket, file, problems)
+        Optional<Source> source = BasketFiles.inside(new Fence(basket), file, problems)
                 ? SourceReader.read(file, BasketFiles.shown(file), problems) : Optional.empty();
         if (source.isEmpty()) {
             return Settings.UNREAD;
@@ -171,9 +172,9 @@ public final class BasketReader {
     }
 
     /** Reads one file of a folder, unless it leads out of it. */
-    private static ReadFile inside(Path file, Path basket, Settings settings, Recurring recurring) {
+    private static ReadFile inside(Path file, Path basket, Fence fence, Settings settings, Recurring recurring) {
         Problems problems = new Problems();
-        return BasketFiles.inside(basket, file, problems) ? pieces(file, basket, settings, recurring)
+        return BasketFiles.inside(fence, file, problems) ? pieces(file, basket, settings, recurring)
                 : ReadFile.lost(problems);
     }
 

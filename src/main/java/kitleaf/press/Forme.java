@@ -1,8 +1,12 @@
 package kitleaf.press;
 
+import com.lowagie.text.pdf.ByteBuffer;
 import com.lowagie.text.pdf.PdfContentByte;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** One page's set type and outlines, locked up and ready to be bound: laid by one thread, and then taken by another. */
 final class Forme {
@@ -60,11 +64,25 @@ final class Forme {
         return fresh;
     }
 
+    private static byte[] name(Face face, PdfContentByte canvas) {
+        ByteBuffer written = canvas.getInternalBuffer();
+        int from = written.size();
+        canvas.setFontAndSize(face.font(), 1);
+        return Arrays.copyOfRange(written.getBuffer(), from, written.size());
+    }
+
     void drawOn(PdfContentByte canvas) {
         int from = 0;
+        // OpenPDF names a font for the page when it is first asked, and writes the same each time.
+        Map<Face, byte[]> named = new HashMap<>();
         for (Turn turn : turns) {
             content.copyTo(canvas, from, turn.place());
-            canvas.setFontAndSize(turn.face().font(), 1);
+            byte[] name = named.get(turn.face());
+            if (name == null) {
+                named.put(turn.face(), name(turn.face(), canvas));
+            } else {
+                canvas.getInternalBuffer().append(name, 0, name.length);
+            }
             from = turn.place();
         }
         content.copyTo(canvas, from, content.length());

@@ -22,7 +22,7 @@ final class Glyphs {
 
     /** The text's glyphs from left to right; white space is taken as it is, the text brought to NFC. */
     static List<Glyph> of(String text, Type type) {
-        String composed = Normalizer.isNormalized(text, Normalizer.Form.NFC) ? text
+        String composed = isPlain(text) || Normalizer.isNormalized(text, Normalizer.Form.NFC) ? text
                 : Normalizer.normalize(text, Normalizer.Form.NFC);
         Glyphs all = new Glyphs(type);
         int at = 0;
@@ -30,6 +30,17 @@ final class Glyphs {
             at = all.next(composed, at);
         }
         return all.glyphs;
+    }
+
+    /** Whether all of it is surely in NFC: Latin without marks of their own, punctuation, arrows, signs (UAX #15, the quick check). */
+    static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= FIRST_MARK && !(c >= '\u2010' && c <= '\u206f') && !(c >= '\u2190' && c <= '\u2328') && !(c >= '\u2400' && c <= '\u27bf')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private int next(String text, int at) {

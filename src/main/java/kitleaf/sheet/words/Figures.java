@@ -22,6 +22,12 @@ public final class Figures {
     private static final char FRACTION_SLASH = '\u2044';
     private static final double INCH_MM = 25.4;
 
+    private static final double[] TENS = {1, 10, 100, 1_000};
+    /** Below this, a product of doubles is off by far less than {@link #UNSURE}. */
+    private static final double SURE = 1e6;
+    /** As near to a half as this, all digits decide which way a number is rounded. */
+    private static final double UNSURE = 1e-6;
+
     private final Units first;
     private final Words words;
 
@@ -67,8 +73,29 @@ public final class Figures {
 
     /** A number to so many places, without trailing noughts. */
     public String decimal(double value, int places) {
+        double parts = Math.abs(value) * TENS[Math.min(places, TENS.length - 1)];
+        double rest = parts - Math.floor(parts);
+        if (places < TENS.length && parts < SURE && Math.abs(rest - 0.5) > UNSURE) {
+            return decimal(value < 0, Math.round(parts), places);
+        }
         BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
         return written(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    }
+
+    /** So many tenths, hundredths or thousandths, without trailing noughts. */
+    private String decimal(boolean negative, long parts, int places) {
+        long kept = parts;
+        int left = places;
+        while (left > 0 && kept % 10 == 0) {
+            kept /= 10;
+            left--;
+        }
+        String digits = Long.toString(kept);
+        if (left > 0) {
+            digits = "0".repeat(Math.max(0, left + 1 - digits.length())) + digits;
+            digits = digits.substring(0, digits.length() - left) + words.say("number.decimal") + digits.substring(digits.length() - left);
+        }
+        return negative && parts > 0 ? "-" + digits : digits;
     }
 
     /** A number to so many places, noughts and all. */

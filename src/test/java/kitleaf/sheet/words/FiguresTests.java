@@ -3,7 +3,12 @@ package kitleaf.sheet.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import kitleaf.basket.Units;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -44,5 +49,25 @@ class FiguresTests {
             read += fraction.length == 2 ? Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]) : Double.parseDouble(part);
         }
         assertTrue(Math.abs(read * 25.4 - mm) <= 25.4 / 32 + 1e-9, written);
+    }
+
+    /** Against the JDK's exact decimals: a number a hair off a half, as 2.675 is in binary, goes the way its digits say. */
+    @Test
+    void decimals_are_rounded_by_all_their_digits() {
+        Figures figures = new Figures(Units.CM, SheetWords.in(Locale.ENGLISH));
+        Random random = new Random(3);
+        List<Double> values = new ArrayList<>(List.of(0.0, -0.0, 0.25, 2.675, 1.005, 0.05, 0.049999999, -0.04, -0.05, 9.9999, 1e7 + 0.25, 123456.05, -1e-9));
+        for (int i = 0; i < 20_000; i++) {
+            double half = (random.nextInt(200_000) + 0.5) / Math.pow(10, random.nextInt(4));
+            values.add(half);
+            values.add(Math.nextUp(half));
+            values.add(random.nextDouble() * 1_000 - 500);
+        }
+        for (double value : values) {
+            for (int places = 0; places <= 4; places++) {
+                BigDecimal exact = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP);
+                assertEquals(exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString(), figures.decimal(value, places), value + " to " + places);
+            }
+        }
     }
 }
