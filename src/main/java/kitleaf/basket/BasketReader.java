@@ -251,13 +251,13 @@ public final class BasketReader {
      * @param same what is compared; nothing is told of empty texts
      */
     private void told(String fault, Function<PieceReader.ReadPiece, String> own, Function<PieceReader.ReadPiece, String> same) {
-        Map<String, Place> seen = new HashMap<>();
+        Map<String, Spot> seen = new HashMap<>();
         for (PieceReader.ReadPiece piece : pieces) {
             String text = own.apply(piece);
-            Place first = text.isEmpty() ? null : seen.putIfAbsent(same.apply(piece), piece.titlePlace());
+            Spot first = text.isEmpty() ? null : seen.putIfAbsent(same.apply(piece), piece.titleSpot());
             if (first != null) {
-                problems.add(piece.titlePlace(), Fault.of(fault, Quote.bare(text),
-                        Quote.visible(first.source().name().toString()), first.line()));
+                problems.add(piece.titleSpot().problem(Fault.of(fault, Quote.bare(text),
+                        Quote.visible(first.file().toString()), first.line())));
             }
         }
     }

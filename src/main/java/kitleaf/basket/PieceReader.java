@@ -42,7 +42,7 @@ final class PieceReader {
      * @param title what the piece is called, if that could be read, and where that stands
      * @param piece present unless something that must be there is missing or wrong
      */
-    record ReadPiece(String id, Optional<String> title, Place titlePlace, Optional<Piece> piece) {
+    record ReadPiece(String id, Optional<String> title, Spot titleSpot, Optional<Piece> piece) {
     }
 
     ReadPiece read(Node document, String id) {
@@ -50,7 +50,7 @@ final class PieceReader {
         Optional<String> title = fields.flatMap(f -> f.required("piece", new TextForm("Fog bell")));
         Place titlePlace = fields.map(f -> f.placeOf("piece")).orElse(document.place());
         // Kept until all pieces are read, when a great many texts would lie in memory.
-        return new ReadPiece(id, title, titlePlace.alone(), fields.flatMap(f -> read(f, id, title)));
+        return new ReadPiece(id, title, titlePlace.spot(), fields.flatMap(f -> read(f, id, title)));
     }
 
     private Optional<Piece> read(Fields fields, String id, Optional<String> title) {

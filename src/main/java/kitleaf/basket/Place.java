@@ -17,8 +17,8 @@ record Place(Source source, int line, int column, int length) {
     }
 
     /** The same place, for keeping: it holds its own line and lets the rest of the file go. */
-    Place alone() {
-        return new Place(source.only(line), line, column, length);
+    Spot spot() {
+        return new Spot(source.name(), line, column, length, source.line(line).orElse(""));
     }
 
     /** The problem of something being wrong here. */

@@ -16,19 +16,13 @@ final class Source {
     private final int[] characters;
     /** Where each line starts in the text, and where one would start after the last. */
     private final int[] starts;
-    private final int firstLine;
 
     /** A text whose line breaks are LF, CR LF or CR. */
     Source(Path name, String text) {
-        this(name, text, 1);
-    }
-
-    private Source(Path name, String text, int firstLine) {
         this.name = name;
         this.text = text;
         this.characters = text.codePointCount(0, text.length()) == text.length() ? null : text.codePoints().toArray();
         this.starts = starts(text);
-        this.firstLine = firstLine;
     }
 
     private static int[] starts(String text) {
@@ -47,11 +41,6 @@ final class Source {
         return Arrays.copyOf(starts, count);
     }
 
-    /** A source that has only one line of this one, under its own number: what a place needs once the rest has been read. */
-    Source only(int line) {
-        return new Source(name, line(line).orElse(""), line);
-    }
-
     Path name() {
         return name;
     }
@@ -62,7 +51,7 @@ final class Source {
 
     /** The line of that number, from 1; nothing past the end. */
     Optional<String> line(int number) {
-        int index = number - firstLine;
+        int index = number - 1;
         return index >= 0 && index < starts.length - 1 ? Optional.of(line(starts[index], starts[index + 1])) : Optional.empty();
     }
 
@@ -72,7 +61,7 @@ final class Source {
     }
 
     int lineCount() {
-        return firstLine + starts.length - 2;
+        return starts.length - 1;
     }
 
     /** The character at an offset from 0, or -1 past the end. */

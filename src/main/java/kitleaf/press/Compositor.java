@@ -1,9 +1,7 @@
 package kitleaf.press;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Sets text in type: fits it to its box and makes the runs of glyphs that draw it. Much of a sheet is said again on the next label, row
@@ -11,14 +9,14 @@ import java.util.Map;
  */
 final class Compositor {
 
-    /** So many texts are kept, then all are let go; a page has some hundreds. */
-    private static final int STANDING = 1_000;
+    /** So many texts are kept: what most labels share, and what is on a page of another sheet. */
+    private static final int STANDING = 250;
 
     private static final byte[] NOTHING = {};
     private static final byte[] END_ACTUAL_TEXT = new ContentBytes(8).add("EMC\n").toBytes();
 
     private final GlyphCodes codes;
-    private final Map<Copy, SetText> standing = new HashMap<>();
+    private final Lately<Copy, SetText> standing = new Lately<>(STANDING);
 
     Compositor(GlyphCodes codes) {
         this.codes = codes;
@@ -28,9 +26,6 @@ final class Compositor {
         SetText text = standing.get(copy);
         if (text == null) {
             text = compose(copy);
-            if (standing.size() == STANDING) {
-                standing.clear();
-            }
             standing.put(copy, text);
         }
         return text;

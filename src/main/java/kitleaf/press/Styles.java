@@ -1,8 +1,6 @@
 package kitleaf.press;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * The styles of one document, each kept once: a sheet says the same few over and over, and what is set in the same style can be known
@@ -10,11 +8,11 @@ import java.util.Map;
  */
 final class Styles {
 
-    /** So many changes are remembered, then all are let go; swatches alone may have a colour each. */
-    private static final int MOST = 1_000;
+    /** So many changes are remembered; swatches alone may have a colour each. */
+    private static final int MOST = 250;
 
-    private final Map<Change, Style> known = new HashMap<>();
-    private final Map<Style, Style> all = new HashMap<>();
+    private final Lately<Change, Style> known = new Lately<>(MOST, Change::copy);
+    private final Lately<Style, Style> all = new Lately<>(MOST);
     private final Change asked = new Change();
 
     /** Begins a question: what becomes of a style. */
@@ -37,12 +35,12 @@ final class Styles {
 
     /** Remembers what the change asked for gives; it, or an equal one that was there before. */
     Style remember(Style style) {
-        if (known.size() == MOST) {
-            known.clear();
-            all.clear();
+        Style kept = all.get(style);
+        if (kept == null) {
+            kept = style;
+            all.put(style, style);
         }
-        Style kept = all.computeIfAbsent(style, same -> same);
-        known.put(asked.copy(), kept);
+        known.put(asked, kept);
         return kept;
     }
 

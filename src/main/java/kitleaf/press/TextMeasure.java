@@ -1,18 +1,22 @@
 package kitleaf.press;
 
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-
 /** Measures text with the very code that draws it: fallback faces, fractions and line breaks included. */
 public final class TextMeasure {
 
-    /** Layouts ask of the same codes and titles again and again; so many are remembered, then all are let go. */
+    /** Layouts ask of the same codes and titles again and again; of so many the answers are remembered. */
     private static final int REMEMBERED = 500;
 
-    private final Map<Asked, Galley> galleys = new ConcurrentHashMap<>();
+    /** A text in a type. */
+    private record Typed(String text, String family, int weight, double sizePt) { }
 
-    /** A text in a type, as it was asked for. */
-    private record Asked(String text, String family, int weight, double sizePt) { }
+    /** A text in a box of a width. */
+    private record Boxed(Typed typed, double widthMm) { }
+
+    private final Lately<Typed, Double> widthsMm = new Lately<>(REMEMBERED);
+    private final Lately<Boxed, Integer> numbers = new Lately<>(REMEMBERED);
+    /** What was set last, since the next question is often of the same text. */
+    private Typed latest;
+    private Galley galley;
 
     /**
      * The width of a text set as one line, in millimetres; white space is collapsed as in markup.
@@ -23,9 +27,15 @@ public final class TextMeasure {
      * @param sizePt the type size in points, more than 0
      * @throws IllegalArgumentException if the family, weight or size is none of these
      */
-    public double widthMm(String text, String family, int weight, double sizePt) {
-        Galley galley = galley(text, family, weight, sizePt);
-        return galley.widthPt(galley.whole()) / Plate.POINTS_PER_MM;
+    public synchronized double widthMm(String text, String family, int weight, double sizePt) {
+        Typed typed = new Typed(text, family, weight, sizePt);
+        Double known = widthsMm.get(typed);
+        if (known == null) {
+            set(typed);
+            known = galley.widthPt(galley.whole()) / Plate.POINTS_PER_MM;
+            widthsMm.put(typed, known);
+        }
+        return known;
     }
 
     /**
@@ -39,23 +49,24 @@ public final class TextMeasure {
      * @throws IllegalArgumentException if the family, weight or size is none of these, or a single
      *     character is wider than the box
      */
-    public int lines(String text, String family, int weight, double sizePt, double widthMm) {
-        return galley(text, family, weight, sizePt).lines(widthMm * Plate.POINTS_PER_MM, true)
-                .orElseThrow(() -> new IllegalArgumentException("narrower than a character: " + widthMm + " mm"))
-                .size();
+    public synchronized int lines(String text, String family, int weight, double sizePt, double widthMm) {
+        Boxed boxed = new Boxed(new Typed(text, family, weight, sizePt), widthMm);
+        Integer known = numbers.get(boxed);
+        if (known == null) {
+            set(boxed.typed());
+            known = galley.lines(widthMm * Plate.POINTS_PER_MM, true)
+                    .orElseThrow(() -> new IllegalArgumentException("narrower than a character: " + widthMm + " mm"))
+                    .size();
+            numbers.put(boxed, known);
+        }
+        return known;
     }
 
-    private Galley galley(String text, String family, int weight, double sizePt) {
-        Asked asked = new Asked(text, family, weight, sizePt);
-        Galley galley = galleys.get(asked);
-        if (galley == null) {
-            galley = set(text, family, weight, sizePt);
-            if (galleys.size() >= REMEMBERED) {
-                galleys.clear();
-            }
-            galleys.put(asked, galley);
+    private void set(Typed typed) {
+        if (!typed.equals(latest)) {
+            galley = set(typed.text(), typed.family(), typed.weight(), typed.sizePt());
+            latest = typed;
         }
-        return galley;
     }
 
     private static Galley set(String text, String family, int weight, double sizePt) {
