@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack;
+import kitleaf.TextBoxes;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -186,6 +187,37 @@ class TagPrintTests {
         int expected = text.split("How I begin", -1).length - 1;
         assertTrue(expected >= 12, expected + " backs");
         assertEquals(expected, read);
+    }
+
+    /** Names stand beside the codes of all threads, or, where that would make another tag, of none. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"{size: quarter, sides: long-edge}; 12; true", "{size: sixth, sides: long-edge}; 12; true", "{size: quarter}; 4; true",
+        "{size: quarter}; 5; false", "{size: sixth, sides: long-edge}; 13; false"})
+    void names_stand_on_tags_that_have_room_for_all_of_them(String tags, int threads, boolean named) throws IOException {
+        String coloured = threads(threads).replace("colour:", "name: Wet shingle, colour:");
+        byte[] plain = print(Ran.basket(folder.resolve("p"), "tags: " + tags + "\n", PIECE + threads(threads)), "bag-tags");
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: " + tags + "\n", PIECE + coloured), "bag-tags");
+        assertEquals(ReadBack.text(plain, 0).split("ribbon", -1).length, ReadBack.text(pdf, 0).split("ribbon", -1).length, "faces");
+        assertEquals(named ? threads : 0, ReadBack.text(pdf, 0).split("Wet shingle", -1).length - 1);
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            assertEquals(List.of(), TextBoxes.overlaps(ReadBack.letters(pdf, page)));
+        }
+    }
+
+    /** The facts leave room for eight threads on the first tag of large print: one more may not stand alone on the second. */
+    @ParameterizedTest
+    @ValueSource(ints = {9, 10, 17})
+    void no_large_tag_is_for_a_single_thread(int threads) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(threads)), "bag-tags", "--large");
+        List<Integer> tags = new ArrayList<>();
+        for (String face : ReadBack.text(pdf, 0).split("ribbon")) {
+            int held = face.split("\\bN1\\d\\d\\b", -1).length - 1;
+            if (held > 0) {
+                tags.add(held);
+            }
+        }
+        assertEquals(threads, tags.stream().mapToInt(Integer::intValue).sum());
+        assertTrue(tags.size() > 1 && tags.stream().allMatch(held -> held > 1), tags.toString());
     }
 
     @ParameterizedTest

@@ -67,15 +67,17 @@ final class LargeTagFaces implements TagSetter {
             freeMm -= factMm;
         }
         int columns = columns(says, sizePt);
+        boolean bare = facts.isEmpty();
+        double firstMm = freeMm;
+        double otherMm = roomMm(says, sizePt);
+        // A tag with nothing on it yet takes one row at least, or there would be no end to tags.
+        List<Integer> shares = ThreadShares.of(says.threads().size(), columns, tag -> columns * Math.max(tag == 0 && !bare ? 0 : 1,
+                (int) Math.floor(((tag == 0 ? firstMm : otherMm) - GAP_MM) / rowMm(sizePt))));
         int from = 0;
-        while (from < says.threads().size()) {
-            // A tag with nothing on it yet takes one row at least, or there would be no end to tags.
-            int rows = Math.max(facts.isEmpty() ? 1 : 0, (int) Math.floor((freeMm - GAP_MM) / rowMm(sizePt)));
-            int to = Math.min(says.threads().size(), from + rows * columns);
-            parts.add(new Part(facts, says.threads().subList(from, to)));
+        for (int share : shares) {
+            parts.add(new Part(facts, says.threads().subList(from, from + share)));
             facts = List.of();
-            freeMm = roomMm(says, sizePt);
-            from = to;
+            from += share;
         }
         if (!facts.isEmpty() || parts.isEmpty()) {
             parts.add(new Part(facts, List.of()));
@@ -100,7 +102,7 @@ final class LargeTagFaces implements TagSetter {
         for (int i = 0; i < part.threads().size(); i++) {
             TagWords.Thread thread = part.threads().get(i);
             ticks.add(new TagFace.Tick(PAD_MM + i % columns * innerMm() / columns, yMm + i / columns * rowMm(sizePt), innerMm() / columns - 1,
-                    swatchMm, codeXMm(sizePt), swatchMm / 2 + sizePt * PT_MM * 0.33, sizePt, thread.code(), thread.swatch()));
+                    swatchMm, codeXMm(sizePt), swatchMm / 2 + sizePt * PT_MM * 0.33, sizePt, thread.code(), 0, "", thread.swatch()));
         }
         return face(box, turned, texts, ticks, List.of(), List.of(), List.of(), 0, sizePt, "", null, List.of());
     }

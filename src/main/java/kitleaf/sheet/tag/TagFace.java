@@ -51,10 +51,12 @@ public record TagFace(Box box, boolean turned, Box hole, double stripMm, List<Fi
      * @param codeYMm from its top to the code's baseline
      * @param codePt the code's size
      * @param code what stands on the skein
+     * @param nameXMm from the box's left side to the name
+     * @param name of the colour, if it has room
      * @param swatch its colour and symbol
      */
     public record Tick(double xMm, double yMm, double widthMm, double swatchMm, double codeXMm, double codeYMm, double codePt,
-                       String code, Swatch swatch) { }
+                       String code, double nameXMm, String name, Swatch swatch) { }
 
     /**
      * A line of the log.

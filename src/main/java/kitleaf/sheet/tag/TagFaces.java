@@ -33,6 +33,7 @@ final class TagFaces implements TagSetter {
     private static final double THREAD_COLUMN_MM = 21;
     private static final double CODE_X_MM = 10;
     private static final double CODE_PT = 8.5;
+    private static final double NAME_PT = 7;
 
     private static final double LOG_ROW_MM = 5;
     private static final int LEAST_BLANK_ROWS = 3;
@@ -57,12 +58,10 @@ final class TagFaces implements TagSetter {
     public List<TagSetter.Part> share(TagWords says) {
         List<TagSetter.Part> tags = new ArrayList<>();
         int from = 0;
-        do {
-            int room = Math.max(1, columns(says) * rows(says, tags.isEmpty()));
-            int to = Math.min(says.threads().size(), from + room);
-            tags.add(new TagSetter.Part(facts(says, tags.isEmpty()), says.threads().subList(from, to)));
-            from = to;
-        } while (from < says.threads().size());
+        for (int share : says.threads().isEmpty() ? List.of(0) : shares(says, columns(says))) {
+            tags.add(new TagSetter.Part(facts(says, tags.isEmpty()), says.threads().subList(from, from + share)));
+            from += share;
+        }
         return tags;
     }
 
@@ -80,9 +79,13 @@ final class TagFaces implements TagSetter {
         List<TagWords.Thread> threads = part.threads();
         List<TagFace.Tick> ticks = new ArrayList<>();
         int columns = columns(says);
+        double columnMm = innerMm() / columns;
+        double nameXMm = nameXMm(says);
+        boolean named = named(says, columns);
         for (int i = 0; i < threads.size(); i++) {
-            ticks.add(new TagFace.Tick(PAD_MM + i % columns * columnMm(says), topMm + i / columns * THREAD_ROW_MM, columnMm(says) - 1, 4.4, CODE_X_MM, 3.3, CODE_PT,
-                    threads.get(i).code(), threads.get(i).swatch()));
+            TagWords.Thread thread = threads.get(i);
+            ticks.add(new TagFace.Tick(PAD_MM + i % columns * columnMm, topMm + i / columns * THREAD_ROW_MM, columnMm - 1, 4.4, CODE_X_MM, 3.3, CODE_PT,
+                    thread.code(), nameXMm, named ? thread.name() : "", thread.swatch()));
         }
         return new TagFace(box, turned, hole(widthMm), STRIP_MM, texts, ticks, List.of(), List.of(), List.of(), 0, 7.5, "", null, List.of());
     }
@@ -232,14 +235,39 @@ final class TagFaces implements TagSetter {
         return topMm + lines * lineMm(facts, topMm) + ABOVE_THREADS_MM;
     }
 
-    /** As many as the longest code leaves room for, however few threads one tag takes: all tags of a piece look alike. */
+    /** As many as the longest code leaves room for, or the longest name where that makes no more tags; however few threads one tag takes: all tags of a piece look alike. */
     private int columns(TagWords says) {
-        double longestMm = says.threads().stream().mapToDouble(thread -> ruler.widthMm(thread.code(), "text", 600, CODE_PT)).max().orElse(0);
-        return Math.max(1, (int) Math.floor(innerMm() / Math.max(THREAD_COLUMN_MM, CODE_X_MM + longestMm + 1.5)));
+        int most = mostColumns(says);
+        int tags = shares(says, most).size();
+        for (int columns = most; columns > 0; columns--) {
+            if (named(says, columns) && shares(says, columns).size() <= tags) {
+                return columns;
+            }
+        }
+        return most;
     }
 
-    private double columnMm(TagWords says) {
-        return innerMm() / columns(says);
+    /** Whether every thread's name has room beside its code. */
+    private boolean named(TagWords says, int columns) {
+        double longestMm = says.threads().stream().mapToDouble(thread -> ruler.widthMm(thread.name(), "text", 400, NAME_PT)).max().orElse(0);
+        return longestMm > 0 && nameXMm(says) + longestMm + 1 <= innerMm() / columns;
+    }
+
+    private int mostColumns(TagWords says) {
+        return Math.max(1, (int) Math.floor(innerMm() / Math.max(THREAD_COLUMN_MM, CODE_X_MM + longestCodeMm(says) + 1.5)));
+    }
+
+    private List<Integer> shares(TagWords says, int columns) {
+        return ThreadShares.of(says.threads().size(), columns, tag -> Math.max(1, columns * rows(says, tag == 0)));
+    }
+
+    private double longestCodeMm(TagWords says) {
+        return says.threads().stream().mapToDouble(thread -> ruler.widthMm(thread.code(), "text", 600, CODE_PT)).max().orElse(0);
+    }
+
+    /** From a tick box to the names, which stand below each other. */
+    private double nameXMm(TagWords says) {
+        return CODE_X_MM + longestCodeMm(says) + 1.8;
     }
 
     private int rows(TagWords says, boolean first) {

@@ -155,8 +155,9 @@ public final class TagLayout {
         List<String> facts = new ArrayList<>();
         facts.add(piece.designer().map(designer -> designer + " · " + chart).orElse(chart));
         facts.add(clothWords.cloth(piece.cloth()));
-        facts.add(words.say("tag.design", finished, finishedOther));
-        facts.add(words.say("tag.cut", cut, cutOther));
+        // What stands in brackets is not parted: a line would begin in the middle of a size.
+        facts.add(words.say("tag.design", finished, finishedOther.replace(' ', Figures.NO_BREAK)));
+        facts.add(words.say("tag.cut", cut, cutOther.replace(' ', Figures.NO_BREAK)));
         if (!threads.threads().isEmpty()) {
             facts.add(needles(threads));
         }
@@ -168,7 +169,7 @@ public final class TagLayout {
         plain.add(dates(reckoned, LocalDate::toString));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
-                .map(thread -> new TagWords.Thread(thread.code(), Swatch.of(ThreadWords.first(thread)))).toList();
+                .map(thread -> new TagWords.Thread(thread.code(), ThreadWords.first(thread).name().orElse(""), Swatch.of(ThreadWords.first(thread)))).toList();
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry -> new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
                 figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
         return new TagWords(piece.title(), facts, ticks, log, plain.toString());

@@ -27,9 +27,10 @@ record TagWords(String title, List<String> facts, List<Thread> threads, List<Sit
      * A thread to tick off.
      *
      * @param code what stands on the skein
+     * @param name of its colour
      * @param swatch its colour and symbol
      */
-    record Thread(String code, Swatch swatch) { }
+    record Thread(String code, String name, Swatch swatch) { }
 
     /**
      * A line of the log.
