@@ -110,6 +110,30 @@ class EveryPaperTests {
         }
     }
 
+    /** A hundred letters and more in the title of a piece and, where the foot holds two lines, in the basket's. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en; A4; ", "de; A4; ", "en; letter; ", "en; A5; goal-grid", "de; A5; goal-grid", "en; A4; large", "en; A5; bag-tags",
+        "de; A5; cut-sheets"})
+    void veryLongTitlesTakeTheLinesTheyNeed(String language, String paper, String only) throws IOException {
+        boolean large = "large".equals(only);
+        String title = "The very long and winding band of the keeper of the light" + (paper.equals("A5") ? "" : " and of her eleven seafaring daughters");
+        String basketTitle = paper.equals("A5") ? "Net loft" : "The evening table of the second and fourth Thursday in the back room of the old net loft on the quay";
+        Path basket = Ran.basket(out.resolve("b"), "title: " + basketTitle + "\npace: {stitches-per-hour: 100, hours-per-week: 10}\ngoals: {year: 2027, choose: 2}\n",
+                "piece: " + title + "\nstitches: 120 x 90\ncloth: {name: Spray, kind: linen, count: 36, over: 2}\nmargin: 2 in\ncoverage: 3000\n"
+                + "threads: [{code: K12, name: Kelp, stitches: {cross: 900}}]\n---\n"
+                + "piece: Groyne\nstitches: 70 x 60\ncloth: {kind: linen, count: 36, over: 2}\nmargin: 2 in\ncoverage: 2000\n");
+        Ran ran = Ran.kitleaf("print", basket, "--only", only == null || large ? "cut-sheets,bobbin-labels,kit-lists,buy-list,bag-tags,goal-grid" : only, "--paper", paper,
+                "--language", language, "--as-of", "2027-01-01", "--out", out, large ? "--large" : "--plan-seconds=1");
+        assertEquals("", ran.err(), "nothing is cut short");
+        for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {
+            int number = 0;
+            for (List<Letter> page : ReadBack.lettersByPage(Files.readAllBytes(out.resolve(sheet)))) {
+                number++;
+                assertEquals(List.of(), TextBoxes.overlaps(page), sheet + ", page " + number);
+            }
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"en,A4", "en,letter", "en,A5", "en,A4 landscape", "de,A4", "de,letter", "de,A5", "de,A4 landscape"})
     void noTextOfTheExampleIsCutOrLiesOnAnother(String language, String paper) throws IOException {

@@ -185,6 +185,23 @@ class GoalPrintTests {
         assertTrue(joins > 3, joins + " joins");
     }
 
+    /** A high outline reaches down beside what stands against a piece; on narrow cards that goes on two lines rather than over it. */
+    @ParameterizedTest
+    @CsvSource({"A5, en", "A5, de", "A4, de"})
+    void no_word_of_a_card_lies_on_its_outline(String paper, String language) throws IOException {
+        byte[] pdf = print(HARBOUR, "--paper", paper, "--language", language);
+        int outlines = 0;
+        for (int page = 1; page < ReadBack.pages(pdf); page++) {
+            List<Drawn> drawn = ReadBack.drawn(pdf, page);
+            for (Drawn outline : drawn.stream().filter(it -> it.filled() && it.stroked() && it.fill() == TINT).toList()) {
+                outlines++;
+                assertFalse(ReadBack.letters(pdf, page).stream().anyMatch(letter -> !letter.text().isBlank() && letter.x() + letter.width() > outline.least(true) && letter.x() < outline.most(true)
+                        && letter.y() > outline.least(false) && letter.y() - 1.4 < outline.most(false)), "page " + page + ": " + outline);
+            }
+        }
+        assertEquals(9, outlines);
+    }
+
     /** Outlines share one scale: 140 x 140 and 70 x 70 stitches on one cloth are 10 and 5 in, two to one. */
     @Test
     void outlines_are_to_one_common_scale() throws IOException {

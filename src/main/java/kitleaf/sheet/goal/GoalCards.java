@@ -50,7 +50,8 @@ final class GoalCards {
             words.add(lines(card, card.box().yMm() + 29, 3.4));
         }
         if (!card.late().isEmpty()) {
-            words.add(lines(card, card.box().yMm() + 33, 3.2));
+            // Two lines where a narrow card's outline stands beside them.
+            words.add(lines(card, card.box().yMm() + 33, card.box().widthMm() >= WIDE_MM ? 3.2 : 6));
         }
         words.add(lines(card, card.box().bottomMm() - 4.7, 2.8));
         return words;

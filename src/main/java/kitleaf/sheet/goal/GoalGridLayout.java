@@ -108,12 +108,14 @@ public final class GoalGridLayout {
         double titleMm = settings.ruler().widthMm(title, "heading", 500, LEAST_TITLE_PT) <= firstMm ? Math.min(firstMm, widthMm * TITLE_SHARE) : widthMm * TITLE_SHARE;
         boolean onLast = settings.ruler().widthMm(pace, "text", 400, settings.type().table()) > lastMm
                 && Stream.of(says.tempo(), says.chance()).allMatch(part -> settings.ruler().widthMm(part, "text", 400, settings.type().least()) <= lastMm);
+        double paceMm = onLast ? lastMm : widthMm * PACE_SHARE;
+        boolean two = onLast || settings.ruler().widthMm(pace, "text", 400, settings.type().least()) > paceMm;
         for (List<GoalCard> cards : grids) {
             int before = walls.size() * tilesPerWall;
             List<TiledPage> pages = tiles.map(it -> it.pages(words, settings.type(), tile -> frames.of(it.sheet().widthMm(), it.sheet().heightMm(), before + tile + 1, count)))
                     .orElseGet(() -> List.of(TiledPage.whole(frames.of(wallWidthMm, wallHeightMm, before + 1, count))));
-            walls.add(new GoalWall(scale, widthMm, INSET_MM, title, titleMm, Integer.toString(year.year()), onLast ? says.tempo() : pace,
-                    onLast ? lastMm : widthMm * PACE_SHARE, onLast ? says.chance() : "",
+            walls.add(new GoalWall(scale, widthMm, INSET_MM, title, titleMm, Integer.toString(year.year()), two ? says.tempo() : pace,
+                    paceMm, two ? says.chance() : "",
                     null, cards, pages));
         }
         List<YearStrip> strip = new ArrayList<>();

@@ -24,6 +24,8 @@ final class LargeYearStrip {
     private static final double TODAY_MM = 9;
     /** Months narrower than this show their first letter. */
     private static final double MONTH_NAME_MM = 14;
+    /** A title that takes more is cut short, with a warning. */
+    private static final int MOST_TITLE_LINES = 4;
 
     private final YearReckoning year;
     private final Words words;
@@ -50,8 +52,13 @@ final class LargeYearStrip {
         this.layout = new YearStripLayout(year, words, says, settings, widthMm, heightMm, asked);
         double bottomMm = frame(0, 0).foot().topMm();
         for (int from = 0; from == 0 || from < year.chosen().size();) {
-            int most = Math.max(1, (int) Math.floor((bottomMm - TODAY_MM - firstRowMm(from == 0)) / rowMm()));
-            int to = Math.min(year.chosen().size(), from + most);
+            int to = from;
+            double endMm = firstRowMm(from == 0);
+            do {
+                endMm += to < year.chosen().size() ? rowMm(year.chosen().get(to)) : 0;
+                to++;
+            } while (to < year.chosen().size() && endMm + rowMm(year.chosen().get(to)) <= bottomMm - TODAY_MM);
+            to = Math.min(to, year.chosen().size());
             parts.add(year.chosen().subList(from, to));
             from = Math.max(to, 1);
         }
@@ -84,8 +91,10 @@ final class LargeYearStrip {
             double bottomMm = rowsBottomMm(part);
             boolean rows = !parts.get(part).isEmpty();
             List<YearStrip.Row> placed = new ArrayList<>();
-            for (int i = 0; i < parts.get(part).size(); i++) {
-                placed.add(layout.row(parts.get(part).get(i), firstRowMm(part == 0) + i * rowMm() + rowMm() - BARS_MM, BARS_MM));
+            double endMm = firstRowMm(part == 0);
+            for (PlannedPiece piece : parts.get(part)) {
+                endMm += rowMm(piece);
+                placed.add(layout.row(piece, titleLines(piece), endMm - BARS_MM, BARS_MM));
             }
             strips.add(new YearStrip(frame(before + part + 1, count), words.say("strip.title", year.year()), says.fit(), 0, topMm, bottomMm,
                     rows && year.asOf().getYear() == year.year() ? layout.x(year.asOf()) : 0, rows ? layout.off(topMm + MONTHS_MM, bottomMm) : List.of(),
@@ -117,11 +126,15 @@ final class LargeYearStrip {
     }
 
     private double rowsBottomMm(int part) {
-        return firstRowMm(part == 0) + parts.get(part).size() * rowMm();
+        return firstRowMm(part == 0) + parts.get(part).stream().mapToDouble(this::rowMm).sum();
     }
 
-    private double rowMm() {
-        return settings.type().lineMm(settings.type().table()) + BARS_MM;
+    private double rowMm(PlannedPiece piece) {
+        return titleLines(piece) * settings.type().lineMm(settings.type().table()) + BARS_MM;
+    }
+
+    private int titleLines(PlannedPiece piece) {
+        return Math.min(MOST_TITLE_LINES, settings.ruler().lines(piece.reckoning().piece().title(), "text", 600, settings.type().table(), widthMm - 2 * Frames.MARGIN_MM));
     }
 
     private PageFrame frame(int number, int count) {

@@ -56,6 +56,7 @@ public record YearStrip(PageFrame frame, String title, String subtitle, double l
      * A piece.
      *
      * @param title its title
+     * @param titleLines on so many lines
      * @param yMm its top
      * @param heightMm of its row
      * @param main weeks as the main piece
@@ -64,7 +65,7 @@ public record YearStrip(PageFrame frame, String title, String subtitle, double l
      * @param likelyToMm the day it is finished in nine of ten
      * @param byMm the day it is wanted
      */
-    public record Row(String title, double yMm, double heightMm, List<Box> main, List<Box> beside, double likelyFromMm, double likelyToMm,
+    public record Row(String title, int titleLines, double yMm, double heightMm, List<Box> main, List<Box> beside, double likelyFromMm, double likelyToMm,
                       double byMm) {
         /** Copies the lists. */
         public Row {

@@ -91,7 +91,9 @@ final class YearStripLayout {
         double bottomMm = firstRowMm + rows * rowMm;
         List<YearStrip.Row> placed = new ArrayList<>();
         for (int i = 0; i < rows; i++) {
-            placed.add(row(page.pieces().get(i), firstRowMm + i * rowMm, rowMm));
+            PlannedPiece piece = page.pieces().get(i);
+            boolean one = ruler.widthMm(piece.reckoning().piece().title(), "text", 600, 6) <= labelsMm - 3;
+            placed.add(row(piece, one ? 1 : 2, firstRowMm + i * rowMm, rowMm));
         }
         List<YearStrip.Note> notes = new ArrayList<>();
         double yMm = bottomMm + LEGEND_MM;
@@ -105,7 +107,7 @@ final class YearStripLayout {
                 rows == 0 ? List.of() : months(TOP_MM, bottomMm, TextStyle.SHORT), placed, notes, null, List.of());
     }
 
-    YearStrip.Row row(PlannedPiece piece, double yMm, double rowMm) {
+    YearStrip.Row row(PlannedPiece piece, int titleLines, double yMm, double rowMm) {
         List<Box> main = new ArrayList<>();
         List<Box> beside = new ArrayList<>();
         for (PlannedWeek week : year.weeks()) {
@@ -114,7 +116,7 @@ final class YearStripLayout {
                 (share.main() ? main : beside).add(box);
             });
         }
-        return new YearStrip.Row(piece.reckoning().piece().title(), yMm, rowMm, main, beside, x(piece.p10()), x(piece.p90()),
+        return new YearStrip.Row(piece.reckoning().piece().title(), titleLines, yMm, rowMm, main, beside, x(piece.p10()), x(piece.p90()),
                 piece.reckoning().piece().goal().by().filter(by -> by.getYear() == year.year()).map(this::x).orElse(0.0));
     }
 

@@ -3,6 +3,7 @@ package kitleaf.sheet.list;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.page.Swatch;
+import kitleaf.sheet.words.Figures;
 
 /**
  * A row of a kit or buy list, in its place. What a kind of row does not have is empty, or null for the swatch.
@@ -41,7 +42,7 @@ public record ListRow(String kind, double yMm, double heightMm, Swatch swatch, S
                           String buy, String each, String cost) {
         // A name that would be cut goes down to where there is room; the code stays large.
         boolean down = !settings.type().large() && settings.ruler().widthMm(code, "text", 600, LEAST_PT)
-                + settings.ruler().widthMm(" " + name, "text", 400, LEAST_PT) > ListPage.nameMm(costs, settings.paper().widthMm());
+                + settings.ruler().widthMm(Figures.NO_BREAK + " " + name, "text", 400, LEAST_PT) > ListPage.nameMm(costs, settings.paper().widthMm());
         String under = down ? name + " · " + below : below;
         int lines = lines(settings, under, THREAD_X_MM);
         return new ListRow("thread", 0, ROW_MM + (lines - 1) * LINE_MM, swatch, code, down ? "" : name, under, lines, need, stash, buy, each, cost);

@@ -167,7 +167,10 @@ final class TagFaces implements TagSetter {
 
     private List<FittedText> head(TagWords says, int index, int count) {
         List<FittedText> texts = new ArrayList<>();
-        texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + 2 + titlePt() * PT_MM * 0.75, innerMm(), titleLines(says), titlePt(),
+        // Three lines of the least size are no higher than two of the usual, and better than a title that is cut.
+        boolean three = titleLines(says) == 2 && ruler.lines(says.title(), "heading", 500, TITLE_LEAST_PT, innerMm()) > 2;
+        double sizePt = three ? TITLE_LEAST_PT : titlePt();
+        texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + 2 + sizePt * PT_MM * 0.75, innerMm(), three ? 3 : titleLines(says), sizePt,
                 TITLE_LEAST_PT, 500, "start"));
         if (count > 1) {
             texts.add(new FittedText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
