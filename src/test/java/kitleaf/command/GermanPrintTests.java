@@ -94,7 +94,7 @@ class GermanPrintTests {
         assertEquals("", ran.err());
         try (PDDocument pdf = Loader.loadPDF(out.resolve("bag-tags.pdf").toFile())) {
             String text = plain(new PDFTextStripper().getText(pdf));
-            assertTrue(text.contains("Bolt end Leinen, 35,5 × 36,8 je Zoll (Kette × Schuss) über zwei"), text);
+            assertTrue(text.contains("Bolt end (Leinen), 35,5 × 36,8 je Zoll (Kette × Schuss) über zwei"), text);
             assertTrue(text.contains("N1") && text.contains("N2") && !text.contains("Anhänger 1 von"), text);
         }
     }

@@ -48,7 +48,7 @@ public final class ClothPlanLayout {
     /** Less room than this beside a drawing is left empty. */
     private static final double LEAST_BESIDE_MM = 58;
     /** So many times smaller a drawing may be for the sake of one page. */
-    private static final double MOST_SMALLER = 1.67;
+    private static final double MOST_SMALLER = 2;
     /** Forgives the last bits of adding heights up. */
     private static final double SLACK_MM = 1e-6;
 

@@ -37,7 +37,7 @@ public final class ClothWords {
     /** The cloth in a few words, such as "Sea-mist linen, 36 count over two". */
     public String cloth(Cloth cloth) {
         String kind = words.say("kind." + key(cloth.kind()));
-        return cloth.name().map(name -> name + " " + kind).orElse(kind) + ", " + worked(cloth.kind(), cloth.count(), cloth.over());
+        return words.say("plan.weave", cloth.name().map(name -> words.say("cloth.named", name, kind)).orElse(kind), worked(cloth.kind(), cloth.count(), cloth.over()));
     }
 
     /** Count and over, such as "36 count over two". */
@@ -59,16 +59,17 @@ public final class ClothWords {
 
     /** Kind and count, such as "linen, 36 count". */
     public String weave(Cloth.Kind kind, Count count) {
-        String warp = figures.decimal(count.warpPerInch(), 1);
-        String weft = figures.decimal(count.weftPerInch(), 1);
-        boolean block = kind == Cloth.Kind.BLOCK;
-        String counted = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft);
-        return words.say("plan.weave", words.say("kind." + key(kind)), counted);
+        return cloth(Optional.empty(), kind, count);
     }
 
     /** A cloth by name, kind and count, such as "Sea-mist linen, 36 count". */
     public String cloth(Optional<String> name, Cloth.Kind kind, Count count) {
-        return name.map(it -> it + " ").orElse("") + weave(kind, count);
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        String weft = figures.decimal(count.weftPerInch(), 1);
+        boolean block = kind == Cloth.Kind.BLOCK;
+        String counted = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft);
+        String said = words.say("kind." + key(kind));
+        return words.say("plan.weave", name.map(it -> words.say("cloth.named", it, said)).orElse(said), counted);
     }
 
     /** What a cloth of a plan is called, numbered where several of it are cut. */
