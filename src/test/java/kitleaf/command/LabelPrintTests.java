@@ -199,6 +199,17 @@ class LabelPrintTests {
         }
     }
 
+    @Test
+    void a_number_at_a_titles_end_does_not_stand_on_a_line_alone() throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "", piece(1, "Kelp").replace("Groyne", "Cormorant Row, number 4")));
+        List<Letter> letters = ReadBack.letters(pdf, 1);
+        List<Letter> fours = letters.stream().filter(it -> it.text().equals("4") && it.font().endsWith("SemiBold")).toList();
+        assertEquals(2, fours.size());
+        for (Letter four : fours) {
+            assertTrue(letters.stream().anyMatch(it -> Math.abs(it.y() - four.y()) < 0.01 && it.text().equals("r") && four.x() - it.x() > 0 && four.x() - it.x() < 4), four.toString());
+        }
+    }
+
     /** On one line there is room for the lot or for the piece: on a folded label the front has the piece, on one face the lot comes first and the piece is cut, which is told. */
     @Test
     void where_there_is_one_line_the_lot_comes_before_the_piece() throws IOException {

@@ -191,7 +191,7 @@ public final class LabelLayout {
     private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<ShareOf, List<String>> stashLots) {
         ThreadTotal thread = bobbin.thread();
         Collection<String> lots = lots(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of()));
-        LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), bobbin.piece().piece().title(),
+        LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), together(bobbin.piece().piece().title()),
                 facts(thread, lots), new Shorter(thread, lots), new Crowded(thread, lots), !lots.isEmpty(), words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
@@ -211,6 +211,12 @@ public final class LabelLayout {
         return new LabelPage.Label(box, List.of(
                 face(says, LabelFace.Side.BACK, new Box(box.xMm(), box.yMm(), box.widthMm(), half), true),
                 face(says, LabelFace.Side.FRONT, new Box(box.xMm(), box.yMm() + half, box.widthMm(), half), false)), false, true, bookmark);
+    }
+
+    /** A title whose last word, if it is a letter or two or a number as short, does not stand on a line alone. */
+    private static String together(String title) {
+        int last = title.lastIndexOf(' ');
+        return last > 0 && title.length() - last <= 3 ? title.substring(0, last) + Figures.NO_BREAK + title.substring(last + 1) : title;
     }
 
     private LabelFace face(LabelWords says, LabelFace.Side side, Box place, boolean turned) {
