@@ -209,6 +209,29 @@ class ListPrintTests {
         }
     }
 
+    /** Lists of every length, so that the sum meets the foot of the page in one of them: it takes the last thread before it along. */
+    @Test
+    void a_sum_never_begins_a_page() throws IOException {
+        int parted = 0;
+        for (int threads = 8; threads < 24; threads++) {
+            StringBuilder piece = new StringBuilder("piece: Groyne\nstitches: 200 x 200\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 2 in\nthreads:\n");
+            for (int i = 0; i < threads; i++) {
+                piece.append("  - {code: N").append(100 + i).append(", stitches: {cross: 500}}\n");
+            }
+            Path basket = Ran.basket(folder.resolve("b" + threads), "prices: {cotton: 1.20 GBP}\n", piece.toString());
+            assertEquals(0, Ran.kitleaf("print", basket, "--out", out(), "--only", "buy-list", "--paper", "A5").code());
+            byte[] pdf = Files.readAllBytes(out().resolve("buy-list.pdf"));
+            for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+                String text = ReadBack.line(pdf, page);
+                if (text.contains(threads + " skeins")) {
+                    parted += page > 1 ? 1 : 0;
+                    assertTrue(text.contains("N" + (100 + threads - 1)), threads + ": " + text);
+                }
+            }
+        }
+        assertTrue(parted > 2, parted + " sums past the first page");
+    }
+
     @Test
     void a_need_that_is_not_known_is_said_to_be() throws IOException {
         String text = print("", PIECE.replace("stitches: {cross: 2000}", "share: 40%"), "kit-lists");

@@ -1,5 +1,6 @@
 package kitleaf.sheet.list;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import kitleaf.sheet.page.Frames;
@@ -55,8 +56,13 @@ public record ListPage(PageFrame frame, String bookmark, String eyebrow, String 
 
     /** The rows of each page of a list on paper so high. */
     static List<List<ListRow>> flow(List<ListRow> rows, double paperHeightMm) {
-        List<PageFlow.Row<ListRow>> flowing = rows.stream().map(row -> new PageFlow.Row<>(row, row.heightMm(),
-                row.kind().equals("group") || row.kind().equals("heading"))).toList();
+        List<PageFlow.Row<ListRow>> flowing = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            // A heading stays with what it heads, a sum with the last of what it sums up.
+            boolean heads = rows.get(i).kind().equals("group") || rows.get(i).kind().equals("heading");
+            boolean summed = i + 1 < rows.size() && rows.get(i + 1).kind().equals("sum");
+            flowing.add(new PageFlow.Row<>(rows.get(i), rows.get(i).heightMm(), heads || summed));
+        }
         return PageFlow.pages(flowing, TOP_MM, TOP_MM, paperHeightMm - Frames.FOOT_MM - 2).stream()
                 .map(page -> page.stream().map(placed -> placed.content().at(placed.yMm())).toList()).toList();
     }
