@@ -51,8 +51,15 @@ record WallAxis(double lengthMm, double fromMm, double toMm, List<Part> parts) {
      */
     record Room(double firstMm, double middleMm, double lastMm, double onlyMm) {
 
-        private static boolean between(double tileMm, double mostMm) {
-            return tileMm >= LEAST_MM && tileMm <= mostMm;
+        /** Refuses rooms in which no joins can be set. */
+        Room {
+            if (!(middleMm >= 10 * STEP_MM && firstMm >= middleMm && lastMm >= middleMm && onlyMm >= middleMm)) {
+                throw new IllegalArgumentException("no room for tiles: " + firstMm + ", " + middleMm + ", " + lastMm + ", " + onlyMm);
+            }
+        }
+
+        private boolean between(double tileMm, double mostMm) {
+            return tileMm >= Math.min(LEAST_MM, middleMm / 3) && tileMm <= mostMm;
         }
     }
 
@@ -100,7 +107,7 @@ record WallAxis(double lengthMm, double fromMm, double toMm, List<Part> parts) {
         double[] harm = Arrays.stream(places).map(at -> harm(at, edges)).toArray();
         double[] least = new double[places.length];
         for (int at = 0; at < places.length; at++) {
-            least[at] = Room.between(places[at] - fromMm, room.firstMm()) ? harm[at] + uneven(places[at] - fromMm) : Double.POSITIVE_INFINITY;
+            least[at] = room.between(places[at] - fromMm, room.firstMm()) ? harm[at] + uneven(places[at] - fromMm) : Double.POSITIVE_INFINITY;
         }
         int[][] before = new int[tiles][places.length];
         for (int join = 2; join < tiles; join++) {
@@ -109,7 +116,7 @@ record WallAxis(double lengthMm, double fromMm, double toMm, List<Part> parts) {
             for (int at = 0; at < places.length; at++) {
                 for (int from = at - 1; from >= 0 && places[at] - places[from] <= room.middleMm(); from--) {
                     double all = least[from] + harm[at] + uneven(places[at] - places[from]);
-                    if (all < next[at] && Room.between(places[at] - places[from], room.middleMm())) {
+                    if (all < next[at] && room.between(places[at] - places[from], room.middleMm())) {
                         next[at] = all;
                         before[join][at] = from;
                     }
@@ -121,7 +128,7 @@ record WallAxis(double lengthMm, double fromMm, double toMm, List<Part> parts) {
         double all = Double.POSITIVE_INFINITY;
         for (int at = places.length - 1; at >= 0 && toMm - places[at] <= room.lastMm(); at--) {
             double here = least[at] + uneven(toMm - places[at]);
-            if (here < all && Room.between(toMm - places[at], room.lastMm())) {
+            if (here < all && room.between(toMm - places[at], room.lastMm())) {
                 all = here;
                 last = at;
             }

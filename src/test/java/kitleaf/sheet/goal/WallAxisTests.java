@@ -25,12 +25,12 @@ class WallAxisTests {
         assertEquals(List.of(115.0, 225.0), fewest(CARDS, new WallAxis.Room(112, 112, 120, 120)).atMm());
     }
 
-    /** By hand: the first tile reaches from 10 to 113, past the first card but not to the gap's middle at 115; the second from there to 223, and its card ends at 221. */
+    /** By hand: the first tile reaches from 4 to 113, past the first card but not to the gap's middle at 115; the second from there to 222, and its card ends at 221. */
     @Test
     void joins_leave_the_middle_of_a_gap_before_they_cut_a_card() {
-        List<Double> joins = fewest(CARDS, new WallAxis.Room(103, 110, 120, 120)).atMm();
+        List<Double> joins = fewest(new WallAxis(340, 4, 336, CARDS.parts()), new WallAxis.Room(109, 109, 120, 120)).atMm();
         assertEquals(113, joins.get(0), 0.5);
-        assertTrue(joins.get(1) >= 221 && joins.get(1) <= 223, joins.toString());
+        assertTrue(joins.get(1) >= 221 && joins.get(1) <= 222, joins.toString());
     }
 
     @Test
@@ -51,6 +51,14 @@ class WallAxisTests {
     void what_is_drawn_lies_on_the_wall() {
         assertThrows(IllegalArgumentException.class, () -> new WallAxis(340, 10, 341, List.of()));
         assertThrows(IllegalArgumentException.class, () -> new WallAxis(340, -1, 330, List.of()));
+    }
+
+    /** 35 mm of two tiles of 31 are two of 17.5, narrower than any other wall's. */
+    @Test
+    void tiles_may_be_narrow_where_sheets_are() {
+        assertEquals(2, fewest(new WallAxis(40, 2, 37, List.of()), new WallAxis.Room(31, 31, 31, 31)).tiles());
+        assertThrows(IllegalArgumentException.class, () -> new WallAxis.Room(31, 0, 31, 31));
+        assertThrows(IllegalArgumentException.class, () -> new WallAxis.Room(31, -5, 31, 31));
     }
 
     private static double harm(WallAxis axis, double atMm) {
