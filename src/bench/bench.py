@@ -147,7 +147,7 @@ def report(asked, work):
             "kitleaf": [KITLEAF] + arguments + ["--out", out],
             "bare": ["java"] + bare,
             "bare, tuned": ["java"] + TUNED + ["-XX:SharedArchiveFile=" + archive] + bare,
-        }, asked.runs if labels < 100_000 else max(3, asked.runs // 3))
+        }, asked.runs)
         figures[name] = result
         for contender, f in result.items():
             ratios = "" if contender == "kitleaf" else (

@@ -179,6 +179,18 @@ class LabelPrintTests {
         assertTrue(text.contains(facts), text);
     }
 
+    /** Two lines of title and one of name leave one line, which strands, needle and lot share. */
+    @Test
+    void a_lot_shares_its_line_with_what_has_room_beside_it() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "language: de\nlabel-stock: {cut: 25 mm x 20 mm, style: face}\n",
+                "piece: Harbour-master's almanac\nstitches: 140 x 210\ncloth: {kind: linen, count: 36, over: 2}\nthreads:\n"
+                + "  - {code: H01, name: January gale, lot: \"3\", strands: 1, stitches: {cross: 500}}\n");
+        Ran ran = Ran.kitleaf("print", basket.toString(), "--only", "bobbin-labels", "--out", folder.resolve("out").toString());
+        assertEquals("", ran.err());
+        String text = ReadBack.line(Files.readAllBytes(folder.resolve("out/bobbin-labels.pdf")), 1).replace('\u00a0', ' ');
+        assertTrue(text.contains("January gale 1-fäd. · Nd. 26 · Part. 3 Harbour-master's almanac"), text);
+    }
+
     /** A wrong lot costs a skein: it stands whole on every stock, whatever has to go for it, over as many lines as it takes. */
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {"{cut: 25 mm x 20 mm, style: face}", "{cut: 50 mm x 20 mm}", "{cut: 30 mm x 40 mm}", "{cut: 35 mm x 20 mm, style: face}",

@@ -64,31 +64,45 @@ final class TightLabelFace {
         List<Part> name = side == LabelFace.Side.BACK || words.name().isEmpty() ? List.of() : List.of(new Part("name", words.name(), 400));
         List<List<Part>> ways = new ArrayList<>();
         if (side == LabelFace.Side.FRONT) {
-            add(ways, name, List.of(), List.of(), piece);
-            add(ways, List.of(), List.of(), List.of(), piece);
+            add(ways, name, List.of(), piece);
+            add(ways, List.of(), List.of(), piece);
             return ways;
         }
         LabelWords.Crowded crowded = words.crowded().get();
-        List<List<Part>> lots = crowded.lots().isEmpty() ? List.of(List.of()) : crowded.lots().stream().map(lot -> List.of(new Part("lot", lot, 400))).toList();
-        List<List<Part>> facts = crowded.facts().stream().map(some -> some.isEmpty() ? List.<Part>of() : List.of(new Part("facts", String.join(words.between(), some), 400))).toList();
-        for (List<Part> some : facts) {
-            lots.forEach(lot -> add(ways, name, some, lot, piece));
-        }
+        List<List<List<Part>>> facts = crowded.facts().stream().map(some -> withLot(some, crowded.lots(), words.between())).toList();
+        facts.forEach(some -> some.forEach(way -> add(ways, name, way, piece)));
         if (!name.isEmpty()) {
             // A name is worth more than the strands, but not so much that nothing else is left.
-            facts.subList(1, facts.size()).forEach(some -> lots.forEach(lot -> add(ways, List.of(), some, lot, piece)));
+            facts.subList(1, facts.size()).forEach(some -> some.forEach(way -> add(ways, List.of(), way, piece)));
         }
         if (side == LabelFace.Side.BACK && words.lotKnown()) {
             // The front says the piece too.
-            facts.forEach(some -> lots.forEach(lot -> add(ways, List.of(), some, lot)));
+            facts.forEach(some -> some.forEach(way -> add(ways, List.of(), way)));
         }
         return ways;
     }
 
-    private static void add(List<List<Part>> ways, List<Part> name, List<Part> facts, List<Part> lot, Part... piece) {
+    /** Ways to say these facts and the lot: all in one text, which may do with a line less, and the lot on lines of its own. */
+    private static List<List<Part>> withLot(List<String> facts, List<String> lots, String between) {
+        List<Part> alone = facts.isEmpty() ? List.of() : List.of(new Part("facts", String.join(between, facts), 400));
+        if (lots.isEmpty()) {
+            return List.of(alone);
+        }
+        List<List<Part>> ways = new ArrayList<>();
+        if (!facts.isEmpty()) {
+            ways.add(List.of(new Part("facts", String.join(between, facts) + between + lots.get(0), 400)));
+        }
+        for (String lot : lots) {
+            List<Part> way = new ArrayList<>(alone);
+            way.add(new Part("lot", lot, 400));
+            ways.add(way);
+        }
+        return ways;
+    }
+
+    private static void add(List<List<Part>> ways, List<Part> name, List<Part> facts, Part... piece) {
         List<Part> parts = new ArrayList<>(name);
         parts.addAll(facts);
-        parts.addAll(lot);
         parts.addAll(List.of(piece));
         ways.add(parts);
     }
