@@ -45,10 +45,16 @@ public final class ClothWords {
         String warp = figures.decimal(count.warpPerInch(), 1);
         String weft = figures.decimal(count.weftPerInch(), 1);
         if (kind == Cloth.Kind.BLOCK) {
-            return count.even() ? words.say("cloth.block", warp) : words.say("cloth.uneven-block", warp, weft);
+            return held(count.even() ? words.say("cloth.block", warp) : words.say("cloth.uneven-block", warp, weft));
         }
-        return (count.even() ? words.say("cloth.even", warp) : words.say("cloth.uneven", warp, weft))
-                + Figures.NO_BREAK + words.say("over." + over).replace(' ', Figures.NO_BREAK);
+        return held(count.even() ? words.say("cloth.even", warp) : words.say("cloth.uneven", warp, weft))
+                + " " + words.say("over." + over).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** A figure held to the word after it: a line may end behind "36 count", not behind 36. */
+    private static String held(String figure) {
+        int blank = figure.indexOf(' ');
+        return blank < 0 ? figure : figure.substring(0, blank) + Figures.NO_BREAK + figure.substring(blank + 1);
     }
 
     /** "110 threads", or blocks on block cloth. */
@@ -67,7 +73,7 @@ public final class ClothWords {
         String warp = figures.decimal(count.warpPerInch(), 1);
         String weft = figures.decimal(count.weftPerInch(), 1);
         boolean block = kind == Cloth.Kind.BLOCK;
-        String counted = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft);
+        String counted = held(count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft));
         String said = words.say("kind." + key(kind));
         return words.say("plan.weave", name.map(it -> words.say("cloth.named", it, said)).orElse(said), counted);
     }
