@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -113,6 +114,34 @@ class YamlTreeTests {
                 "3:4: ! gives a value a type" + rest, "4:1: & gives a value a name to point to" + rest,
                 "5:4: & gives a value a name to point to" + rest),
                 problems("a: &x 1\nb: *x\nc: !!str 3\n&d d: 1\ne: &y [1]\n"));
+    }
+
+    /** What YAML 1.1 or 1.2 would take for a number, a truth, a date or nothing (YAML 1.2.2, 10.2 and 10.3; YAML 1.1's type repository). */
+    @Test
+    void valuesAreKeptAsTheyWereTyped() {
+        List<String> typed = List.of("0010", "0x1F", "0o17", "1_000", "1e3", "-.5", "+12", ".inf", ".NaN", "12:30:45", "True", "no", "Off", "~", "null", "2026-02-14",
+                "190:20:30", "1.50", "<<", "=");
+        for (String value : typed) {
+            for (String written : List.of("a: " + value + "\n", "{a: " + value + "}", "a: '" + value + "'\n", "a: \"" + value + "\"\n")) {
+                Problems problems = new Problems();
+                Node.Mapping tree = (Node.Mapping) YamlTree.read(new Source(FILE, written), problems).documents().get(0);
+                Node.Scalar scalar = (Node.Scalar) tree.entries().get("a").value();
+                assertEquals(value, scalar.text(), written);
+                assertEquals(written.indexOf(value) > 0 && "'\"".indexOf(written.charAt(written.indexOf(value) - 1)) >= 0, scalar.quoted(), written);
+                assertEquals(List.of(), problems.all());
+            }
+        }
+    }
+
+    @Test
+    void whatIsMissingIsNotQuotedWhateverStandsAfterIt() {
+        for (String written : List.of("a:\n\"b\": 1\n", "a: \n'b': 1\n", "{a: , \"b\": 1}", "{a, \"b\": 1}")) {
+            Node.Mapping tree = (Node.Mapping) YamlTree.read(new Source(FILE, written), new Problems()).documents().get(0);
+            Node.Scalar scalar = (Node.Scalar) tree.entries().get("a").value();
+            assertTrue(scalar.missing(), written);
+        }
+        Node.Mapping tree = (Node.Mapping) YamlTree.read(new Source(FILE, "a: ''\n"), new Problems()).documents().get(0);
+        assertFalse(((Node.Scalar) tree.entries().get("a").value()).missing());
     }
 
     @Test
