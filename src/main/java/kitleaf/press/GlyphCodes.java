@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * How a document's fonts spell characters. A character has the same code in every document, so OpenPDF is asked once for each, on a
@@ -32,6 +33,11 @@ final class GlyphCodes {
     private List<Spelled> fresh = List.of();
     private Face face;
     private Map<String, byte[]> ofFace = Map.of();
+
+    /** Makes the canvas: OpenPDF's first document takes as long as a page. */
+    static void ready() {
+        Objects.requireNonNull(ASIDE);
+    }
 
     /** The characters as they stand between the brackets of a PDF string in this face. */
     byte[] of(Face wanted, String text) {

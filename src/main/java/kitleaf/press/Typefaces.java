@@ -31,9 +31,10 @@ public final class Typefaces {
         return chain(Family.TEXT, Type.NORMAL).face(codePoint).isPresent();
     }
 
-    /** Reads the typefaces that nearly every sheet is set in, so that they are there when they are needed. */
+    /** Reads the typefaces that nearly every sheet is set in, so that they are there when they are needed, and who spells them. */
     public static void read() {
         List.of(FaceFile.TEXT_400, FaceFile.TEXT_600, FaceFile.SYMBOLS_2).forEach(Typefaces::face);
+        GlyphCodes.ready();
     }
 
     static Face face(FaceFile file) {
