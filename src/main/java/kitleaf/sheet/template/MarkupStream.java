@@ -151,33 +151,32 @@ final class MarkupStream extends Reader {
 
         @Override
         public void write(char[] buffer, int from, int length) throws IOException {
-            int done = 0;
-            while (done < length) {
-                int copied = Math.min(length - done, full - used);
+            for (int done = 0; done < length;) {
+                int copied = Math.min(length - done, room());
                 System.arraycopy(buffer, from + done, pending, used, copied);
                 used += copied;
                 done += copied;
-                if (used == full) {
-                    pass();
-                    full = Math.min(CHUNK, 2 * full);
-                }
             }
         }
 
-        /** As above, without a copy between: most of a sheet comes as strings. */
+        /** Without the copy that would be made first: most of a sheet comes as strings. */
         @Override
         public void write(String text, int from, int length) throws IOException {
-            int done = 0;
-            while (done < length) {
-                int copied = Math.min(length - done, full - used);
+            for (int done = 0; done < length;) {
+                int copied = Math.min(length - done, room());
                 text.getChars(from + done, from + done + copied, pending, used);
                 used += copied;
                 done += copied;
-                if (used == full) {
-                    pass();
-                    full = Math.min(CHUNK, 2 * full);
-                }
             }
+        }
+
+        /** How much the chunk still holds, which is handed on first if it is full. */
+        private int room() throws IOException {
+            if (used == full) {
+                pass();
+                full = Math.min(CHUNK, 2 * full);
+            }
+            return full - used;
         }
 
         private void pass() throws IOException {
