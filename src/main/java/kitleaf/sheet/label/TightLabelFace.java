@@ -69,15 +69,18 @@ final class TightLabelFace {
             return ways;
         }
         LabelWords.Crowded crowded = words.crowded().get();
-        List<List<List<Part>>> facts = crowded.facts().stream().map(some -> withLot(some, crowded.lots(), words.between())).toList();
-        facts.forEach(some -> some.forEach(way -> add(ways, name, way, piece)));
+        List<List<List<Part>>> facts = crowded.facts().stream().map(told -> withLot(told, crowded.lots(), words.between())).toList();
+        List<List<List<Part>>> some = facts.subList(0, facts.size() - 1);
+        List<List<Part>> none = facts.get(facts.size() - 1);
+        some.forEach(told -> told.forEach(way -> add(ways, name, way, piece)));
         if (!name.isEmpty()) {
-            // A name is worth more than the strands, but not so much that nothing else is left.
-            facts.subList(1, facts.size()).forEach(some -> some.forEach(way -> add(ways, List.of(), way, piece)));
+            some.forEach(told -> told.forEach(way -> add(ways, List.of(), way, piece)));
+            none.forEach(way -> add(ways, name, way, piece));
         }
+        none.forEach(way -> add(ways, List.of(), way, piece));
         if (side == LabelFace.Side.BACK && words.lotKnown()) {
             // The front says the piece too.
-            facts.forEach(some -> some.forEach(way -> add(ways, List.of(), way)));
+            facts.forEach(told -> told.forEach(way -> add(ways, List.of(), way)));
         }
         return ways;
     }
