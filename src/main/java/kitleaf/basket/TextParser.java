@@ -27,7 +27,7 @@ final class TextParser extends YAMLParser {
         }
     }
 
-    /** Only where nothing was written there is no text. */
+    /** Only where nothing was written there is no text: its place is that of what comes next, which may be a quote. */
     @Override
     protected JsonToken _decodeScalar(ScalarEvent scalar) {
         _textValue = scalar.getValue();

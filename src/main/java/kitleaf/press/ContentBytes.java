@@ -23,8 +23,8 @@ final class ContentBytes {
 
     private static final int TEN = 10;
 
-    /** Numbers below this are written from a table: dividing digit by digit takes longer than all else on a page. */
-    private static final int DIGITS_FROM = 1_000;
+    /** Numbers below this are in a table: dividing digit by digit takes longer than all else on a page. */
+    private static final int TABLED = 1_000;
     private static final byte[] DIGITS = threes();
 
     private byte[] bytes;
@@ -36,8 +36,8 @@ final class ContentBytes {
 
     /** 000 to 999, one after another. */
     private static byte[] threes() {
-        byte[] digits = new byte[3 * DIGITS_FROM];
-        for (int number = 0; number < DIGITS_FROM; number++) {
+        byte[] digits = new byte[3 * TABLED];
+        for (int number = 0; number < TABLED; number++) {
             digits[3 * number] = (byte) ('0' + number / (TEN * TEN));
             digits[3 * number + 1] = (byte) ('0' + number / TEN % TEN);
             digits[3 * number + 2] = (byte) ('0' + number % TEN);
@@ -128,7 +128,7 @@ final class ContentBytes {
     private void whole(int number) {
         if (number < TEN) {
             bytes[length++] = (byte) ('0' + number);
-        } else if (number < DIGITS_FROM) {
+        } else if (number < TABLED) {
             int at = 3 * number;
             if (number >= TEN * TEN) {
                 bytes[length++] = DIGITS[at];
@@ -136,8 +136,8 @@ final class ContentBytes {
             bytes[length++] = DIGITS[at + 1];
             bytes[length++] = DIGITS[at + 2];
         } else {
-            whole(number / DIGITS_FROM);
-            digits(number % DIGITS_FROM);
+            whole(number / TABLED);
+            digits(number % TABLED);
         }
     }
 

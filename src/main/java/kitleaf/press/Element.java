@@ -45,6 +45,10 @@ final class Element {
         return new MarkupException(Said.of(key, slots), place);
     }
 
+    private MarkupException wrong(String attribute, BadValue value) {
+        return fault("markup.value", attribute, name, value.said());
+    }
+
     boolean has(String attribute) {
         return find(attribute) != null;
     }
@@ -67,7 +71,7 @@ final class Element {
         try {
             return text == null ? 0 : NumberScanner.whole(text);
         } catch (BadValue e) {
-            throw fault("markup.value", attribute, name, e.said());
+            throw wrong(attribute, e);
         }
     }
 
@@ -76,7 +80,7 @@ final class Element {
         try {
             return Presentation.notNegative(neededText(attribute));
         } catch (BadValue e) {
-            throw fault("markup.value", attribute, name, e.said());
+            throw wrong(attribute, e);
         }
     }
 
@@ -104,7 +108,7 @@ final class Element {
         try {
             return syntax.read(find(attribute));
         } catch (BadValue e) {
-            throw fault("markup.value", attribute, name, e.said());
+            throw wrong(attribute, e);
         }
     }
 
@@ -133,7 +137,7 @@ final class Element {
                 try {
                     style = Presentation.apply(style, attributes[i].name(), values[i]);
                 } catch (BadValue e) {
-                    throw fault("markup.value", attributes[i].name(), name, e.said());
+                    throw wrong(attributes[i].name(), e);
                 }
             }
         }

@@ -135,7 +135,7 @@ class YamlTreeTests {
 
     @Test
     void whatIsMissingIsNotQuotedWhateverStandsAfterIt() {
-        for (String written : List.of("a:\n\"b\": 1\n", "a: \n'b': 1\n", "{a: , \"b\": 1}", "{a, \"b\": 1}")) {
+        for (String written : List.of("a:\n\"b\": 1\n", "a: \n'b': 1\n", "{a: , \"b\": 1}", "{a, \"b\": 1}", "? a\n'b': 1\n", "? a\n\"b\": 1\n")) {
             Node.Mapping tree = (Node.Mapping) YamlTree.read(new Source(FILE, written), new Problems()).documents().get(0);
             Node.Scalar scalar = (Node.Scalar) tree.entries().get("a").value();
             assertTrue(scalar.missing(), written);

@@ -89,8 +89,8 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         double highMm = place.heightMm() - 2 * PAD_MM;
         double smallPt = place.widthMm() >= WIDE_MM ? WIDE_SMALL_PT : SMALL_PT;
         double lineMm = lineMm(smallPt);
-        double swatchMm = Math.max(4, Math.min(9, highMm * 0.3));
-        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, swatchMm / PT_MM * 0.9));
+        double swatchMm = swatchMm(place);
+        double codePt = codePt(swatchMm / PT_MM * 0.9);
         List<FittedText> texts = new ArrayList<>();
         double codeXMm = PAD_MM + swatchMm + 1.6;
         double codeWidthMm = place.widthMm() - PAD_MM - codeXMm;
@@ -193,7 +193,7 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         double lineMm = lineMm(SMALL_PT);
         List<FittedText> texts = new ArrayList<>();
         double swatchMm = across * 0.16;
-        double codePt = Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, across * 0.14 / PT_MM));
+        double codePt = roundCodePt(place);
         double yMm = PAD_MM + across * 0.04 + swatchMm + 1.2;
         double codeMm = codePt * PT_MM * (CAP + DESCENT);
         texts.add(new FittedText("code", words.code(), across / 2, yMm + codePt * PT_MM * CAP, chord(across, yMm, yMm + codeMm), 1, codePt,
@@ -251,6 +251,21 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
             texts.add(small(role, text, across / 2, topMm, chord(across, topMm, bottomMm), lines, SMALL_PT, weight, "middle"));
         }
         return bottomMm;
+    }
+
+    /** The side of a rectangular face's swatch. */
+    static double swatchMm(Box place) {
+        return Math.max(4, Math.min(9, (place.heightMm() - 2 * PAD_MM) * 0.3));
+    }
+
+    /** What the code of a round face is set in before it shrinks to its line. */
+    static double roundCodePt(Box place) {
+        return codePt(place.widthMm() * 0.14 / PT_MM);
+    }
+
+    /** A size for the code, brought within what a code may have. */
+    static double codePt(double wantedPt) {
+        return Math.max(LEAST_CODE_PT, Math.min(MOST_CODE_PT, wantedPt));
     }
 
     static double lineMm(double sizePt) {

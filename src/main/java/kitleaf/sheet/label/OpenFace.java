@@ -66,8 +66,8 @@ interface OpenFace {
 
         @Override
         public double ordinaryCodePt() {
-            double swatch = Math.max(4, Math.min(9, (place.heightMm() - 2 * LabelFace.PAD_MM) * 0.3));
-            double fullPt = Math.max(LabelFace.LEAST_CODE_PT, Math.min(LabelFace.MOST_CODE_PT, swatch / LabelFace.PT_MM * 0.9));
+            double swatch = LabelFace.swatchMm(place);
+            double fullPt = LabelFace.codePt(swatch / LabelFace.PT_MM * 0.9);
             double fits = (place.widthMm() - 2 * LabelFace.PAD_MM - swatch - 1.6) / ruler.widthMm(words.code(), "text", 600, fullPt);
             return Math.max(LabelFace.LEAST_CODE_PT, fullPt * Math.min(1, fits));
         }
@@ -122,7 +122,7 @@ interface OpenFace {
 
         @Override
         public double ordinaryCodePt() {
-            double codePt = Math.max(LabelFace.LEAST_CODE_PT, Math.min(LabelFace.MOST_CODE_PT, place.widthMm() * 0.14 / LabelFace.PT_MM));
+            double codePt = LabelFace.roundCodePt(place);
             // The ordinary sheet shrinks a long code to its line.
             while (codePt - STEP_PT >= LabelFace.LEAST_CODE_PT && ruler.widthMm(words.code(), "text", 600, codePt) > codeRoomMm(codePt)) {
                 codePt -= STEP_PT;

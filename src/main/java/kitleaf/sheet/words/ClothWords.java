@@ -36,25 +36,23 @@ public final class ClothWords {
 
     /** The cloth in a few words, such as "Sea-mist linen, 36 count over two". */
     public String cloth(Cloth cloth) {
-        String kind = words.say("kind." + key(cloth.kind()));
-        return words.say("plan.weave", cloth.name().map(name -> words.say("cloth.named", name, kind)).orElse(kind), worked(cloth.kind(), cloth.count(), cloth.over()));
+        return cloth(cloth.name(), cloth.kind(), worked(cloth.kind(), cloth.count(), cloth.over()));
     }
 
     /** Count and over, such as "36 count over two". */
     public String worked(Cloth.Kind kind, Count count, int over) {
-        String warp = figures.decimal(count.warpPerInch(), 1);
-        String weft = figures.decimal(count.weftPerInch(), 1);
-        if (kind == Cloth.Kind.BLOCK) {
-            return held(count.even() ? words.say("cloth.block", warp) : words.say("cloth.uneven-block", warp, weft));
-        }
-        return held(count.even() ? words.say("cloth.even", warp) : words.say("cloth.uneven", warp, weft))
-                + " " + words.say("over." + over).replace(' ', Figures.NO_BREAK);
+        String counted = counted(kind, count);
+        return kind == Cloth.Kind.BLOCK ? counted : counted + " " + words.say("over." + over).replace(' ', Figures.NO_BREAK);
     }
 
-    /** A figure held to the word after it: a line may end behind "36 count", not behind 36. */
-    private static String held(String figure) {
-        int blank = figure.indexOf(' ');
-        return blank < 0 ? figure : figure.substring(0, blank) + Figures.NO_BREAK + figure.substring(blank + 1);
+    /** "36 count", the figure held to the word after it: a line may end behind both, not between them. */
+    private String counted(Cloth.Kind kind, Count count) {
+        boolean block = kind == Cloth.Kind.BLOCK;
+        String warp = figures.decimal(count.warpPerInch(), 1);
+        String said = count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp)
+                : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, figures.decimal(count.weftPerInch(), 1));
+        int blank = said.indexOf(' ');
+        return blank < 0 ? said : said.substring(0, blank) + Figures.NO_BREAK + said.substring(blank + 1);
     }
 
     /** "110 threads", or blocks on block cloth. */
@@ -70,10 +68,10 @@ public final class ClothWords {
 
     /** A cloth by name, kind and count, such as "Sea-mist linen, 36 count". */
     public String cloth(Optional<String> name, Cloth.Kind kind, Count count) {
-        String warp = figures.decimal(count.warpPerInch(), 1);
-        String weft = figures.decimal(count.weftPerInch(), 1);
-        boolean block = kind == Cloth.Kind.BLOCK;
-        String counted = held(count.even() ? words.say(block ? "cloth.block" : "cloth.even", warp) : words.say(block ? "cloth.uneven-block" : "cloth.uneven", warp, weft));
+        return cloth(name, kind, counted(kind, count));
+    }
+
+    private String cloth(Optional<String> name, Cloth.Kind kind, String counted) {
         String said = words.say("kind." + key(kind));
         return words.say("plan.weave", name.map(it -> words.say("cloth.named", it, said)).orElse(said), counted);
     }
