@@ -10,12 +10,15 @@ import com.lowagie.text.pdf.PdfDate;
 import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
 import java.util.Calendar;
+import java.util.Deque;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -33,6 +36,8 @@ final class Binder {
     private final PdfWriter writer;
     private final Outline outline;
     private PdfContentByte aside;
+    /** Of the pages that call for words laid last, what they call. */
+    private final Deque<PdfTemplate> called = new ArrayDeque<>();
     private int pages;
 
     Binder(Element root, OutputStream out, PressSettings settings) {
@@ -75,16 +80,36 @@ final class Binder {
         pages++;
         // A page with nothing on it is still a page.
         writer.setPageEmpty(false);
-        for (GlyphCodes.Spelled fresh : forme.fresh()) {
-            GlyphCodes.show(fresh.face(), fresh.text(), aside);
+        draw(forme, writer.getDirectContent());
+        if (forme.callsLate()) {
+            PdfTemplate late = PdfTemplate.createTemplate(writer, document.getPageSize().getWidth(), document.getPageSize().getHeight());
+            writer.getDirectContent().addTemplate(late, 0, 0);
+            called.add(late);
         }
-        forme.drawOn(writer.getDirectContent());
         for (Forme.Bookmark bookmark : forme.bookmarks()) {
             try {
                 outline.add(bookmark.title(), bookmark.level(), writer.getPageReference(pages), bookmark.topPt());
             } catch (IOException e) {
                 throw new ExceptionConverter(e);
             }
+        }
+    }
+
+    private void draw(Forme forme, PdfContentByte canvas) {
+        for (GlyphCodes.Spelled fresh : forme.fresh()) {
+            GlyphCodes.show(fresh.face(), fresh.text(), aside);
+        }
+        forme.drawOn(canvas);
+    }
+
+    /** What the next of the pages that wait for their last words calls for. */
+    void bindLate(Forme forme) {
+        PdfTemplate late = called.remove();
+        draw(forme, late);
+        try {
+            writer.releaseTemplate(late);
+        } catch (IOException e) {
+            throw new ExceptionConverter(e);
         }
     }
 

@@ -52,7 +52,11 @@ final class Bindery implements AutoCloseable {
 
     private void bind(Forme forme) {
         try {
-            binder.bind(forme);
+            if (forme.isLate()) {
+                binder.bindLate(forme);
+            } else {
+                binder.bind(forme);
+            }
         } catch (RuntimeException | Error e) {
             failure = e;
         }

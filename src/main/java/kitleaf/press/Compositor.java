@@ -45,7 +45,7 @@ final class Compositor {
             }
         }
         return new SetText(new Lines(fitting, copy.style()).runs(), fitting.cut(), fitting.cut() ? galley.text(0, galley.size()) : "",
-                fitting.cut() ? drawn.text(0, end) : "", missing);
+                fitting.cut() ? drawn.text(0, end) : "", missing, fitting.lines().size(), fitting.factor(), drawn.parted(fitting.lines()));
     }
 
     private static double leastSizePt(Galley galley) {

@@ -49,6 +49,30 @@ final class Element {
         return fault("markup.value", attribute, name, value.said());
     }
 
+    /** Whether it has attributes that are not presentation. */
+    boolean hasOwn() {
+        for (Vocabulary.Attribute attribute : attributes) {
+            if (!attribute.presentation()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Which of some words an attribute says; less than 0 when it is not given. */
+    int word(String attribute, String... words) throws MarkupException {
+        String text = find(attribute);
+        if (text == null) {
+            return -1;
+        }
+        for (int i = 0; i < words.length; i++) {
+            if (words[i].equals(text)) {
+                return i;
+            }
+        }
+        throw wrong(attribute, new BadValue("value.choice", text, String.join(", ", words)));
+    }
+
     boolean has(String attribute) {
         return find(attribute) != null;
     }

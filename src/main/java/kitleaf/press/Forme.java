@@ -22,6 +22,8 @@ final class Forme {
     private final List<Turn> turns = new ArrayList<>();
     private final List<Bookmark> bookmarks = new ArrayList<>(1);
     private List<GlyphCodes.Spelled> fresh = List.of();
+    private boolean callsLate;
+    private boolean isLate;
 
     /**
      * An empty page.
@@ -52,6 +54,25 @@ final class Forme {
 
     List<Bookmark> bookmarks() {
         return bookmarks;
+    }
+
+    /** More of it is laid when all pages are. */
+    void callLate() {
+        callsLate = true;
+    }
+
+    boolean callsLate() {
+        return callsLate;
+    }
+
+    /** It is no page, but what the first of those that wait calls for. */
+    Forme late() {
+        isLate = true;
+        return this;
+    }
+
+    boolean isLate() {
+        return isLate;
     }
 
     /** Locks it up, with the characters that no page before had. */

@@ -161,6 +161,31 @@ final class Galley {
         return from;
     }
 
+    /** Whether a line ends within a word. */
+    boolean parted(List<Line> lines) {
+        for (int i = 0; i + 1 < lines.size(); i++) {
+            int end = lines.get(i).to();
+            if (end == lines.get(i + 1).from() && end > 0 && !glyphs.get(end - 1).joint()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What stands from one glyph to another, in its styles. */
+    List<Span> spans(int from, int to) {
+        List<Span> spans = new ArrayList<>();
+        for (int at = from; at < to;) {
+            int end = at;
+            while (end < to && styles.get(end) == styles.get(at)) {
+                end++;
+            }
+            spans.add(new Span(text(at, end), styles.get(at)));
+            at = end;
+        }
+        return spans;
+    }
+
     private Line line(int from, int end) {
         int to = end;
         while (to > from && glyphs.get(to - 1).space()) {

@@ -8,6 +8,7 @@ import java.util.List;
 final class PageArtist {
 
     private static final int MOST_LINES = 1000;
+    private static final int MOST_LEVELS = 3;
 
     /** The least module that prints well: 4 dots at 300 dpi (the QR code's originator's table). */
     private static final double LEAST_MODULE_MM = 0.33;
@@ -25,7 +26,12 @@ final class PageArtist {
     private final Styles styles;
     private final Compositor compositor;
     private final Deque<Scope> scopes = new ArrayDeque<>();
+    private final LateWords late;
+    private Counters counters;
     private SpanGatherer text;
+    /** The box that is open and what reads it, or null. */
+    private FlowReader.Node box;
+    private FlowReader boxed;
     /** The text of the code that is open, or null. */
     private StringBuilder code;
 
@@ -36,7 +42,76 @@ final class PageArtist {
         this.styles = styles;
         this.compositor = compositor;
         this.warnings = warnings;
+        this.counters = new Counters(page, 0, 1, 1);
+        this.late = new LateWords(page, pen.plate());
         scopes.push(new Scope(element.style(Style.DEFAULT, styles), Transform.NONE));
+    }
+
+    /** What stands in its own place, in a style of its own. */
+    void enter(Style style, Transform inner) {
+        scopes.push(new Scope(style, scopes.peek().transform().with(inner)));
+    }
+
+    void leave() {
+        scopes.pop();
+    }
+
+    void card(int number, int cards) {
+        counters = counters.card(number, cards);
+    }
+
+    /** Text that was laid before. */
+    void set(SetText set, double x, double y) {
+        set.warn(page, warnings);
+        pen.text(set, scopes.peek().transform(), x, y);
+    }
+
+    /** Text in which numbers are to be filled in; as soon as they are known. */
+    void counted(List<Span> spans, Style style, double widthPt, int most, double x, double y) {
+        if (Counters.countsPages(spans)) {
+            pen.forme().callLate();
+            late.add(spans, style, widthPt, most, scopes.peek().transform(), x, y, counters);
+        } else {
+            set(compositor.set(new Copy(counters.fill(spans), style, widthPt, most)), x, y);
+        }
+    }
+
+    LateWords late() {
+        return late;
+    }
+
+    void rule(Style style, double x, double y, double widthMm) {
+        Track track = pen.openUnfilled(style, scopes.peek().transform());
+        track.move(x, y);
+        track.line(x + widthMm, y);
+        pen.close();
+    }
+
+    /** The tint and the rule of a box. */
+    void outline(Stack.Frame frame, double x, double y, double widthMm, double heightMm) {
+        if (frame.style() != null) {
+            rounded(x, y, widthMm, heightMm, frame.radiusMm(), frame.radiusMm(), frame.style());
+        }
+    }
+
+    private void rounded(double x, double y, double width, double height, double rx, double ry, Style style) {
+        Track track = pen.open(style, scopes.peek().transform());
+        if (rx == 0 || ry == 0) {
+            Shapes.rectangle(x, y, width, height, track);
+        } else {
+            Shapes.rounded(x, y, width, height, rx, ry, track);
+        }
+        pen.close();
+    }
+
+    /** Begins an entry of the outline where the element names one. */
+    void bookmark(Element element) {
+        element.text("bookmark").filter(title -> !title.isEmpty()).ifPresent(title -> pen.forme().add(new Forme.Bookmark(title, 1, topPt())));
+    }
+
+    /** What has no room in its box, though it is drawn. */
+    void overfull(String words) {
+        warnings.cut(page, words, "");
     }
 
     /** Where the current group's origin lies, in points from the page's lower edge. */
@@ -46,6 +121,10 @@ final class PageArtist {
     }
 
     void start(Element element) throws MarkupException {
+        if (boxed != null) {
+            boxed.start(element);
+            return;
+        }
         Scope outer = scopes.peek();
         Scope scope = new Scope(element.style(outer.style(), styles), element.transform(outer.transform()));
         scopes.push(scope);
@@ -56,12 +135,19 @@ final class PageArtist {
             case "path" -> path(element, scope);
             case "text" -> text = new SpanGatherer();
             case "code" -> code = new StringBuilder();
+            case "box" -> {
+                box = new FlowReader.Node(element, scope.style());
+                boxed = new FlowReader(box, styles, false);
+            }
+            case "bookmark" -> pen.forme().add(new Forme.Bookmark(element.neededText("title"), element.count("level", 1, MOST_LEVELS, 1), topPt()));
             default -> { }
         }
     }
 
     void text(String more) {
-        if (code != null) {
+        if (boxed != null) {
+            boxed.text(more);
+        } else if (code != null) {
             code.append(more);
         } else {
             text.add(more, scopes.peek().style());
@@ -69,6 +155,14 @@ final class PageArtist {
     }
 
     void end(Element element) throws MarkupException {
+        if (boxed != null) {
+            if (boxed.end(element) != null) {
+                boxed = null;
+                new FixedBox(box).draw(this, new Setter(compositor, 1, false, true));
+                scopes.pop();
+            }
+            return;
+        }
         Scope scope = scopes.pop();
         if (element.name().equals("text")) {
             text(element, scope);
@@ -88,13 +182,7 @@ final class PageArtist {
         if (width == 0 || height == 0) {
             return;
         }
-        Track track = pen.open(scope.style(), scope.transform());
-        if (rx == 0 || ry == 0) {
-            Shapes.rectangle(x, y, width, height, track);
-        } else {
-            Shapes.rounded(x, y, width, height, rx, ry, track);
-        }
-        pen.close();
+        rounded(x, y, width, height, rx, ry, scope.style());
     }
 
     private static double radius(Element element, String own, String other, double most) throws MarkupException {
@@ -141,9 +229,13 @@ final class PageArtist {
         text = null;
         double widthPt = element.has("width") && !spans.isEmpty() ? element.neededLength("width") * Plate.POINTS_PER_MM
                 : Double.POSITIVE_INFINITY;
-        SetText set = compositor.set(new Copy(spans, scope.style(), widthPt, most));
-        set.warn(page, warnings);
-        pen.text(set, scope.transform(), x, y);
+        scopes.push(scope);
+        if (Counters.in(spans)) {
+            counted(spans, scope.style(), widthPt, most, x, y);
+        } else {
+            set(compositor.set(new Copy(spans, scope.style(), widthPt, most)), x, y);
+        }
+        scopes.pop();
     }
 
     private void code(Element element, Scope scope) throws MarkupException {

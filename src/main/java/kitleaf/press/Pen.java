@@ -47,6 +47,10 @@ final class Pen {
         return plate;
     }
 
+    Forme forme() {
+        return forme;
+    }
+
     /** Begins an outline that is filled and stroked, as far as the style has fill and stroke; it is traced on what is given back. */
     Track open(Style style, Transform transform) {
         return open(style, transform, mode(!style.fill().isNone(), !style.stroke().isNone()));

@@ -4,6 +4,8 @@ import com.lowagie.text.ExceptionConverter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Reader;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import javax.xml.stream.XMLStreamException;
 import kitleaf.words.Said;
@@ -13,8 +15,6 @@ public final class Press {
 
     /** A PDF page is at most 14,400 points wide and high (ISO 32000-1, annex C.2). */
     private static final double MOST_PAGE_MM = 5080;
-
-    private static final int MOST_LEVELS = 3;
 
     private final PressSettings settings;
     private final MarkupSource source;
@@ -29,6 +29,11 @@ public final class Press {
     private int pages;
     private Forme forme;
     private PageArtist artist;
+    /** What reads the flow that is open, or null; its own element, and what makes pages of it. */
+    private FlowReader flow;
+    private FlowReader.Node flowing;
+    private FlowTaker taker;
+    private final List<LateWords> late = new ArrayList<>();
 
     private Press(MarkupSource source, PdfSink sink, PressSettings settings) {
         this.source = source;
@@ -87,8 +92,18 @@ public final class Press {
                     start(root, element);
                 }
                 case END -> end(element);
-                default -> artist.text(reader.text());
+                default -> {
+                    if (flow != null) {
+                        flow.text(reader.text());
+                    } else {
+                        artist.text(reader.text());
+                    }
+                }
             }
+        }
+        for (LateWords words : late) {
+            Forme laid = words.lay(pages, compositor, warnings);
+            bindery.take(laid.lock(codes.takeFresh()));
         }
         bindery.finish(source.digest());
         sink.flush();
@@ -96,13 +111,48 @@ public final class Press {
     }
 
     private void start(Element root, Element element) throws MarkupException {
+        if (flow != null) {
+            flow.start(element);
+            return;
+        }
         switch (element.name()) {
             case "document" -> { }
             case "page" -> startPage(root, element);
-            case "bookmark" -> forme.add(new Forme.Bookmark(element.neededText("title"),
-                    element.count("level", 1, MOST_LEVELS, 1), artist.topPt()));
+            case "pages", "cards" -> startFlow(root, element);
             default -> artist.start(element);
         }
+    }
+
+    private void startFlow(Element root, Element element) throws MarkupException {
+        source.startPage();
+        flowing = new FlowReader.Node(element, element.style(Style.DEFAULT, styles));
+        flow = new FlowReader(flowing, styles, true);
+        FlowTaker.Printer printer = (page, drawing) -> print(root, page, drawing);
+        taker = element.name().equals("pages") ? new FlowPages(flowing, compositor, printer) : new FlowCards(flowing, compositor, printer);
+    }
+
+    private void end(FlowReader.Node node) throws MarkupException, IOException {
+        if (node == flowing) {
+            taker.end();
+            flow = null;
+        } else if (node != null) {
+            taker.take(node);
+        }
+    }
+
+    /** Draws a page of a flow. */
+    private void print(Element root, Element page, Laid.Drawing drawing) throws MarkupException, IOException {
+        startPage(root, page);
+        drawing.at(0, 0, artist);
+        endPage();
+    }
+
+    private void endPage() throws IOException {
+        if (!artist.late().isEmpty()) {
+            late.add(artist.late());
+        }
+        bindery.take(forme.lock(codes.takeFresh()));
+        settings.onPage().accept(pages);
     }
 
     private void startPage(Element root, Element element) throws MarkupException {
@@ -127,17 +177,17 @@ public final class Press {
     }
 
     private void end(Element element) throws MarkupException, IOException {
+        if (flow != null) {
+            end(flow.end(element));
+            return;
+        }
         switch (element.name()) {
             case "document" -> {
                 if (pages == 0) {
                     throw element.fault("markup.no-pages");
                 }
             }
-            case "page" -> {
-                bindery.take(forme.lock(codes.takeFresh()));
-                settings.onPage().accept(pages);
-            }
-            case "bookmark" -> { }
+            case "page" -> endPage();
             default -> artist.end(element);
         }
     }

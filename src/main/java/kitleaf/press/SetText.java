@@ -10,8 +10,11 @@ import java.util.List;
  * @param whole the text as it should be
  * @param kept what is drawn of it
  * @param missing the glyphs drawn as boxes
+ * @param lines so many
+ * @param factor what its sizes were multiplied by to make it fit
+ * @param parted whether a line ends within a word
  */
-record SetText(List<SetRun> runs, boolean cut, String whole, String kept, List<Glyph> missing) {
+record SetText(List<SetRun> runs, boolean cut, String whole, String kept, List<Glyph> missing, int lines, double factor, boolean parted) {
 
     SetText {
         runs = List.copyOf(runs);

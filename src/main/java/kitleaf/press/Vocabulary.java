@@ -22,13 +22,31 @@ final class Vocabulary {
             "letter-spacing");
 
     private static final Set<String> DRAWN = Set.of("g", "rect", "line", "circle", "path", "text", "code",
-            "bookmark");
+            "bookmark", "box");
 
-    private static final Map<String, Set<String>> CHILDREN = Map.of(
-            "document", Set.of("page"),
-            "page", DRAWN,
-            "g", DRAWN,
-            "text", Set.of("tspan"));
+    /** What flows; and how each of these stands among others. */
+    private static final Set<String> BLOCKS = Set.of("text", "stack", "box", "row", "grid", "either", "place", "rule");
+    private static final Set<String> STANCE = Set.of("before", "after", "keep", "break", "width", "align", "many");
+
+    private static final Map<String, Set<String>> CHILDREN = Map.ofEntries(
+            Map.entry("document", Set.of("page", "pages", "cards")),
+            Map.entry("page", DRAWN),
+            Map.entry("g", DRAWN),
+            Map.entry("place", DRAWN),
+            Map.entry("sheet", DRAWN),
+            Map.entry("pages", with(BLOCKS, "head", "foot")),
+            Map.entry("head", BLOCKS),
+            Map.entry("foot", BLOCKS),
+            Map.entry("stack", BLOCKS),
+            Map.entry("box", BLOCKS),
+            Map.entry("row", BLOCKS),
+            Map.entry("grid", with(BLOCKS, "head")),
+            Map.entry("either", BLOCKS),
+            Map.entry("cards", Set.of("slot", "sheet", "card")),
+            Map.entry("card", Set.of("front", "back")),
+            Map.entry("front", with(BLOCKS, "head")),
+            Map.entry("back", with(BLOCKS, "head")),
+            Map.entry("text", Set.of("tspan")));
 
     private static final Map<String, Set<String>> OWN = Map.ofEntries(
             Map.entry("document", Set.of("title", "subject", "lang")),
@@ -38,13 +56,28 @@ final class Vocabulary {
             Map.entry("line", Set.of("x1", "y1", "x2", "y2", "transform")),
             Map.entry("circle", Set.of("cx", "cy", "r", "transform")),
             Map.entry("path", Set.of("d", "transform")),
-            Map.entry("text", Set.of("x", "y", "width", "lines", "transform")),
+            Map.entry("text", Set.of("x", "y", "width", "lines", "transform", "together")),
+            Map.entry("pages", Set.of("width", "height", "left", "right", "top", "bottom", "bookmark")),
+            Map.entry("head", Set.of()),
+            Map.entry("foot", Set.of()),
+            Map.entry("stack", Set.of()),
+            Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "tint", "rule", "rx", "shrink")),
+            Map.entry("row", Set.of("gap")),
+            Map.entry("grid", Set.of("gap", "columns")),
+            Map.entry("either", Set.of("saves")),
+            Map.entry("place", Set.of("height", "every")),
+            Map.entry("rule", Set.of()),
+            Map.entry("cards", Set.of("width", "height", "card-width", "card-height", "columns", "skip", "padding", "shrink", "backs")),
+            Map.entry("slot", Set.of("x", "y", "turned", "back-x", "back-y", "back-turned")),
+            Map.entry("sheet", Set.of("side", "rows")),
+            Map.entry("card", Set.of("bookmark")),
+            Map.entry("front", Set.of()),
+            Map.entry("back", Set.of()),
             Map.entry("tspan", Set.of()),
             Map.entry("code", Set.of("x", "y", "size", "level", "transform")),
             Map.entry("bookmark", Set.of("title", "level")));
 
-    private static final Set<String> PRESENTED = Set.of("page", "g", "rect", "line", "circle", "path", "text",
-            "code");
+    private static final Set<String> UNPRESENTED = Set.of("document", "bookmark", "slot", "tspan");
 
     private static final Set<String> WORDED = Set.of("text", "tspan", "code");
 
@@ -67,7 +100,10 @@ final class Vocabulary {
             children = new HashSet<>(CHILDREN.getOrDefault(name, Set.of()));
             worded = WORDED.contains(name);
             OWN.get(name).forEach(own -> attributes.put(own, new Attribute(own, false)));
-            (PRESENTED.contains(name) ? PRESENTATION : name.equals("tspan") ? SPAN : Set.<String>of())
+            if (BLOCKS.contains(name)) {
+                STANCE.forEach(own -> attributes.put(own, new Attribute(own, false)));
+            }
+            (!UNPRESENTED.contains(name) ? PRESENTATION : name.equals("tspan") ? SPAN : Set.<String>of())
                     .forEach(presentation -> attributes.put(presentation, new Attribute(presentation, true)));
         }
 
@@ -89,6 +125,12 @@ final class Vocabulary {
         Collection<String> attributes() {
             return new TreeSet<>(attributes.keySet());
         }
+    }
+
+    private static Set<String> with(Set<String> names, String... more) {
+        Set<String> all = new HashSet<>(names);
+        all.addAll(Set.of(more));
+        return all;
     }
 
     private static final Map<String, Tag> TAGS = new HashMap<>();

@@ -1,0 +1,58 @@
+package kitleaf.press;
+
+import java.util.List;
+
+/** A part of a flow: it is given room and says how high it comes out there. Lengths are millimetres. */
+sealed interface Block permits FlowText, DrawnPlace, RuleLine, Stack, Row, Grid, Either {
+
+    Stance stance();
+
+    /**
+     * It as it comes out.
+     *
+     * @param widthMm what it has across
+     * @param roomMm what it has down; infinite where pages go on
+     */
+    Laid lay(double widthMm, double roomMm, Setter setter);
+
+    /** How wide it is of itself, in one line. */
+    double naturalMm(Setter setter);
+
+    /** Whether it takes what room is left below. */
+    boolean takesRest();
+
+    /** Whether there is nothing in it: then what is blank above and below it goes too. */
+    default boolean isEmpty() {
+        return false;
+    }
+
+    /** Whether it is there, as what is only on one of several cards may not be. */
+    default boolean isThere(Setter setter) {
+        return !isEmpty() && (setter.many() || !stance().many());
+    }
+
+    /** Words in it, to tell of it by. */
+    default String firstWords() {
+        return "";
+    }
+
+    /** What a page may end between, from top to bottom: mostly the block as one. */
+    default List<Laid> parts(double widthMm, double roomMm, Setter setter) {
+        return List.of(lay(widthMm, roomMm, setter));
+    }
+
+    /** What is repeated above its parts where they go on another page; null for nothing. */
+    default Laid repeated(double widthMm, Setter setter) {
+        return null;
+    }
+
+    /** How wide it is in a stack of a width. */
+    default double widthIn(double widthMm) {
+        ColumnWidth width = stance().width();
+        return switch (width.kind()) {
+            case MILLIMETRES -> Math.min(widthMm, width.number());
+            case SHARE -> widthMm * width.number();
+            case CONTENT, REST -> widthMm;
+        };
+    }
+}

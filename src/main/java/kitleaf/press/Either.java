@@ -1,0 +1,60 @@
+package kitleaf.press;
+
+import java.util.List;
+
+/**
+ * The first of several ways to say something that fits, of which nothing is cut or parted; else the last.
+ *
+ * @param saves whether the last is taken where that saves a card
+ */
+record Either(Stance stance, List<Block> ways, boolean saves) implements Block {
+
+    @Override
+    public boolean isEmpty() {
+        return ways.stream().allMatch(Block::isEmpty);
+    }
+
+    @Override
+    public String firstWords() {
+        return ways.isEmpty() ? "" : ways.get(0).firstWords();
+    }
+
+    @Override
+    public boolean takesRest() {
+        return ways.stream().anyMatch(Block::takesRest);
+    }
+
+    @Override
+    public double naturalMm(Setter setter) {
+        return ways.isEmpty() ? 0 : ways.get(0).naturalMm(setter);
+    }
+
+    @Override
+    public Laid lay(double widthMm, double roomMm, Setter setter) {
+        Laid laid = Laid.NOTHING;
+        for (Block way : candidates(setter)) {
+            laid = Stack.of(List.of(way)).lay(widthMm, roomMm, setter);
+            if (laid.whole()) {
+                return laid;
+            }
+        }
+        return laid;
+    }
+
+    @Override
+    public List<Laid> parts(double widthMm, double roomMm, Setter setter) {
+        List<Laid> parts = List.of();
+        for (Block way : candidates(setter)) {
+            parts = way.parts(widthMm, roomMm, setter);
+            double heightMm = parts.stream().mapToDouble(Laid::heightMm).sum();
+            if (parts.stream().allMatch(Laid::whole) && (saves || heightMm <= roomMm)) {
+                return parts;
+            }
+        }
+        return parts;
+    }
+
+    private List<Block> candidates(Setter setter) {
+        return saves && setter.brief() ? ways.subList(ways.size() - 1, ways.size()) : ways;
+    }
+}

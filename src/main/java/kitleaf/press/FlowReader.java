@@ -1,0 +1,154 @@
+package kitleaf.press;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads the markup of a flow, element by element, into blocks. */
+final class FlowReader {
+
+    private static final int MOST_LINES = 1000;
+
+    /** An element, what it hands down, and what stands in it. */
+    static final class Node {
+
+        final Element element;
+        final Style style;
+        /** Blocks in it; of what is no block itself (head, foot, front, back) the whole of it. */
+        final List<Block> blocks = new ArrayList<>();
+        /** The heads in it, from first to last. */
+        final List<Node> heads = new ArrayList<>(0);
+        /** Faces of a card. */
+        final List<Node> faces = new ArrayList<>(0);
+        private final SpanGatherer words;
+        private final Recording drawing;
+        private int depth;
+
+        Node(Element element, Style style) {
+            this.element = element;
+            this.style = style;
+            words = element.name().equals("text") ? new SpanGatherer() : null;
+            drawing = element.name().equals("place") || element.name().equals("sheet") ? new Recording(style) : null;
+        }
+
+        boolean is(String name) {
+            return element.name().equals(name);
+        }
+
+        Recording drawing() {
+            return drawing;
+        }
+
+        /** The first words in it, to tell of it by. */
+        String firstWords() {
+            return blocks.stream().map(Block::firstWords).filter(words -> !words.isEmpty()).findFirst().orElse("");
+        }
+
+        /** It as a block; null where it is none. */
+        Block block() throws MarkupException {
+            return switch (element.name()) {
+                case "text" -> new FlowText(Stance.of(element), words.spans(), style, element.count("lines", 1, MOST_LINES, MOST_LINES),
+                        element.count("together", 0, MOST_LINES, 0));
+                case "place" -> place();
+                case "rule" -> new RuleLine(Stance.of(element), style);
+                case "stack" -> new Stack(Stance.of(element), blocks, null);
+                case "box" -> new Stack(Stance.of(element), blocks, frame());
+                case "row" -> new Row(Stance.of(element), blocks, element.number("gap"));
+                case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list) : List.of(),
+                        heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
+                case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0);
+                default -> null;
+            };
+        }
+
+        private DrawnPlace place() throws MarkupException {
+            boolean rest = element.text("height").map("rest"::equals).orElse(false);
+            return new DrawnPlace(Stance.of(element), element.neededLength("width"), rest ? 0 : element.neededLength("height"), rest,
+                    element.number("every"), drawing);
+        }
+
+        private Stack.Frame frame() throws MarkupException {
+            boolean drawn = element.has("tint") || element.has("rule");
+            return new Stack.Frame(element.number("padding"), element.number("least"), element.has("most") ? element.neededLength("most") : Double.POSITIVE_INFINITY,
+                    element.number("rx"), drawn ? outline() : null);
+        }
+
+        private Style outline() throws MarkupException {
+            Paint tint = element.has("tint") ? element.value("tint", Paint::read) : Paint.NONE;
+            Paint rule = element.has("rule") ? element.value("rule", Paint::read) : Paint.NONE;
+            return style.withFill(tint).withStroke(style.stroke().withPaint(rule));
+        }
+    }
+
+    private final Styles styles;
+    private final Node root;
+    private final boolean handsOut;
+    private final List<Node> open = new ArrayList<>();
+    private final List<Style> spans = new ArrayList<>(2);
+
+    /**
+     * Reads what stands in an element that has begun.
+     *
+     * @param handsOut whether what stands in it is handed out as it is read, or kept in it
+     */
+    FlowReader(Node root, Styles styles, boolean handsOut) {
+        this.styles = styles;
+        this.root = root;
+        this.handsOut = handsOut;
+        open.add(root);
+    }
+
+    private Node top() {
+        return open.get(open.size() - 1);
+    }
+
+    void start(Element element) throws MarkupException {
+        Node top = top();
+        if (top.drawing != null) {
+            top.drawing.start(element);
+            top.depth++;
+        } else if (element.name().equals("tspan")) {
+            spans.add(element.style(spans.isEmpty() ? top.style : spans.get(spans.size() - 1), styles));
+        } else {
+            open.add(new Node(element, element.style(top.style, styles)));
+        }
+    }
+
+    void text(String text) {
+        Node top = top();
+        if (top.drawing != null) {
+            top.drawing.text(text);
+        } else {
+            top.words.add(text, spans.isEmpty() ? top.style : spans.get(spans.size() - 1));
+        }
+    }
+
+    /** What has been read whole: the flow's own element, or one in it that is handed out; else null. */
+    Node end(Element element) throws MarkupException {
+        Node top = top();
+        if (top.drawing != null && top.depth > 0) {
+            top.drawing.end(element);
+            top.depth--;
+            return null;
+        }
+        if (element.name().equals("tspan")) {
+            spans.remove(spans.size() - 1);
+            return null;
+        }
+        open.remove(open.size() - 1);
+        if (top == root || handsOut && open.size() == 1) {
+            return top;
+        }
+        close(top, top());
+        return null;
+    }
+
+    private static void close(Node node, Node parent) throws MarkupException {
+        if (node.is("head")) {
+            parent.heads.add(node);
+        } else if (node.is("front") || node.is("back")) {
+            parent.faces.add(node);
+        } else {
+            parent.blocks.add(node.block());
+        }
+    }
+}
