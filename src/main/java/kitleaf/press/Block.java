@@ -36,14 +36,9 @@ sealed interface Block permits FlowText, DrawnPlace, RuleLine, Stack, Row, Grid,
         return "";
     }
 
-    /** What a page may end between, from top to bottom: mostly the block as one. */
-    default List<Laid> parts(double widthMm, double roomMm, Setter setter) {
-        return List.of(lay(widthMm, roomMm, setter));
-    }
-
-    /** What is repeated above its parts where they go on another page; null for nothing. */
-    default Laid repeated(double widthMm, Setter setter) {
-        return null;
+    /** What a page may end between, from top to bottom, without the blank around the block: mostly the block as one. */
+    default List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
+        return List.of(FlowPart.of(lay(widthMm, roomMm, setter)));
     }
 
     /** How wide it is in a stack of a width. */

@@ -42,12 +42,11 @@ record Either(Stance stance, List<Block> ways, boolean saves) implements Block {
     }
 
     @Override
-    public List<Laid> parts(double widthMm, double roomMm, Setter setter) {
-        List<Laid> parts = List.of();
+    public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
+        List<FlowPart> parts = List.of();
         for (Block way : candidates(setter)) {
-            parts = way.parts(widthMm, roomMm, setter);
-            double heightMm = parts.stream().mapToDouble(Laid::heightMm).sum();
-            if (parts.stream().allMatch(Laid::whole) && (saves || heightMm <= roomMm)) {
+            parts = FlowPart.of(way, widthMm, roomMm, setter);
+            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves || FlowPart.heightMm(parts) <= roomMm + ColumnWidth.SLACK_MM)) {
                 return parts;
             }
         }

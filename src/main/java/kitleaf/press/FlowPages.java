@@ -41,7 +41,7 @@ final class FlowPages implements FlowTaker {
         } else if (node.is("foot")) {
             foot = Stack.of(node.blocks).lay(widthMm, heightMm, setter);
         } else {
-            for (FlowPart part : FlowPart.of(node.block(), widthMm, rooms().nextMm(), setter)) {
+            for (FlowPart part : FlowPart.of(node.block(), widthMm, Double.POSITIVE_INFINITY, setter)) {
                 parts.add(part);
                 waitingMm += part.heightMm();
             }
@@ -81,6 +81,6 @@ final class FlowPages implements FlowTaker {
             });
             parts.subList(0, room.size()).clear();
         }
-        waitingMm = parts.stream().mapToDouble(FlowPart::heightMm).sum();
+        waitingMm = FlowPart.heightMm(parts);
     }
 }

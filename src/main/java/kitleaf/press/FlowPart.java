@@ -25,39 +25,55 @@ record FlowPart(Laid laid, double beforeMm, double afterMm, boolean keep, boolea
         return new FlowPart(now, beforeMm, afterMm, keep, breaks, null, repeated);
     }
 
-    /** The parts of a block at a width. Stacks are parted between their blocks, however deep. */
+    /** The same below what is repeated where it begins a page. */
+    FlowPart under(Laid heads) {
+        return new FlowPart(laid, beforeMm, afterMm, keep, breaks, block, heads);
+    }
+
+    /** The same, never the last on a page. */
+    FlowPart kept() {
+        return new FlowPart(laid, beforeMm, afterMm, true, breaks, block, repeated);
+    }
+
+    FlowPart around(Stance stance) {
+        return first(stance).last(stance);
+    }
+
+    private FlowPart first(Stance stance) {
+        return new FlowPart(laid, beforeMm + stance.beforeMm(), afterMm, keep, breaks || stance.breaks(), block, repeated);
+    }
+
+    private FlowPart last(Stance stance) {
+        return new FlowPart(laid, beforeMm, afterMm + stance.afterMm(), keep || stance.keep(), breaks, block, repeated);
+    }
+
+    /** A part that is laid, with nothing around it. */
+    static FlowPart of(Laid laid) {
+        return new FlowPart(laid, 0, 0, false, false, null, null);
+    }
+
+    /** The parts of a block in a width, with the blank around it; none where it is not there. */
     static List<FlowPart> of(Block block, double widthMm, double roomMm, Setter setter) {
-        List<FlowPart> parts = new ArrayList<>();
-        add(block, widthMm, roomMm, setter, parts);
+        if (!block.isThere(setter)) {
+            return List.of();
+        }
+        double inMm = block.widthIn(widthMm);
+        List<FlowPart> parts = new ArrayList<>(block.takesRest()
+                ? List.of(new FlowPart(block.lay(inMm, 0, setter), 0, 0, false, false, block, null)) : block.flow(inMm, roomMm, setter));
+        if (!parts.isEmpty()) {
+            parts.set(0, parts.get(0).first(block.stance()));
+            parts.set(parts.size() - 1, parts.get(parts.size() - 1).last(block.stance()));
+        }
         return parts;
     }
 
-    private static void add(Block block, double widthMm, double roomMm, Setter setter, List<FlowPart> parts) {
-        if (!block.isThere(setter)) {
-            return;
+    /** The height of some, one below the other. */
+    static double heightMm(List<FlowPart> parts) {
+        double sumMm = 0;
+        for (FlowPart part : parts) {
+            sumMm += part.heightMm();
         }
-        Stance stance = block.stance();
-        double inMm = block.widthIn(widthMm);
-        if (block.takesRest()) {
-            parts.add(new FlowPart(block.lay(inMm, 0, setter), stance.beforeMm(), stance.afterMm(), stance.keep(), stance.breaks(), block, null));
-            return;
-        }
-        int from = parts.size();
-        if (block instanceof Stack stack && stack.frame() == null) {
-            stack.blocks().forEach(it -> add(it, inMm, roomMm, setter, parts));
-        } else {
-            Laid repeated = block.repeated(inMm, setter);
-            for (Laid laid : block.parts(inMm, roomMm, setter)) {
-                parts.add(new FlowPart(laid, 0, 0, false, false, null, parts.size() == from ? null : repeated));
-            }
-        }
-        if (parts.size() > from) {
-            FlowPart first = parts.get(from);
-            parts.set(from, new FlowPart(first.laid, first.beforeMm + stance.beforeMm(), first.afterMm, first.keep, first.breaks || stance.breaks(), first.block, first.repeated));
-            int end = parts.size() - 1;
-            FlowPart last = parts.get(end);
-            parts.set(end, new FlowPart(last.laid, last.beforeMm, last.afterMm + stance.afterMm(), last.keep || stance.keep(), last.breaks, last.block, last.repeated));
-        }
+        return sumMm;
     }
 
     /** The parts of a room, to be drawn from its top; what takes the room that is left has it now. */

@@ -68,23 +68,19 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
     }
 
     @Override
-    public List<Laid> parts(double widthMm, double roomMm, Setter setter) {
-        if (together == 0 || Counters.in(spans)) {
-            return List.of(lay(widthMm, roomMm, setter));
+    public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
+        List<FlowPart> parts = new ArrayList<>();
+        if (together > 0 && !Counters.in(spans)) {
+            Galley galley = Galley.of(setter.scaled(spans));
+            List<Line> lines = galley.lines(widthMm * Plate.POINTS_PER_MM, true).orElse(List.of());
+            for (int from = 0; lines.size() >= 2 * together && lines.size() <= most && from < lines.size();) {
+                boolean end = from == 0 || lines.size() - from <= together;
+                int to = Math.min(lines.size(), from + (end ? together : 1));
+                List<Span> part = galley.spans(lines.get(from).from(), lines.get(to - 1).to());
+                parts.add(FlowPart.of(new FlowText(stance, part, setter.scaled(style), to - from, 0).lay(widthMm, roomMm, setter.scaled(1))));
+                from = to;
+            }
         }
-        Galley galley = Galley.of(setter.scaled(spans));
-        List<Line> lines = galley.lines(widthMm * Plate.POINTS_PER_MM, true).orElse(List.of());
-        if (lines.size() < 2 * together || lines.size() > most) {
-            return List.of(lay(widthMm, roomMm, setter));
-        }
-        List<Laid> parts = new ArrayList<>();
-        for (int from = 0; from < lines.size();) {
-            boolean end = from == 0 || lines.size() - from <= together;
-            int to = Math.min(lines.size(), from + (end ? together : 1));
-            List<Span> part = galley.spans(lines.get(from).from(), lines.get(to - 1).to());
-            parts.add(new FlowText(stance, part, setter.scaled(style), to - from, 0).lay(widthMm, roomMm, setter.scaled(1)));
-            from = to;
-        }
-        return parts;
+        return parts.isEmpty() ? List.of(FlowPart.of(lay(widthMm, roomMm, setter))) : parts;
     }
 }

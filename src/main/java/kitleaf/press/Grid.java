@@ -28,54 +28,65 @@ record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Bl
 
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
-        List<Laid> rows = parts(widthMm, roomMm, setter);
+        Laid laid = pile(flow(widthMm, roomMm, setter));
+        return laid.heightMm() > roomMm + ColumnWidth.SLACK_MM ? laid.notWhole() : laid;
+    }
+
+    private static Laid pile(List<FlowPart> rows) {
         Laid.Group group = new Laid.Group(rows.size());
-        rows.forEach(row -> group.put(row, 0, group.heightMm()));
-        return group.heightMm() > roomMm + ColumnWidth.SLACK_MM ? group.laid().notWhole() : group.laid();
-    }
-
-    @Override
-    public List<Laid> parts(double widthMm, double roomMm, Setter setter) {
-        if (columns.isEmpty()) {
-            return cells(widthMm, roomMm, setter);
+        double yMm = 0;
+        for (FlowPart row : rows) {
+            group.put(row.laid(), 0, yMm + row.beforeMm());
+            yMm += row.heightMm();
         }
-        List<Laid> rows = new ArrayList<>(rows(heads, widthMm, setter));
-        rows.addAll(rows(blocks, widthMm, setter));
-        return rows;
-    }
-
-    @Override
-    public Laid repeated(double widthMm, Setter setter) {
-        if (heads.isEmpty()) {
-            return null;
-        }
-        Laid.Group group = new Laid.Group(heads.size());
-        rows(heads, widthMm, setter).forEach(row -> group.put(row, 0, group.heightMm()));
+        group.pad(yMm - group.heightMm());
         return group.laid();
     }
 
-    private List<Laid> rows(List<Block> wanted, double widthMm, Setter setter) {
-        ColumnWidth.Shared shared = ColumnWidth.share(columns, i -> contentMm(i, setter), widthMm, gapMm);
-        List<Laid> rows = new ArrayList<>();
-        for (Block block : wanted) {
-            Laid laid = block instanceof Row row && row.blocks().size() == columns.size()
-                    ? row.lay(shared.widthsMm(), Double.POSITIVE_INFINITY, setter)
-                    : block.lay(widthMm, Double.POSITIVE_INFINITY, setter);
-            Laid.Group spaced = new Laid.Group(1);
-            spaced.put(shared.whole() ? laid : laid.notWhole(), 0, block.stance().beforeMm());
-            spaced.pad(block.stance().afterMm());
-            rows.add(spaced.laid());
+    @Override
+    public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
+        if (columns.isEmpty()) {
+            return cells(widthMm, roomMm, setter).stream().map(FlowPart::of).toList();
+        }
+        ColumnWidth.Shared shared = ColumnWidth.share(columns, i -> Math.max(contentMm(heads, i, setter), contentMm(blocks, i, setter)), widthMm, gapMm);
+        List<FlowPart> rows = new ArrayList<>(rows(heads, shared, widthMm, setter));
+        Laid repeated = rows.isEmpty() ? null : pile(rows);
+        for (int i = 0; i < rows.size(); i++) {
+            rows.set(i, rows.get(i).kept());
+        }
+        for (FlowPart row : rows(blocks, shared, widthMm, setter)) {
+            rows.add(row.under(repeated));
         }
         return rows;
     }
 
-    private double contentMm(int column, Setter setter) {
+    private List<FlowPart> rows(List<Block> wanted, ColumnWidth.Shared shared, double widthMm, Setter setter) {
+        List<FlowPart> rows = new ArrayList<>();
+        for (Block block : wanted) {
+            if (block.isThere(setter)) {
+                Laid laid = row(block, shared, widthMm, setter);
+                rows.add(FlowPart.of(shared.whole() ? laid : laid.notWhole()).around(block.stance()));
+            }
+        }
+        return rows;
+    }
+
+    /** A row in the grid's columns; in a stack each of its rows. */
+    private Laid row(Block block, ColumnWidth.Shared shared, double widthMm, Setter setter) {
+        if (block instanceof Row row && row.blocks().size() == columns.size()) {
+            return row.lay(shared.widthsMm(), gapMm, Double.POSITIVE_INFINITY, setter);
+        }
+        return block instanceof Stack stack && stack.frame() == null ? pile(rows(stack.blocks(), shared, widthMm, setter))
+                : block.lay(widthMm, Double.POSITIVE_INFINITY, setter);
+    }
+
+    private double contentMm(List<Block> wanted, int column, Setter setter) {
         double most = 0;
-        for (List<Block> rows : List.of(heads, blocks)) {
-            for (Block block : rows) {
-                if (block instanceof Row row && row.blocks().size() == columns.size()) {
-                    most = Math.max(most, row.contentMm(column, setter));
-                }
+        for (Block block : wanted) {
+            if (block instanceof Row row && row.blocks().size() == columns.size()) {
+                most = Math.max(most, row.contentMm(column, setter));
+            } else if (block instanceof Stack stack) {
+                most = Math.max(most, contentMm(stack.blocks(), column, setter));
             }
         }
         return most;

@@ -100,7 +100,6 @@ record Rooms(double firstMm, double nextMm) {
     }
 
     private static double heightMm(List<FlowPart> room) {
-        double sumMm = room.stream().mapToDouble(FlowPart::heightMm).sum();
-        return room.isEmpty() ? 0 : sumMm - room.get(room.size() - 1).afterMm();
+        return room.isEmpty() ? 0 : FlowPart.heightMm(room) - room.get(room.size() - 1).afterMm();
     }
 }

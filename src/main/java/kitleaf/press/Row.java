@@ -39,12 +39,12 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
         ColumnWidth.Shared shared = ColumnWidth.share(blocks.stream().map(it -> it.stance().width()).toList(), i -> contentMm(i, setter), widthMm, gapMm);
-        Laid laid = lay(shared.widthsMm(), roomMm, setter);
+        Laid laid = lay(shared.widthsMm(), gapMm, roomMm, setter);
         return shared.whole() ? laid : laid.notWhole();
     }
 
     /** In columns of given widths; blocks that are not there leave theirs blank. */
-    Laid lay(double[] widthsMm, double roomMm, Setter setter) {
+    Laid lay(double[] widthsMm, double betweenMm, double roomMm, Setter setter) {
         Laid[] laid = new Laid[blocks.size()];
         double highestMm = 0;
         double capMm = 0;
@@ -70,7 +70,7 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
                 lineMm = Math.max(lineMm, stance.beforeMm() + anchorMm(laid[i], capMm));
             }
         }
-        return place(laid, widthsMm, lineMm, capMm);
+        return place(laid, widthsMm, betweenMm, lineMm, capMm);
     }
 
     /** From the top of a block to the baseline of the row. */
@@ -78,7 +78,7 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
         return laid.hasWords() ? laid.baselineMm() : (laid.heightMm() + capMm) / 2;
     }
 
-    private Laid place(Laid[] laid, double[] widthsMm, double lineMm, double capMm) {
+    private Laid place(Laid[] laid, double[] widthsMm, double betweenMm, double lineMm, double capMm) {
         double heightMm = 0;
         for (int i = 0; i < laid.length; i++) {
             if (laid[i] != null) {
@@ -96,7 +96,7 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
                 double topMm = stance.align() == null ? lineMm - anchorMm(laid[i], capMm) : stance.beforeMm() + spareMm * stance.align().before;
                 group.put(laid[i], xMm, topMm);
             }
-            xMm += widthsMm[i] + gapMm;
+            xMm += widthsMm[i] + betweenMm;
         }
         group.pad(heightMm - group.heightMm());
         return group.laid();

@@ -101,16 +101,12 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
     }
 
     @Override
-    public List<Laid> parts(double widthMm, double roomMm, Setter setter) {
+    public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
         if (frame != null) {
-            return List.of(lay(widthMm, roomMm, setter));
+            return List.of(FlowPart.of(lay(widthMm, roomMm, setter)));
         }
-        List<Laid> parts = new ArrayList<>();
-        for (Block block : blocks) {
-            if (block.isThere(setter)) {
-                parts.add(of(List.of(block)).pile(widthMm, roomMm, setter));
-            }
-        }
+        List<FlowPart> parts = new ArrayList<>();
+        blocks.forEach(block -> parts.addAll(FlowPart.of(block, widthMm, roomMm, setter)));
         return parts;
     }
 }

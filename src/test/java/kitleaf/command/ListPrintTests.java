@@ -89,7 +89,7 @@ class ListPrintTests {
         boolean german = need.contains(",");
         for (String paper : List.of("A4", "A5")) {
             String text = print("paper: " + paper + "\nprices: {cotton: 1.20 GBP}\n" + (german ? "language: de\n" : ""), PIECE.replace("2000", "" + crosses), "buy-list");
-            contains(text, (german ? "für Groyne" : "for Groyne") + " " + need + " – ");
+            contains(text, "Kelp, dark " + need + " – ", german ? "für Groyne" : "for Groyne");
         }
     }
 

@@ -15,8 +15,6 @@ import kitleaf.basket.Price;
 import kitleaf.basket.PutUp;
 import kitleaf.basket.StashEntry;
 import kitleaf.sheet.page.Frames;
-import kitleaf.sheet.page.LargePage;
-import kitleaf.sheet.page.Passages;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.page.SheetSettings;
@@ -38,11 +36,6 @@ import kitleaf.words.Words;
 /** Lays out the buy list across all pieces that are not finished. */
 public final class BuyListLayout {
 
-    private static final double GROUP_MM = 8;
-    private static final double SUM_MM = 7;
-    private static final double HEADING_MM = 12;
-    private static final double NOTE_LINE_MM = 3.4;
-
     private final SheetSettings settings;
     private final Reckoning reckoning;
     private final ThreadReckoning threads;
@@ -51,7 +44,6 @@ public final class BuyListLayout {
     private final ThreadWords threadWords;
     private final Figures figures;
     private final ClothWords clothWords;
-    private final double innerMm;
     /** The cloth to buy; without cloth on hand or cuts of hers nobody knows what is there, and each cut sheet says what its piece needs. */
     private final Optional<ClothPlan> cloth;
     private final boolean costs;
@@ -67,7 +59,6 @@ public final class BuyListLayout {
         this.clothWords = new ClothWords(words, figures);
         this.cloth = reckoning.clothPlanToldOf();
         this.costs = threads.buyList().cost().isPresent() || cloth.flatMap(ClothPlan::cost).isPresent();
-        this.innerMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
     }
 
     /** The buy list of all pieces that are not finished; no pages where neither thread nor cloth stands on it. */
@@ -77,19 +68,12 @@ public final class BuyListLayout {
 
     private Sheet layOut() {
         BuyList list = threads.buyList();
-        return settings.type().large() && !isEmpty(list) ? large(list) : ordinary(list);
+        return new Frames(reckoning.basket(), settings, words, words.say("buy.name"))
+                .flowing(SheetKind.BUY_LIST, isEmpty(list) ? 0 : 1, words.say("buy.subject"), Map.of("below", subtitle(), "costs", costs, "rows", rows(list)));
     }
 
     private boolean isEmpty(BuyList list) {
         return list.lines().isEmpty() && cloth.stream().allMatch(plan -> plan.buy().isEmpty() && plan.unplaced().isEmpty());
-    }
-
-    private Sheet large(BuyList list) {
-        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
-        LargeRows set = new LargeRows(new Passages(settings.type(), settings.ruler(), Frames.MARGIN_MM, innerMm), words);
-        List<LargePage> pages = LargePage.flow(frames, words.say("buy.eyebrow"), words.say("buy.title"),
-                words.say("kit.continued", words.say("buy.title")), subtitle(), set.buy(rows(list)));
-        return sheet(pages.size(), LargePage.numbered(pages, frames));
     }
 
     private String subtitle() {
@@ -97,52 +81,23 @@ public final class BuyListLayout {
         return pieces == 1 ? words.say("buy.piece") : words.say("buy.pieces", pieces);
     }
 
-    private Sheet ordinary(BuyList list) {
-        List<List<ListRow>> flowed = isEmpty(list) ? List.of() : ListPage.flow(rows(list), settings.paper().heightMm());
-        Frames frames = new Frames(reckoning.basket(), settings, words, words.say("buy.name"));
-        List<ListPage> pages = new ArrayList<>();
-        for (List<ListRow> rows : flowed) {
-            boolean first = pages.isEmpty();
-            pages.add(new ListPage(frames.of(pages.size() + 1, flowed.size()), first ? words.say("buy.title") : "", words.say("buy.eyebrow"),
-                    first ? words.say("buy.title") : words.say("kit.continued", words.say("buy.title")), subtitle(), headings(), rows));
-        }
-        return sheet(flowed.size(), pages);
-    }
-
-    private Sheet sheet(int count, List<?> pages) {
-        return new Sheet(SheetKind.BUY_LIST, count, Map.of(
-                "title", reckoning.basket().title() + ": " + words.say("buy.name"),
-                "subject", words.say("buy.subject"),
-                "language", settings.language().toLanguageTag(),
-                "pages", pages));
-    }
-
-    private List<String> headings() {
-        List<String> headings = new ArrayList<>(List.of(words.say("buy.thread"), words.say("buy.need"), words.say("buy.stash"), words.say("buy.buy")));
-        if (costs) {
-            headings.add(words.say("buy.each"));
-            headings.add(words.say("buy.cost"));
-        }
-        return headings;
-    }
-
     private List<ListRow> rows(BuyList list) {
         List<ListRow> rows = new ArrayList<>();
         Map<PutUp, List<BuyLine>> groups = list.lines().stream()
                 .collect(Collectors.groupingBy(BuyLine::putUp, LinkedHashMap::new, Collectors.toList()));
         groups.forEach((putUp, lines) -> {
-            rows.add(ListRow.words("group", GROUP_MM, threadWords.putUp(putUp)));
+            rows.add(ListRow.words("group", threadWords.putUp(putUp)));
             lines.forEach(line -> rows.add(thread(line)));
-            rows.add(ListRow.sum(SUM_MM, summed(putUp.name(), lines), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
+            rows.add(ListRow.sum(summed(putUp.name(), lines), skeins(lines.stream().mapToLong(BuyLine::buy).sum()),
                     sum(lines).map(this::cost).orElse("")));
         });
         List<Purchase> bought = cloth.map(ClothPlan::buy).orElse(List.of());
         if (!bought.isEmpty()) {
-            rows.add(ListRow.words("group", GROUP_MM, words.say("buy.cloth")));
+            rows.add(ListRow.words("group", words.say("buy.cloth")));
             bought.forEach(purchase -> rows.add(cloth(purchase)));
         }
         if (groups.size() + (bought.isEmpty() ? 0 : 1) > 1) {
-            rows.add(ListRow.sum(SUM_MM + 2, summed(words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"), list.lines()),
+            rows.add(ListRow.sum(summed(words.say(bought.isEmpty() ? "buy.total" : "buy.total-cloth"), list.lines()),
                     skeins(list.lines().stream().mapToLong(BuyLine::buy).sum()), total(list).map(this::cost).orElse("")));
         }
         if (bought.isEmpty() && list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
@@ -151,10 +106,15 @@ public final class BuyListLayout {
         List<String> sentences = new ArrayList<>(sentences(list.warnings()));
         clothSentence().ifPresent(sentences::add);
         if (!sentences.isEmpty()) {
-            rows.add(ListRow.words("heading", HEADING_MM, words.say("buy.warnings")));
+            rows.add(ListRow.words("heading", words.say("buy.warnings")));
             sentences.forEach(sentence -> rows.add(note(sentence)));
         }
         rows.add(note(words.say("buy.note")));
+        for (int i = 1; i < rows.size(); i++) {
+            if (rows.get(i).kind().equals("sum")) {
+                rows.set(i - 1, rows.get(i - 1).keptWithNext());
+            }
+        }
         return rows;
     }
 
@@ -164,7 +124,7 @@ public final class BuyListLayout {
     }
 
     private ListRow cloth(Purchase purchase) {
-        return ListRow.bought(settings, purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
+        return ListRow.bought(purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
                 purchase.cut().price().map(figures::money).orElse(""), purchase.cost().map(figures::money).orElse(""));
     }
 
@@ -188,7 +148,7 @@ public final class BuyListLayout {
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
         String nothing = words.say("kit.nothing");
-        return ListRow.thread(settings, costs, Swatch.of(called), line.code(), called.name().orElse(""),
+        return ListRow.thread(Swatch.of(called), line.code(), called.name().orElse(""),
                 words.say("buy.for", figures.list(pieces)),
                 line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
                 line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),
@@ -254,7 +214,7 @@ public final class BuyListLayout {
         return lines.stream().flatMap(line -> line.cost().stream()).reduce(Price::and);
     }
 
-    private ListRow note(String text) {
-        return ListRow.words("note", 2.4 + NOTE_LINE_MM * settings.ruler().lines(text, "text", 400, settings.type().small(), innerMm), text);
+    private static ListRow note(String text) {
+        return ListRow.words("note", text);
     }
 }

@@ -1,6 +1,8 @@
 package kitleaf.sheet.page;
 
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Printer;
@@ -69,6 +71,23 @@ public final class Frames {
         return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(), settings.language());
     }
 
+    /**
+     * A sheet whose template flows: what all of these have, and what it has of its own.
+     *
+     * @param parts how many things flow down pages of their own; 0 for a sheet of no pages
+     */
+    public Sheet flowing(SheetKind kind, int parts, String subject, Map<String, Object> own) {
+        Map<String, Object> model = new HashMap<>(own);
+        model.putAll(Map.of("title", basket.title() + ": " + sheetTitle, "subject", subject, "language", settings.language().toLanguageTag(),
+                "paper", new Box(0, 0, settings.paper().widthMm(), settings.paper().heightMm()), "correction", correction(), "signature", signature()));
+        return new Sheet(kind, parts, model);
+    }
+
+    private String signature() {
+        String date = date();
+        return basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
+    }
+
     /** The frame of one page, on the basket's paper. */
     public PageFrame of(int number, int count) {
         return of(settings.paper().widthMm(), settings.paper().heightMm(), number, count);
@@ -82,10 +101,8 @@ public final class Frames {
 
     private Foot foot(double widthMm, double heightMm) {
         String correction = correction();
-        String date = date();
-        String signature = basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
         return Foot.of(widthMm, heightMm, !correction.isEmpty() ? correction : note.isEmpty() ? words.say("bars.note-large") : note,
-                PROGRAM, signature, words.say("signature.page", WIDEST, WIDEST), settings.type(), settings.ruler());
+                PROGRAM, signature(), words.say("signature.page", WIDEST, WIDEST), settings.type(), settings.ruler());
     }
 
     private String date() {

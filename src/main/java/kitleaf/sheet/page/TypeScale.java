@@ -62,6 +62,11 @@ public record TypeScale(boolean large, double display, double title, double figu
                 Math.max(o.fine, fine / times), Math.max(o.least, least / times));
     }
 
+    /** Whether a few words may be a block of capitals, which are hard to read (UKAAF G003, 2019). */
+    public boolean capitals() {
+        return !large;
+    }
+
     /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */
     public double floor(double ordinaryPt) {
         return Math.max(ordinaryPt, least);
