@@ -109,7 +109,7 @@ public final class BasketReader {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
         }
         Path name = basket.toAbsolutePath().normalize().getFileName();
-        return finish(settings, Optional.ofNullable(name).map(Path::toString));
+        return finish(settings, Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
     }
 
     private Optional<Basket> pieceFile(Path file) {
@@ -220,7 +220,7 @@ public final class BasketReader {
     }
 
     private Optional<Basket> finish(Settings settings, Optional<String> usualTitle) {
-        told("piece.same-id", PieceReader.ReadPiece::id, PieceReader.ReadPiece::id);
+        told("piece.same-id", PieceReader.ReadPiece::id, piece -> Visible.of(piece.id()));
         Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
         told("piece.same-title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)));
         if (allPieces && !pieces.isEmpty()) {

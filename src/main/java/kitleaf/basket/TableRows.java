@@ -23,8 +23,8 @@ final class TableRows {
      */
     record Owner(String piece, Optional<String> part) {
         Owner {
-            piece = Quote.composed(piece);
-            part = part.map(Quote::composed);
+            piece = Visible.of(piece);
+            part = part.map(Visible::of);
         }
 
         /** In words. */
@@ -81,7 +81,7 @@ final class TableRows {
     /** Tells of rows for pieces there are not, and then of rows that their piece or part did not take. */
     void check(Collection<String> ids, Problems problems) {
         Set<String> composed = new HashSet<>();
-        ids.forEach(id -> composed.add(Quote.composed(id)));
+        ids.forEach(id -> composed.add(Visible.of(id)));
         left.keySet().removeAll(taken);
         left.forEach((row, other) -> {
             if (!composed.contains(other.owner().piece())) {

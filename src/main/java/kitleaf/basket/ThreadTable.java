@@ -45,6 +45,9 @@ final class ThreadTable {
     private static final CsvTable.Shape SHAPE = new CsvTable.Shape("threads", headings(), List.of("code"),
             Set.of("share", "other-each", "used-skeins"), "code,name,cross");
 
+    /** The columns that say whose a row is. */
+    private static final Map<String, Form<String>> OWNERS = Map.of(PIECE, new TextForm("fog-bell"), PART, new TextForm("Verse"));
+
     private final Source source;
     private final Problems problems;
 
@@ -97,7 +100,7 @@ final class ThreadTable {
             if (pieces && !row.entries().containsKey(PIECE)) {
                 // Taken by each piece that names the table, it would be bought for each.
                 problems.add(row.place(), Fault.of("table.no-piece"));
-            } else if (!shared || rows.isFor(owner, row)) {
+            } else if (named(row) && (!shared || rows.isFor(owner, row))) {
                 threads.add(thread(row));
             }
         }
@@ -105,6 +108,12 @@ final class ThreadTable {
             problems.add(source.name(), Fault.of(owner.part().isEmpty() ? "table.no-row" : "table.no-row.part", owner.told()));
         }
         return threads;
+    }
+
+    /** Whether what a row says of its owner can be read; told if not. */
+    private boolean named(Node.Mapping row) {
+        return OWNERS.keySet().stream().filter(row.entries()::containsKey).filter(column ->
+                Fields.scalar(row.entries().get(column).value(), Fields.key(column), OWNERS.get(column), problems).isEmpty()).count() == 0;
     }
 
     private Node thread(Node.Mapping row) {
