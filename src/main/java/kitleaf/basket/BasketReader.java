@@ -68,7 +68,8 @@ public final class BasketReader {
         Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
         Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
         SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
-                .ifPresent(source -> reader.gather(pieces(where.file(), source, where.basket().orElse(own), settings, new Recurring(), reader.tables)));
+                .ifPresent(source -> reader.gather(
+                        pieces(where.file(), source, where.basket().orElse(own), settings, new Recurring(), reader.tables)));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(BasketFiles.shown(where.file()), settings, Optional.empty());
         return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
@@ -109,7 +110,8 @@ public final class BasketReader {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
         }
         Path name = basket.toAbsolutePath().normalize().getFileName();
-        return finish(BasketFiles.shown(basket), settings, Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
+        return finish(BasketFiles.shown(basket), settings,
+                Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
     }
 
     private Optional<Basket> pieceFile(Path file) {
@@ -179,7 +181,8 @@ public final class BasketReader {
     /** Reads one file; what it shares with other files may be asked side by side. */
     private static ReadFile pieces(Path file, Path top, Settings settings, Recurring recurring, SharedTables tables) {
         Problems problems = new Problems();
-        return SourceReader.read(file, BasketFiles.shown(file), problems).map(source -> pieces(file, source, top, settings, recurring, tables))
+        return SourceReader.read(file, BasketFiles.shown(file), problems)
+                .map(source -> pieces(file, source, top, settings, recurring, tables))
                 .orElseGet(() -> ReadFile.lost(problems));
     }
 

@@ -52,7 +52,8 @@ final class ClothReader {
     /** Where a cloth is said not to be cut yet, if it is. */
     static Optional<Place> saidUncut(Node cloth) {
         return Optional.of(cloth).filter(Node.Mapping.class::isInstance).map(keys -> ((Node.Mapping) keys).entries().get("cut"))
-                .filter(cut -> cut.value() instanceof Node.Scalar said && List.of("no", "false").contains(said.text().strip().toLowerCase(Locale.ROOT)))
+                .filter(cut -> cut.value() instanceof Node.Scalar said
+                        && List.of("no", "false").contains(said.text().strip().toLowerCase(Locale.ROOT)))
                 .map(cut -> cut.value().place());
     }
 

@@ -74,7 +74,8 @@ final class PieceReader {
                 ? OptionalLong.of(MostStitches.of(stitches.get(), cloth.get(), threads, parts, coverage)) : OptionalLong.empty();
         Progress progress = record.progress(fields, most);
         if (cloth.isPresent() && progress.begun()) {
-            fields.node("cloth", ClothReader.EXAMPLE).flatMap(ClothReader::saidUncut).ifPresent(place -> problems.add(place, Fault.of(ClothReader.UNCUT)));
+            fields.node("cloth", ClothReader.EXAMPLE).flatMap(ClothReader::saidUncut)
+                    .ifPresent(place -> problems.add(place, Fault.of(ClothReader.UNCUT)));
         }
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,

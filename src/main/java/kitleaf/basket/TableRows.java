@@ -64,7 +64,8 @@ final class TableRows {
             List<Node> nodes = new ArrayList<>();
             threads.forEach(row -> nodes.add(ThreadTable.thread(row, own)));
             List<CalledThread> called = CalledThreads.copyOf(new ThreadReader(settings, recurring, shares, own).read(nodes));
-            rows.put(whose, new Taken(called, shares, own.all(), named ? threads.stream().map(ThreadTable::whoseIsSaid).toList() : List.of()));
+            rows.put(whose, new Taken(called, shares, own.all(), !named ? List.of()
+                    : threads.stream().map(ThreadTable::whoseIsSaid).toList()));
         });
     }
 
@@ -111,7 +112,8 @@ final class TableRows {
     void check(Set<String> seen, Collection<String> ids, Problems to) {
         rows.forEach((whose, taken) -> {
             if (!taken(whose)) {
-                String piece = whose.piece().orElseGet(() -> takers.stream().map(Owner::piece).min(Comparator.naturalOrder()).orElseThrow());
+                String piece = whose.piece()
+                        .orElseGet(() -> takers.stream().map(Owner::piece).min(Comparator.naturalOrder()).orElseThrow());
                 taken.places().forEach(place -> untaken(new Owner(piece, whose.part()), place, seen, ids, to));
             }
         });

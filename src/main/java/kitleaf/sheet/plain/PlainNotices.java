@@ -50,7 +50,8 @@ public final class PlainNotices {
     /** Her own figure is taken, even where the log has more. */
     private Optional<String> progress(PieceReckoning piece) {
         long logged = piece.piece().progress().log().stream().mapToLong(LogEntry::stitches).sum();
-        boolean passedOver = piece.piece().progress().done().isPresent() && piece.piece().progress().finished().isEmpty() && logged > piece.tally().done();
+        boolean passedOver = piece.piece().progress().done().isPresent() && piece.piece().progress().finished().isEmpty()
+                && logged > piece.tally().done();
         return passedOver ? Optional.of(words.say("notice.log-more", id(piece), logged, piece.tally().done())) : Optional.empty();
     }
 
@@ -59,7 +60,8 @@ public final class PlainNotices {
         Cloth asked = piece.piece().cloth();
         List<ClothOnHand> named = named(asked, onHand).toList();
         return named.stream().anyMatch(cloth -> serves(cloth, asked)) ? Optional.empty()
-                : named.stream().findFirst().map(cloth -> words.say("notice.weave", id(piece), weave(asked.kind(), asked.count()), cloth.name(), weave(cloth.kind(), cloth.count())));
+                : named.stream().findFirst().map(cloth -> words.say("notice.weave", id(piece),
+                        weave(asked.kind(), asked.count()), cloth.name(), weave(cloth.kind(), cloth.count())));
     }
 
     private static Stream<ClothOnHand> named(Cloth asked, List<ClothOnHand> onHand) {
@@ -73,14 +75,16 @@ public final class PlainNotices {
     private String weave(Cloth.Kind kind, Count count) {
         // Counts that differ by little must not read alike.
         String warp = figures.decimal(count.warpPerInch(), 3);
-        return sheetWords.say("kind." + kind.name().toLowerCase(Locale.ROOT)) + " " + (count.even() ? warp : warp + " x " + figures.decimal(count.weftPerInch(), 3));
+        return sheetWords.say("kind." + kind.name().toLowerCase(Locale.ROOT)) + " "
+                + (count.even() ? warp : warp + " x " + figures.decimal(count.weftPerInch(), 3));
     }
 
     private List<String> plan(ClothPlan plan, List<ClothOnHand> onHand) {
         List<String> notices = new ArrayList<>();
         plan.cloths().stream().filter(PlannedCloth::bought).flatMap(cloth -> cloth.cuts().stream()).forEach(cut -> {
             Cloth asked = cut.piece().piece().cloth();
-            named(asked, onHand).filter(cloth -> serves(cloth, asked)).findFirst().ifPresent(cloth -> notices.add(words.say("notice.no-room", id(cut.piece()), cloth.name())));
+            named(asked, onHand).filter(cloth -> serves(cloth, asked)).findFirst()
+                    .ifPresent(cloth -> notices.add(words.say("notice.no-room", id(cut.piece()), cloth.name())));
         });
         plan.unplaced().forEach(piece -> notices.add(words.say("notice.unplaced", id(piece),
                 figures.cut(piece.cloth().size().across().cutMm(), piece.cloth().size().down().cutMm()))));
@@ -90,8 +94,8 @@ public final class PlainNotices {
     /** One sentence for all threads of which the same is to be said. */
     private void threads(List<ThreadWarning> warnings, List<String> all) {
         Map<ThreadWarning, List<String>> codes = new LinkedHashMap<>();
-        warnings.forEach(warning -> codes.computeIfAbsent(new ThreadWarning(warning.kind(), "", warning.skein(), warning.pieces()), one -> new ArrayList<>())
-                .add(warning.code()));
+        warnings.forEach(warning -> codes.computeIfAbsent(new ThreadWarning(warning.kind(), "", warning.skein(), warning.pieces()),
+                one -> new ArrayList<>()).add(warning.code()));
         codes.forEach((warning, threads) -> all.add(words.of("thread-warning", warning.kind(), String.join(", ", threads), warning.skein(),
                 String.join(", ", warning.pieces()))));
     }
