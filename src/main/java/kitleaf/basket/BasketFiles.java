@@ -115,7 +115,8 @@ final class BasketFiles {
             if (name.startsWith(".")) {
                 continue;
             }
-            if (name.codePoints().anyMatch(Quote::hidden)) {
+            if (name.codePoints().anyMatch(Quote::hidden)
+                    || low.endsWith(ENDING) && Visible.nothing(name.substring(0, name.length() - ENDING.length()))) {
                 if (low.endsWith(ENDING)) {
                     problems.add(shown(entry), Fault.of("file.hidden-name"));
                 }

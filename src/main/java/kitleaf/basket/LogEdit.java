@@ -99,8 +99,13 @@ public sealed interface LogEdit {
             return refused.get();
         }
         byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
-        return LogCheck.only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))
-                .<LogEdit>map(logged -> new Ready(bytes, after, logged)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
+        Reading logged = BasketReader.read(where, after);
+        if (logged.problems().stream().anyMatch(problem -> problem.wrong().key().equals(ClothReader.UNCUT + ".wrong"))) {
+            // No place in the file would do for a first entry: she has to say what is true.
+            return new Broken(logged.problems());
+        }
+        return LogCheck.only(entry, piece.get(), before.basket().get(), logged)
+                .<LogEdit>map(one -> new Ready(bytes, after, one)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
     }
 
     private static Optional<Refused> refused(LogEntry entry, Piece piece) {

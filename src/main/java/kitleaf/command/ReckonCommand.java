@@ -31,7 +31,7 @@ final class ReckonCommand extends Task {
             Basket basket = source.read();
             progress.step("progress.reckoning");
             reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue());
-            year = reckoning.year(day(basket));
+            year = reckoning.year(Optional.<LocalDate>ofNullable(asOf.getValue()).orElseGet(() -> usualDay(basket)));
         } finally {
             progress.clear();
         }
@@ -44,11 +44,8 @@ final class ReckonCommand extends Task {
         return Exit.DONE;
     }
 
-    private LocalDate day(Basket basket) {
-        LocalDate asked = asOf.getValue();
-        if (asked != null) {
-            return asked;
-        }
+    /** The day a year is looked at from where none is asked for: the latest in the data. */
+    static LocalDate usualDay(Basket basket) {
         // Without goals any day will do, since nothing is looked at.
         return basket.latest().orElseGet(() -> basket.goals().map(goals -> LocalDate.of(goals.year(), 1, 1)).orElse(LocalDate.EPOCH));
     }

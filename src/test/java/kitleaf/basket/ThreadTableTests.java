@@ -169,7 +169,7 @@ class ThreadTableTests {
         written.file("all.csv", "piece,part,code\nbell,,K1\n,,K2\n");
         assertEquals(List.of("all.csv:3:1: this row names no piece, and others do; write the piece's ID in its column piece"), written.problems());
         written.file("all.csv", "part,code\nVerse,K1\n").file("pieces/bell.yaml", Written.PIECE + "threads: all.csv\nparts: [{part: Verse, over: 1, threads: all.csv}]\n");
-        assertEquals(List.of("all.csv: no row of this table is for bell; write its ID in the column piece, and nothing in the column part"), written.problems());
+        assertEquals(List.of("pieces/bell.yaml:4:10: no row of this table is for bell; write its ID in the column piece, and nothing in the column part"), written.problems());
     }
 
     @Test

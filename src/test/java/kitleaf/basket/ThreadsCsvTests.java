@@ -48,8 +48,10 @@ class ThreadsCsvTests {
 
     private static List<CalledThread> read(String table, TableRows.Owner owner) {
         Problems problems = new Problems();
-        List<CalledThread> threads = new ThreadReader(Settings.UNREAD, new Recurring(), new Shares(), problems)
-                .read(new ThreadTable(new Source(Path.of("t.csv"), table), problems).read(owner, new TableRows()));
+        Path name = Path.of("t.csv");
+        TableRows rows = TableRows.of(name, Optional.of(new Source(name, table)), problems, Settings.UNREAD, new Recurring());
+        List<CalledThread> threads = rows.take(owner).map(TableRows.Taken::threads).orElseGet(List::of);
+        rows.tell(problems);
         assertEquals(List.of(), problems.all().stream().map(Written::english).toList(), table);
         return threads;
     }
