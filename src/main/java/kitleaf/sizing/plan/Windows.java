@@ -67,7 +67,7 @@ final class Windows {
             return Optional.empty();
         }
         pairsLeft -= pairs;
-        List<Integer> cloths = new ArrayList<>(window.stream().filter(draft.onHand()::contains).map(Draft.Load::cloth).sorted().toList());
+        List<Integer> cloths = new ArrayList<>(window.stream().filter(draft::onHand).map(Draft.Load::cloth).sorted().toList());
         return ExactPlan.of(group, numbers, cloths, new Patience(STEPS, timeUp)).map(anew -> draft.with(window, anew))
                 .filter(found -> found.betterThan(draft));
     }
