@@ -31,7 +31,7 @@ final class ReckonCommand extends Task {
             progress.step("progress.reading", source.basket().toString());
             Basket basket = source.read();
             progress.step("progress.reckoning");
-            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue());
+            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue().steps());
             year = reckoning.year(day(basket));
         } finally {
             progress.clear();

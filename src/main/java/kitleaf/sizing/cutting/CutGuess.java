@@ -62,6 +62,11 @@ final class CutGuess {
         return value;
     }
 
+    /** How many pieces or blocks it is made of. */
+    int corners() {
+        return rows;
+    }
+
     /** How many lays the last guess looked at. */
     int looks() {
         return looks;

@@ -13,7 +13,7 @@ class DeepCutTests {
     /** 60,000 strips of 0.3 mm, side by side: 18 m. What lies in a row is one block within the other. */
     @Test
     void a_row_of_sixty_thousand_is_cut_and_counted() {
-        BestCut.Found found = BestCut.of(0.3 * ROW, 100, List.of(new CutType(List.of(new Shape(0.3, 100)), ROW, 1)), new Patience(2_000, () -> false));
+        BestCut.Found found = BestCut.of(0.3 * ROW, 100, List.of(new CutType(List.of(new Shape(0.3, 100)), ROW, 1)), new Patience(2_000));
         int[] held = new int[1];
         found.block().orElseThrow().count(held);
         assertEquals(ROW, held[0]);
