@@ -52,19 +52,19 @@ final class Bounds {
 
     private boolean fitsOnHand(int kin, int cloth) {
         Stock stock = group.onHand().get(cloth);
-        return group.kins().get(kin).onHand().contains(cloth) && panels.get(cloth).stream()
-                .anyMatch(panel -> fits(kin, stock.turning(), panel.widthMm(), panel.heightMm()));
+        return group.kins().get(kin).onHand().contains(cloth) && fits(kin, stock.turning(), panels.get(cloth));
     }
 
     private boolean fitsInShop(int kin, int cut) {
         Stock stock = group.shop().get(cut);
-        return group.kins().get(kin).shop().contains(cut) && fits(kin, stock.turning(), stock.widthMm(), stock.heightMm());
+        return group.kins().get(kin).shop().contains(cut) && fits(kin, stock.turning(), stock.panels(group.kerf()));
     }
 
-    private boolean fits(int kin, boolean turning, double widthMm, double heightMm) {
-        return group.kins().get(kin).shapes(turning, group.kerf()).stream()
-                .anyMatch(shape -> shape.widthMm() <= widthMm + group.kerf().besideMm() + Stock.SLACK_MM
-                        && shape.heightMm() <= heightMm + group.kerf().belowMm() + Stock.SLACK_MM);
+    private boolean fits(int kin, boolean turning, List<Stock.Panel> some) {
+        List<Shape> shapes = group.kins().get(kin).shapes(turning, group.kerf());
+        return some.stream().anyMatch(panel -> shapes.stream()
+                .anyMatch(shape -> shape.widthMm() <= panel.widthMm() + group.kerf().besideMm() + Stock.SLACK_MM
+                        && shape.heightMm() <= panel.heightMm() + group.kerf().belowMm() + Stock.SLACK_MM));
     }
 
     private double pieceMm2(int kin) {
