@@ -24,7 +24,7 @@ final class CheckCommand extends Task {
         PrintWriter out = line().getOut();
         out.println(pieces == 1 ? voice().say("basket.sound.one", basket.title())
                 : voice().say("basket.sound.many", basket.title(), pieces));
-        Reckoning reckoning = Reckoning.of(basket, PLAN_TIME);
+        Reckoning reckoning = Reckoning.of(basket, PLAN_TIME.steps());
         List<String> notices = PlainNotices.of(reckoning, reckoning.year(ReckonCommand.usualDay(basket)), voice().language());
         if (!notices.isEmpty()) {
             out.println();

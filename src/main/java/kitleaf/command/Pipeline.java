@@ -31,7 +31,7 @@ final class Pipeline {
         Basket basket = job.source().read();
         job.clock().mark("read");
         job.progress().step("progress.reckoning");
-        Reckoning reckoning = Reckoning.of(basket, job.planTime());
+        Reckoning reckoning = Reckoning.of(basket, job.planTime().steps());
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         List<SheetKind> kinds = job.kinds(basket);

@@ -2,6 +2,7 @@ package kitleaf.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitleaf.basket.Basket;
@@ -30,17 +31,20 @@ final class ReckonCommand extends Task {
             progress.step("progress.reading", source.basket().toString());
             Basket basket = source.read();
             progress.step("progress.reckoning");
-            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue());
+            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue().steps());
             year = reckoning.year(Optional.<LocalDate>ofNullable(asOf.getValue()).orElseGet(() -> usualDay(basket)));
         } finally {
             progress.clear();
         }
-        PrintWriter out = line().getOut();
+        // Half an answer looks like a whole one to the program that reads it: nothing is said before all of it is known.
+        StringWriter whole = new StringWriter();
+        PrintWriter text = new PrintWriter(whole);
         if (given(json)) {
-            ReckonJson.write(reckoning, year, out);
+            ReckonJson.write(reckoning, year, text);
         } else {
-            ReckonTable.write(reckoning, year, voice(), out);
+            ReckonTable.write(reckoning, year, voice(), text);
         }
+        line().getOut().print(whole);
         return Exit.DONE;
     }
 

@@ -1,6 +1,7 @@
 package kitleaf.command;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import kitleaf.basket.ThreadsCsv;
 
 /** Gives the threads of a basket as a table. */
@@ -14,7 +15,9 @@ final class ThreadsCommand extends Task {
 
     @Override
     public Integer call() throws Failure, IOException {
-        ThreadsCsv.write(source.read().pieces(), line().getOut());
+        StringWriter whole = new StringWriter();
+        ThreadsCsv.write(source.read().pieces(), whole);
+        line().getOut().print(whole);
         return Exit.DONE;
     }
 }

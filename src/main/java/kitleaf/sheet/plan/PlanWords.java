@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
 import kitleaf.basket.Price;
@@ -27,6 +28,8 @@ import kitleaf.words.Words;
 final class PlanWords {
 
     private static final int LETTERS = 26;
+    /** A list of more things than these is not read to its end; on the pages of its cloth each has a line of its own. */
+    private static final int MOST_NAMED = 40;
     /** What rounds to less than a sixteenth of an inch, or a millimetre. */
     private static final double NARROW_MM = 0.8;
 
@@ -42,7 +45,11 @@ final class PlanWords {
 
     /** The letter of what is left over, by its place from 0: A to Z, then AA, AB... */
     static String letter(int place) {
-        return place < LETTERS ? String.valueOf((char) ('A' + place)) : letter(place / LETTERS - 1) + letter(place % LETTERS);
+        StringBuilder letters = new StringBuilder();
+        for (int rest = place; rest >= 0; rest = rest / LETTERS - 1) {
+            letters.insert(0, (char) ('A' + rest % LETTERS));
+        }
+        return letters.toString();
     }
 
     /** The size of what is left over; a strip too narrow for her ruler is not nought. */
@@ -60,6 +67,12 @@ final class PlanWords {
     /** Several things, as a list of the language. */
     String list(Collection<String> things) {
         return figures.list(things);
+    }
+
+    /** The first of several things, as a list of the language, with how many more there are. */
+    String first(List<String> things) {
+        int more = things.size() - MOST_NAMED;
+        return list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more))).toList());
     }
 
     /** A drawing's scale, such as {@code 1 : 2.5}. */
@@ -209,7 +222,7 @@ final class PlanWords {
     String left(PlannedCloth cloth) {
         List<Remnant> kept = cloth.remnants().stream().filter(Remnant::usable).toList();
         return kept.isEmpty() ? words.say("plan.left-nothing")
-                : words.say("plan.left", figures.list(kept.stream().map(it -> figures.cut(it.widthMm(), it.heightMm())).toList()));
+                : words.say("plan.left", first(kept.stream().map(it -> figures.cut(it.widthMm(), it.heightMm())).toList()));
     }
 
     /** How large a cloth a piece without one needs. */
