@@ -17,7 +17,7 @@ final class ThreadTable {
     static final String PART = "part";
 
     private static final List<String> PLAIN =
-            List.of("code", "name", "colour", "symbol", "skein", "strands", "share", "over", "lot");
+            List.of("code", "name", "colour", "symbol", "skein", "strands", "share", "over", "lot", "mix-lots");
 
     /**
      * Columns that together make one value.
@@ -77,6 +77,7 @@ final class ThreadTable {
                 .also("share", "shares", "percent", "percentage")
                 .also("over", "over threads")
                 .also("lot", "lots", "dye lot", "dye lots")
+                .also("mix-lots", "lots mixed", "mix dye lots")
                 .also(PIECE, "pieces", "piece id")
                 .also(PART, "parts")
                 .also("knot", "french knot", "french knots")
@@ -146,7 +147,10 @@ final class ThreadTable {
         Map<String, Node.Entry> thread = new LinkedHashMap<>();
         Map<String, Node.Entry> stitches = new LinkedHashMap<>();
         row.entries().forEach((column, entry) -> {
-            if (PLAIN.contains(column)) {
+            if (column.equals("strands")) {
+                Node strands = StrandsReader.ofCell((Node.Scalar) entry.value(), ThreadTable::kind, problems);
+                thread.put(column, new Node.Entry(entry.key(), strands));
+            } else if (PLAIN.contains(column)) {
                 thread.put(column, entry);
             } else if (STITCHES_TOGETHER.stream().anyMatch(together -> together.first().equals(column))) {
                 stitches.put(column, entry);
@@ -158,6 +162,11 @@ final class ThreadTable {
         put(USED, row, thread, problems);
         putGroup(thread, "stitches", stitches);
         return new Node.Mapping(row.place(), thread);
+    }
+
+    /** The kind a word means, as a heading would; else the word, which is then told to be none. */
+    private static String kind(String word) {
+        return StitchReader.KIND_WORDS.stream().filter(kind -> SHAPE.headings().mayMean(word, kind)).findFirst().orElse(word);
     }
 
     /** Makes one value of two cells. */

@@ -54,12 +54,13 @@ public final class ThreadsCsv {
         cells.put("colour", thread.colour().map(Colour::hex).orElse(""));
         cells.put("symbol", thread.symbol().orElse(""));
         cells.put("skein", thread.skein());
-        cells.put("strands", String.valueOf(thread.strands()));
+        cells.put("strands", StrandsReader.cell(thread.strands(), thread.stitches()));
         thread.share().ifPresent(share -> cells.put("share", BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + "%"));
         thread.over().ifPresent(over -> cells.put("over", String.valueOf(over)));
         cells.put("lot", thread.lot().orElse(""));
+        cells.put("mix-lots", thread.mixLots() ? "yes" : "");
         for (StitchCount stitches : thread.stitches()) {
-            cells.put(word(stitches.kind()), String.valueOf(stitches.count()));
+            cells.put(stitches.kind().word(), String.valueOf(stitches.count()));
             stitches.worked().ifPresent(worked -> cells.put("cross-worked", word(worked)));
             stitches.span().ifPresent(span -> cells.put("satin-span", String.valueOf(span)));
             stitches.eachMm().ifPresent(mm -> cells.put("other-each", plain(mm) + " mm"));

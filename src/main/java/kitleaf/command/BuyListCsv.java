@@ -38,7 +38,8 @@ final class BuyListCsv {
         try (Draft draft = out.draft(NAME);
                 Writer writer = new OutputStreamWriter(draft.stream(), StandardCharsets.UTF_8);
                 CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(writer)) {
-            csv.writeRecord("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost", "currency", "pieces");
+            csv.writeRecord("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost", "currency", "pieces",
+                    "ask-for-lot");
             for (BuyLine line : list.lines()) {
                 csv.writeRecord(FormulaGuard.guarded(line.putUp().name()), FormulaGuard.guarded(line.code()), FormulaGuard.guarded(line.thread().name().orElse("")),
                         line.shares().isEmpty() ? "" : number(line.needSkeins().likely()),
@@ -47,13 +48,15 @@ final class BuyListCsv {
                         line.each().map(price -> price.amount().toPlainString()).orElse(""),
                         line.cost().map(price -> price.amount().toPlainString()).orElse(""),
                         line.each().map(Price::currency).orElse(""),
-                        FormulaGuard.guarded(Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" "))));
+                        FormulaGuard.guarded(Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" "))),
+                        FormulaGuard.guarded(line.missing().asked().stream().map(one -> one.whole() + " of " + one.lot().orElseThrow())
+                                .collect(Collectors.joining("; "))));
             }
             for (Purchase cut : cloth) {
                 csv.writeRecord("", FormulaGuard.guarded(cut.cloth().orElse("")), FormulaGuard.guarded(cut.cut().name()), "", "", "", Integer.toString(cut.number()), "",
                         cut.cut().price().map(price -> price.amount().toPlainString()).orElse(""),
                         cut.cost().map(price -> price.amount().toPlainString()).orElse(""),
-                        cut.cut().price().map(Price::currency).orElse(""), "");
+                        cut.cut().price().map(Price::currency).orElse(""), "", "");
             }
         }
         return List.of(new Printed(out.path(NAME)));

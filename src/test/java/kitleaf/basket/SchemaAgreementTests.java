@@ -99,13 +99,14 @@ class SchemaAgreementTests {
                 thread.maybe("colour", pick("\"#6b7f8c\"", "'#ABC'", "\"#D8B25c\""));
                 thread.maybe("symbol", pick("\"●\"", "x", "7", "\"#\"", "'\"'"));
                 thread.maybe("skein", "cotton");
-                thread.maybe("strands", whole(1, 12));
+                thread.maybe("strands", pick(whole(1, 12), "{else: " + whole(1, 12) + "}"));
                 thread.maybe("stitches", "{cross: " + pick(whole(0, 900), "{count: 9, worked: rows}") + ", satin: " + pick("8", "{count: 80, span: 5}")
                         + ", other: {count: 12, each: " + length(300) + "}, three-quarter: 3}");
                 thread.maybe("share", percent(16));
                 thread.maybe("used", "{skeins: " + pick("1.5", "2", "0.25") + ", stitches: 3000}");
                 thread.maybe("over", whole(1, 2));
                 thread.maybe("lot", text());
+                thread.maybe("mix-lots", yesNo());
                 threads.add(thread.flow());
             }
             return "[" + String.join(", ", threads) + "]";

@@ -10,7 +10,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -65,7 +67,7 @@ class ThreadsCsvTests {
     /** Kinds in the order of the columns: a table keeps no other. */
     private static CalledThread inOrder(CalledThread t) {
         return new CalledThread(t.code(), t.name(), t.colour(), t.symbol(), t.skein(), t.strands(),
-                t.stitches().stream().sorted(Comparator.comparing(StitchCount::kind)).toList(), t.share(), t.used(), t.over(), t.lot());
+                t.stitches().stream().sorted(Comparator.comparing(StitchCount::kind)).toList(), t.share(), t.used(), t.over(), t.lot(), t.mixLots());
     }
 
     @TempDir
@@ -90,6 +92,16 @@ class ThreadsCsvTests {
                 assertEquals(part.threads(), read(table, new TableRows.Owner(piece.id(), Optional.of(part.title()))));
             }
         }
+    }
+
+    @Test
+    void strandsByKindAreWrittenKindByKind() throws IOException {
+        List<StitchCount> stitches = List.of(StitchCount.of(StitchKind.CROSS, 2310), StitchCount.of(StitchKind.HALF, 0), StitchCount.of(StitchKind.BACK, 120));
+        CalledThread thread = new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", new Strands(2, Map.of(StitchKind.BACK, 1)),
+                stitches, OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.of("12"), true);
+        CSVRecord record = records(written(List.of(piece("bell", List.of(thread))))).get(0);
+        assertEquals("cross 2, back 1", record.get("strands"));
+        assertEquals("yes", record.get("mix-lots"));
     }
 
     @Test
@@ -165,7 +177,14 @@ class ThreadsCsvTests {
         Arbitrary<OptionalInt> over = Arbitraries.integers().between(1, Cloth.MOST_OVER).optional().map(o -> o.map(OptionalInt::of).orElseGet(OptionalInt::empty));
         Arbitrary<Optional<Colour>> colour = Arbitraries.of(new Colour("#6b7f8c"), new Colour("#000000")).optional();
         return Combinators.combine(words(), maybe, colour, Arbitraries.of("●", "+", "=", "'", ",", "@x").optional(), stitches(), share, used, over)
-                .as((code, name, c, symbol, stitches, s, u, o) -> new CalledThread(code, name, c, symbol, name.orElse("cotton"), 1 + code.length(), stitches, s, u, o, name));
+                .as((code, name, c, symbol, stitches, s, u, o) -> new CalledThread(code, name, c, symbol, name.orElse("cotton"), strands(code, stitches), stitches, s, u, o, name, code.length() > 4));
+    }
+
+    /** One number for all or one for each kind, which with a short code is the same for some. */
+    private static Strands strands(String code, List<StitchCount> stitches) {
+        Map<StitchKind, Integer> kinds = new EnumMap<>(StitchKind.class);
+        stitches.stream().filter(one -> one.count() > 0).forEach(one -> kinds.put(one.kind(), 1 + one.count() % (1 + code.length())));
+        return kinds.isEmpty() ? Strands.of(1 + code.length()) : Strands.of(kinds, stitches);
     }
 
     private static Arbitrary<List<StitchCount>> stitches() {

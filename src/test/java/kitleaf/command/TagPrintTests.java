@@ -274,6 +274,16 @@ class TagPrintTests {
         assertTrue(labels.contains(label), labels);
     }
 
+    /** Only where no kind has another number elsewhere in the piece can the tag tell them by kind. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en; 2; needle 24 · 2 strands, back stitch 1", "de; 2; Nadel 24 · 2-fädig, Rückstich 1", "en; 3; needle 24 · 1 and 2 and 3 strands"})
+    void strands_of_each_kind_are_told(String language, int others, String tag) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "language: " + language + "\n", PIECE + "  - {code: N1, strands: {cross: 2, back: 1}, stitches: {cross: 50, back: 9}}\n"
+                + "  - {code: N2, strands: " + others + ", stitches: {cross: 50}}\n");
+        String text = ReadBack.text(print(basket, "bag-tags"), 1).replace('\u00a0', ' ');
+        assertTrue(text.contains(tag), text);
+    }
+
     /** Twenty sittings have room on no tag: those that are left out are counted, so that with the days written it comes to twenty. */
     @ParameterizedTest
     @CsvSource({"false, en, earlier", "true, en, earlier", "false, de, frühere"})
