@@ -154,7 +154,7 @@ class TagPrintTests {
         }
     }
 
-    /** By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.6 x 53.3 cm. */
+    /** By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.7 x 53.4 cm. */
     @Test
     void a_telephone_reads_the_facts_from_the_code() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(2)), "bag-tags");
@@ -163,7 +163,7 @@ class TagPrintTests {
                 Nell Ferry, 140 x 210 stitches
                 Spray linen, 28 count over two
                 design 10 x 15 in (25.4 x 38.1 cm)
-                cut 16 x 21 in (40.6 x 53.3 cm)
+                cut 16 x 21 in (40.7 x 53.4 cm)
                 needle 24, 2 strands
                 started 2026-02-14, wanted by 2027-06-30
                 threads N100, N101"""), decoded(pdf, 1));
@@ -294,7 +294,7 @@ class TagPrintTests {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
         String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ').replaceAll("\\s+", " ");
         for (String words : List.of("Groyne", "Nell Ferry · 140 × 210 stitches", "Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
-                "cut 16 × 21 in (40.6 × 53.3 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100", "N102")) {
+                "cut 16 × 21 in (40.7 × 53.4 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100", "N102")) {
             assertTrue(front.contains(words), () -> words + " is not in " + front);
         }
         String back = ReadBack.text(pdf, 2).replace('\u00a0', ' ').replaceAll("\\s+", " ");
