@@ -185,8 +185,8 @@ class TagPrintTests {
             byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE.replace("piece: Groyne", "piece: \"" + title + "\"") + threads(2)), "bag-tags", "--language", language);
             List<Result> codes = results(pdf, 1);
             assertEquals(1, codes.size());
-            assertEquals(title, codes.get(0).getText().lines().toList().get(1));
             assertEquals(ParsedResultType.TEXT, ResultParser.parseResult(codes.get(0)).getType(), codes.get(0).getText());
+            assertEquals(title, codes.get(0).getText().lines().toList().get(1));
         }
     }
 
