@@ -26,6 +26,9 @@ final class TagFaces implements TagSetter {
     private static final double FACT_LINE_MM = 3.5;
     /** Facts of which one would be cut stand closer, to make room for its second line. */
     private static final double CLOSE_FACT_LINE_MM = 3;
+    /** What there is beside the hole to say which of a piece's tags it is. */
+    private static final double NUMBER_MM = 20;
+    private static final double NUMBER_LEAST_PT = 6;
     private static final double THREAD_ROW_MM = 5.8;
     private static final double ABOVE_THREADS_MM = 1.8;
     /** What the last row of threads may reach into the blank edge. */
@@ -204,7 +207,9 @@ final class TagFaces implements TagSetter {
         texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + 2 + sizePt * PT_MM * 0.75, innerMm(), three ? 3 : titleLines(says), sizePt,
                 TITLE_LEAST_PT, 500, "start"));
         if (count > 1) {
-            texts.add(new FittedText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
+            String number = words.say("tag.number", index + 1, count);
+            String said = ruler.widthMm(number, "text", 600, NUMBER_LEAST_PT) < NUMBER_MM ? number : words.say("tag.number-large", index + 1, count);
+            texts.add(new FittedText("number", said, widthMm - PAD_MM, PAD_MM + 2.5, NUMBER_MM, 1, 8, NUMBER_LEAST_PT, 600, "end"));
         }
         return texts;
     }
