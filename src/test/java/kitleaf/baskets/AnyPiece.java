@@ -6,7 +6,8 @@ import java.util.Set;
 /** Writes a piece of a drawn basket. */
 final class AnyPiece {
 
-    private static final String[] FINISHES = {"framed", "hooped", "pillow", "box-top", "bag", "pin-pillow", "ornament", "needle-case", "needle-roll",
+    private static final String[] FINISHES = {"framed", "hooped", "pillow", "box-top", "bag", "pin-pillow", "ornament", "needle-case",
+            "needle-roll",
         "bell-pull", "bookmark"};
 
     private final Draw draw;
@@ -47,7 +48,8 @@ final class AnyPiece {
         }
         if (over > 1 && wide > 8 && high > 8 && draw.once(4)) {
             text.append("parts:\n  - {part: ").append(titled(3)).append(", over: 1, stitches: ").append(draw.whole(1, wide)).append(" x ")
-                    .append(draw.whole(1, high)).append(", threads: [{code: P1, stitches: {cross: ").append(draw.whole(1, 9)).append("}}]}\n");
+                    .append(draw.whole(1, high)).append(", threads: [{code: P1, stitches: {cross: ").append(draw.whole(1, 9))
+                            .append("}}]}\n");
         }
         progress(text, squares);
         if (draw.once(3)) {
@@ -73,10 +75,12 @@ final class AnyPiece {
         String count = draw.of(Integer.toString(block ? draw.whole(11, 22) : draw.whole(18, 56)), draw.tenths(14, 40),
                 "{warp: " + draw.tenths(18, 40) + ", weft: " + draw.tenths(18, 40) + "}", "{warp: 71 in 2 in, weft: 145 in 10 cm}");
         String name = !cloths.isEmpty() && draw.once(2) ? cloths.get(draw.whole(0, cloths.size() - 1)) : draw.words(3);
-        text.append("cloth: {").append(draw.once(2) ? "name: " + name + ", " : "").append("kind: ").append(block ? "block" : draw.of("linen", "evenweave"));
+        text.append("cloth: {").append(draw.once(2) ? "name: " + name + ", " : "").append("kind: ").append(block ? "block"
+                : draw.of("linen", "evenweave"));
         text.append(", count: ").append(count).append(block ? "" : ", over: " + over);
         text.append(draw.once(4) ? ", shrink: " + draw.of("2%", "{warp: 7.5%, weft: 4%}") + draw.of("", ", counted: before") : "");
-        text.append(draw.once(4) ? ", warp: across" : "").append(draw.once(6) ? ", over-dyed: yes" : "").append(draw.once(8) ? ", cut: yes" : "").append("}\n");
+        text.append(draw.once(4) ? ", warp: across" : "").append(draw.once(6) ? ", over-dyed: yes" : "").append(draw.once(8)
+                ? ", cut: yes" : "").append("}\n");
         return over;
     }
 
@@ -104,7 +108,8 @@ final class AnyPiece {
             thread.append(", share: ").append(draw.whole(1, 5)).append('%');
         } else if (!uncounted && each > 0) {
             thread.append(", stitches: {").append(draw.of("cross: " + each, "cross: {count: " + each + ", worked: singly}", "half: " + each,
-                    "cross: " + each + ", back: " + draw.log(1, 3000), "satin: {count: 96, span: 6}", "knot: 14, tent: 60", "other: {count: 12, each: 3 cm}"));
+                    "cross: " + each + ", back: " + draw.log(1, 3000), "satin: {count: 96, span: 6}", "knot: 14, tent: 60",
+                            "other: {count: 12, each: 3 cm}"));
             thread.append('}').append(over > 1 && draw.once(12) ? ", over: 1" : "");
         }
         return thread.append('}').toString();
@@ -118,7 +123,8 @@ final class AnyPiece {
                 int entries = draw.log(1, (int) Math.min(40, squares));
                 int most = (int) Math.max(1, Math.min(900, squares / entries));
                 for (int i = 0; i < entries; i++) {
-                    text.append(i == 0 ? "" : ", ").append("{on: ").append(draw.day(2026, 2026)).append(", hours: ").append(draw.tenths(1, 6))
+                    text.append(i == 0 ? "" : ", ").append("{on: ").append(draw.day(2026, 2026)).append(", hours: ").append(draw.tenths(1,
+                            6))
                             .append(", stitches: ").append(draw.whole(1, most)).append('}');
                 }
                 text.append("]}\n");

@@ -13,7 +13,8 @@ import java.util.Set;
  */
 record AnySettings(String text, boolean large, List<String> clothNames) {
 
-    private static final String[] PAPERS = {"A4", "A4", "A5", "letter", "A3", "legal", "tabloid", "A4 landscape", "letter landscape", "A5 landscape",
+    private static final String[] PAPERS = {"A4", "A4", "A5", "letter", "A3", "legal", "tabloid", "A4 landscape", "letter landscape",
+            "A5 landscape",
         "A3 landscape", "210 mm x 320 mm", "160 mm x 230 mm"};
 
     static AnySettings of(Draw draw, int pieces, Set<String> titles) {
@@ -39,11 +40,13 @@ record AnySettings(String text, boolean large, List<String> clothNames) {
         }
         List<String> cloths = cloth(draw, text);
         if (draw.once(2)) {
-            text.append("pace: {stitches-per-hour: ").append(draw.whole(40, 300)).append(", hours-per-week: ").append(draw.whole(1, 30)).append("}\n");
+            text.append("pace: {stitches-per-hour: ").append(draw.whole(40, 300)).append(", hours-per-week: ").append(draw.whole(1, 30))
+                    .append("}\n");
         }
         text.append(draw.once(3) ? "time-off: [{from: 2027-07-05, to: 2027-07-18, why: boats}]\n" : "");
         if (draw.once(2)) {
-            text.append("goals: {year: 2027").append(draw.once(2) ? ", choose: " + draw.whole(1, pieces) : "").append(draw.once(2) ? ", by: weight" : "");
+            text.append("goals: {year: 2027").append(draw.once(2) ? ", choose: " + draw.whole(1, pieces) : "").append(draw.once(2)
+                    ? ", by: weight" : "");
             text.append(draw.once(3) ? ", cards: " + draw.whole(3, 5) + " x " + draw.whole(3, 5) : "");
             text.append(draw.once(3) ? ", wall: " + draw.of("A3", "A2", "tabloid") : "").append("}\n");
         }
@@ -55,16 +58,19 @@ record AnySettings(String text, boolean large, List<String> clothNames) {
             text.append("stash:\n");
             int entries = draw.log(1, 30);
             for (int i = 0; i < entries; i++) {
-                text.append("  - {code: K").append(i * 7 % 53).append(", skein: ").append(draw.of("cotton", "silk", "hand-dyed")).append(", skeins: ")
+                text.append("  - {code: K").append(i * 7 % 53).append(", skein: ").append(draw.of("cotton", "silk", "hand-dyed"))
+                        .append(", skeins: ")
                         .append(draw.tenths(0.5, 30)).append(", lot: \"").append(i).append(draw.of("", " B", "-2026-114")).append("\"}\n");
             }
         }
     }
 
     private static String labels(Draw draw) {
-        return draw.of("{cut: 60 mm x 24 mm, style: face}", "{cut: 63 mm x 25 mm}", "{cut: 45 mm x 20 mm, style: face}", "{cut: 38 mm x 21 mm, style: face}",
+        return draw.of("{cut: 60 mm x 24 mm, style: face}", "{cut: 63 mm x 25 mm}", "{cut: 45 mm x 20 mm, style: face}",
+                "{cut: 38 mm x 21 mm, style: face}",
                 "{cut: 70 mm x 50 mm, style: wrap}",
-                "{paper: letter, columns: 3, rows: 10, label: 2 5/8 in x 1 in, first: 3/16 in x 1/2 in, pitch: 2 3/4 in x 1 in, style: face}",
+                "{paper: letter, columns: 3, rows: 10, label: 2 5/8 in x 1 in, first: 3/16 in x 1/2 in, "
+                        + "pitch: 2 3/4 in x 1 in, style: face}",
                 "{paper: A4, columns: 4, rows: 6, label: 40 mm, first: 16 mm x 15 mm, pitch: 46 mm x 45 mm, shape: round}");
     }
 
@@ -76,8 +82,10 @@ record AnySettings(String text, boolean large, List<String> clothNames) {
             for (int i = 0; i < cloths; i++) {
                 names.add(draw.words(3));
                 text.append("  - {name: ").append(names.get(i)).append(", kind: ").append(draw.of("linen", "evenweave", "block"));
-                text.append(", count: ").append(draw.of(14, 18, 28, 32, 36, 40)).append(", size: ").append(draw.log(10, 200)).append(" cm x ");
-                text.append(draw.log(10, 300)).append(" cm").append(draw.of("", ", turning: yes", ", selvedge: left", ", warp: across, selvedge: top"));
+                text.append(", count: ").append(draw.of(14, 18, 28, 32, 36, 40)).append(", size: ").append(draw.log(10, 200))
+                        .append(" cm x ");
+                text.append(draw.log(10, 300)).append(" cm").append(draw.of("", ", turning: yes", ", selvedge: left",
+                        ", warp: across, selvedge: top"));
                 text.append(draw.once(4) ? ", flaws: [{from-left: 3 cm, wide: 1 cm}]" : "").append("}\n");
             }
         }

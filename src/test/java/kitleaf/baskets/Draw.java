@@ -7,7 +7,8 @@ import java.util.Random;
 /** Draws values by a seed: equal seeds, equal values. */
 final class Draw {
 
-    private static final List<String> SYLLABLES = List.of("tide", "rope", "knot", "lamp", "fog", "gull", "wrack", "keel", "mole", "quay", "spar",
+    private static final List<String> SYLLABLES = List.of("tide", "rope", "knot", "lamp", "fog", "gull", "wrack", "keel", "mole", "quay",
+            "spar",
             "buoy", "Möwe", "Anker", "Düne", "Ebbe", "Watt", "Priel", "Κύμα", "Якорь");
 
     private final Random random;

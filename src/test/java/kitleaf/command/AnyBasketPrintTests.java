@@ -18,7 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Whatever {@code check} passes, prints: baskets nobody has written, in both prints, read back with PDFBox. So many as the system property
- * {@code baskets} says, fifty by fixed seeds where it says nothing; where it does ({@code mvn -Pbaskets verify}), half of them by fresh ones. A
+ * {@code baskets} says, fifty by fixed seeds where it says nothing; where it does ({@code mvn -Pbaskets verify}), half of them by fresh
+ * ones. A
  * failure names its seed, and {@code -Dbasket.seed=...} runs that alone.
  */
 class AnyBasketPrintTests {
@@ -77,7 +78,8 @@ class AnyBasketPrintTests {
         for (int i = 0; i < letters.size(); i++) {
             if (letters.get(i).text().equals("…")) {
                 int from = i;
-                while (from > 0 && Math.abs(letters.get(from - 1).y() - letters.get(i).y()) < 0.01 && letters.get(from - 1).x() < letters.get(from).x()) {
+                while (from > 0 && Math.abs(letters.get(from - 1).y() - letters.get(i).y()) < 0.01
+                        && letters.get(from - 1).x() < letters.get(from).x()) {
                     from--;
                 }
                 StringBuilder seen = new StringBuilder();

@@ -40,7 +40,8 @@ class CutSheetPrintTests {
 
     /**
      * What is cut is no smaller in one unit than in the other, wherever it stands. By hand: 115 x 168 stitches, 14 to the inch, are
-     * 8 3/14 x 12 in, with 3 in all round up to 14 1/4 x 18 in; these are 361.95 x 457.2 mm, and 27 x 18 3/4 in of cloth to buy 685.8 x 476.25 mm.
+     * 8 3/14 x 12 in, with 3 in all round up to 14 1/4 x 18 in; these are 361.95 x 457.2 mm, and 27 x 18 3/4 in of cloth to buy 685.8 x
+     * 476.25 mm.
      * The design is measured: 12 in are 304.8 mm, 8 3/14 in 208.6 mm, to the nearest eighth 8 1/4 in.
      */
     @Test
@@ -49,7 +50,8 @@ class CutSheetPrintTests {
                 "piece: Groyne\nstitches: 115 x 168\ncloth: {kind: linen, count: 28, over: 2}\nthreads: [{code: K12}]\n");
         for (String print : List.of("--units=in", "--units=cm", "--large")) {
             String sheets = "cut-sheets,kit-lists,bag-tags,buy-list,cloth-plan";
-            Ran ran = Ran.kitleaf("print", basket, "--only", sheets, "--paper", "A3", print, print.equals("--units=cm") ? "--language=de" : "--language=en", "--out", folder.resolve("out"));
+            Ran ran = Ran.kitleaf("print", basket, "--only", sheets, "--paper", "A3", print, print.equals("--units=cm") ? "--language=de"
+                    : "--language=en", "--out", folder.resolve("out"));
             assertEquals("", ran.err());
             String cut = print.equals("--units=cm") ? "36,5 × 46 cm" : "36.2 × 45.8 cm";
             for (String sheet : sheets.split(",")) {
@@ -67,10 +69,12 @@ class CutSheetPrintTests {
      * 21 3/7 x 9/14 in, with 3 in all round 27 3/7 x 6 9/14 in, up to the quarter 27 1/2 x 6 3/4 in; and so the others.
      */
     @ParameterizedTest
-    @CsvSource({"300 x 9, 27 1⁄2 × 6 3⁄4 in", "60 x 3, 10 1⁄2 × 6 1⁄4 in", "200 x 7, 20 1⁄2 × 6 1⁄2 in", "600 x 17, 49 × 7 1⁄4 in", "12 x 300, 7 × 27 1⁄2 in",
+    @CsvSource({"300 x 9, 27 1⁄2 × 6 3⁄4 in", "60 x 3, 10 1⁄2 × 6 1⁄4 in", "200 x 7, 20 1⁄2 × 6 1⁄2 in", "600 x 17, 49 × 7 1⁄4 in",
+            "12 x 300, 7 × 27 1⁄2 in",
         "2000 x 1, 149 × 6 1⁄4 in", "1 x 2000, 6 1⁄4 × 149 in"})
     void low_and_thin_pieces_print_with_no_word_on_another(String stitches, String cut) throws IOException {
-        Path basket = Ran.basket(folder.resolve("b"), "", "piece: Groyne\nstitches: " + stitches + "\ncloth: {kind: linen, count: 28, over: 2}\n");
+        Path basket = Ran.basket(folder.resolve("b"), "", "piece: Groyne\nstitches: " + stitches
+                + "\ncloth: {kind: linen, count: 28, over: 2}\n");
         for (String paper : List.of("A4", "A5", "letter landscape")) {
             for (String print : List.of("--units=in", "--large", "--language=de")) {
                 if (!print.equals("--large") || !paper.endsWith("landscape")) {

@@ -160,7 +160,10 @@ class TagPrintTests {
         }
     }
 
-    /** By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.64 x 53.34 cm, up to the millimetre. */
+    /**
+     * By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.64 x 53.34 cm,
+     * up to the millimetre.
+     */
     @Test
     void a_telephone_reads_the_facts_from_the_code() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(2)), "bag-tags");
@@ -178,11 +181,13 @@ class TagPrintTests {
 
     /** What a telephone would run, were it the first thing in the code; ZXing's parser is the one many of them have. */
     @ParameterizedTest
-    @ValueSource(strings = {"WIFI:T:nopass;S:Harbour;;", "SMSTO:+4912345:Ahoy", "tel:+4912345", "mailto:nell@harbour.example", "http://harbour.example", "geo:54.1,8.9",
+    @ValueSource(strings = {"WIFI:T:nopass;S:Harbour;;", "SMSTO:+4912345:Ahoy", "tel:+4912345", "mailto:nell@harbour.example",
+            "http://harbour.example", "geo:54.1,8.9",
         "MECARD:N:Ferry;;", "BEGIN:VCARD", "BEGIN:VEVENT", "matmsg:to:nell@harbour.example;;", "harbour.example"})
     void no_title_becomes_a_command_in_a_telephone(String title) throws IOException {
         for (String language : List.of("en", "de")) {
-            byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE.replace("piece: Groyne", "piece: \"" + title + "\"") + threads(2)), "bag-tags", "--language", language);
+            byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE.replace("piece: Groyne", "piece: \"" + title + "\"")
+                    + threads(2)), "bag-tags", "--language", language);
             List<Result> codes = results(pdf, 1);
             assertEquals(1, codes.size());
             assertEquals(ParsedResultType.TEXT, ResultParser.parseResult(codes.get(0)).getType(), codes.get(0).getText());
@@ -195,7 +200,8 @@ class TagPrintTests {
     @CsvSource({"400, N", "60, Nachtblaudunkelgraugrünlichviolettschimmernd-"})
     void a_code_carries_as_many_threads_as_it_can(int number, String code) throws IOException {
         for (String paper : List.of("A4", "A5")) {
-            byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(number).replace("code: N", "code: " + code)), "bag-tags", "--large", "--paper", paper);
+            byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(number).replace("code: N", "code: " + code)),
+                    "bag-tags", "--large", "--paper", paper);
             List<String> codes = new ArrayList<>();
             for (int page = 1; page <= ReadBack.pages(pdf); page++) {
                 codes.addAll(decoded(pdf, page));
@@ -331,7 +337,8 @@ class TagPrintTests {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
         String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ').replaceAll("\\s+", " ");
         for (String words : List.of("Groyne", "Nell Ferry · 140 × 210 stitches", "Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
-                "cut 16 × 21 in (40.7 × 53.4 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100", "N102")) {
+                "cut 16 × 21 in (40.7 × 53.4 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100",
+                        "N102")) {
             assertTrue(front.contains(words), () -> words + " is not in " + front);
         }
         String back = ReadBack.text(pdf, 2).replace('\u00a0', ' ').replaceAll("\\s+", " ");

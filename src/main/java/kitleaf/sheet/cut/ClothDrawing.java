@@ -69,7 +69,8 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
         double scale = Math.min((room.widthMm() - around.leftMm() - around.rightMm()) / across.cutMm(),
                 (room.heightMm() - TOP_MM - around.belowMm(warpDown)) / down.cutMm());
         String height = figures.cutLength(down.cutMm());
-        Box cloth = new Box(room.xMm() + around.leftMm(), room.yMm() + topMm(down.cutMm() * scale, height, settings), across.cutMm() * scale, down.cutMm() * scale);
+        Box cloth = new Box(room.xMm() + around.leftMm(), room.yMm() + topMm(down.cutMm() * scale, height, settings),
+                across.cutMm() * scale, down.cutMm() * scale);
         Box design = new Box(cloth.xMm() + across.nearEdgeToDesignMm() * scale,
                 cloth.yMm() + down.nearEdgeToDesignMm() * scale,
                 across.designAtTableMm() * scale, down.designAtTableMm() * scale);
@@ -109,7 +110,10 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
         return topMm(clothMm, figures.cutLength(size.down().cutMm()), settings) + clothMm + around.belowMm(warpDown);
     }
 
-    /** Room above the cloth: for the fringe, and for what the height's figure, which stands upright at its middle, is longer than a low cloth is high. */
+    /**
+     * Room above the cloth: for the fringe, and for what the height's figure, which stands upright at its middle, is
+     * longer than a low cloth is high.
+     */
     private static double topMm(double clothMm, String height, SheetSettings settings) {
         return Math.max(TOP_MM, (settings.ruler().widthMm(height, "text", 600, settings.type().table()) - clothMm) / 2);
     }

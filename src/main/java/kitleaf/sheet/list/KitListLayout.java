@@ -138,7 +138,8 @@ public final class KitListLayout {
     private ListRow thread(ThreadTotal total, Optional<StashShare> share) {
         String drawn = share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing"));
         // Lots that have no room in their column stand below, and how much it is in all stays there.
-        boolean down = !settings.type().large() && settings.ruler().widthMm(drawn, "text", 400, ListRow.LEAST_PT) > ListPage.stashMm(settings.paper().widthMm());
+        boolean down = !settings.type().large() && settings.ruler().widthMm(drawn, "text", 400,
+                ListRow.LEAST_PT) > ListPage.stashMm(settings.paper().widthMm());
         String stash = down ? threadWords.number(share.orElseThrow().drawn().stream().mapToDouble(StashShare.Drawn::skeins).sum()) : drawn;
         String below = Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total),
                         down ? words.say("kit.stash-large", drawn.replace(" + ".replace(' ', Figures.NO_BREAK), " + ")) : "")

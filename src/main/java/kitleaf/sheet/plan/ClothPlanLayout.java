@@ -234,7 +234,8 @@ public final class ClothPlanLayout {
         }
         rows.section(words.say("plan.pieces"));
         for (PlannedCut cut : cloth.cuts()) {
-            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.cutSize(cut.widthMm(), cut.heightMm()), below(cut));
+            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.cutSize(cut.widthMm(),
+                    cut.heightMm()), below(cut));
         }
         if (!cloth.remnants().isEmpty()) {
             rows.section(words.say("plan.remnants"));

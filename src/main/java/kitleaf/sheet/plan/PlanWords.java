@@ -47,7 +47,8 @@ final class PlanWords {
 
     /** The size of what is left over; a strip too narrow for her ruler is not nought. */
     private String leftSize(Figures own, double widthMm, double heightMm) {
-        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm))) : own.measured(widthMm, heightMm);
+        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm)))
+                : own.measured(widthMm, heightMm);
     }
 
     /** Both sizes of what is left over. */

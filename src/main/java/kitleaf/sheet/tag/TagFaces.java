@@ -208,7 +208,8 @@ final class TagFaces implements TagSetter {
                 TITLE_LEAST_PT, 500, "start"));
         if (count > 1) {
             String number = words.say("tag.number", index + 1, count);
-            String said = ruler.widthMm(number, "text", 600, NUMBER_LEAST_PT) < NUMBER_MM ? number : words.say("tag.number-large", index + 1, count);
+            String said = ruler.widthMm(number, "text", 600, NUMBER_LEAST_PT) < NUMBER_MM ? number : words.say("tag.number-large", index
+                    + 1, count);
             texts.add(new FittedText("number", said, widthMm - PAD_MM, PAD_MM + 2.5, NUMBER_MM, 1, 8, NUMBER_LEAST_PT, 600, "end"));
         }
         return texts;
@@ -297,7 +298,8 @@ final class TagFaces implements TagSetter {
     }
 
     private List<Integer> shares(TagWords says, int columns) {
-        return ThreadShares.of(says.threads().size(), columns, tag -> Math.max(1, columns * rows(says, facts(says, tag == 0 && !crowded(says)))));
+        return ThreadShares.of(says.threads().size(), columns, tag -> Math.max(1, columns * rows(says, facts(says, tag == 0
+                && !crowded(says)))));
     }
 
     private double longestCodeMm(TagWords says) {

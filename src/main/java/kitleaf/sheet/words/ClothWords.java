@@ -115,7 +115,8 @@ public final class ClothWords {
 
     /** Which cloth it is to be, and how large one is. */
     public String purchased(Purchase purchase) {
-        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + cutSize(purchase.cut().widthMm(), purchase.cut().heightMm());
+        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + cutSize(purchase.cut().widthMm(),
+                purchase.cut().heightMm());
     }
 
     /** The row of the what-if table for one cloth. */

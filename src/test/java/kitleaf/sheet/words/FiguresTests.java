@@ -45,7 +45,8 @@ class FiguresTests {
      * 51 cm are 255.12 and 321.26: 16 x 20 1/8 in. 10 in are 25.4 cm to the last bit, and no step is added to what is whole.
      */
     @ParameterizedTest
-    @CsvSource({"361.95, 457.2, '14 1⁄4 × 18 in', 36.2 × 45.8 cm", "360, 480, '14 3⁄16 × 18 15⁄16 in', 36 × 48 cm", "405, 510, '16 × 20 1⁄8 in', 40.5 × 51 cm",
+    @CsvSource({"361.95, 457.2, '14 1⁄4 × 18 in', 36.2 × 45.8 cm", "360, 480, '14 3⁄16 × 18 15⁄16 in', 36 × 48 cm",
+            "405, 510, '16 × 20 1⁄8 in', 40.5 × 51 cm",
         "254, 508, 10 × 20 in, 25.4 × 50.8 cm"})
     void what_is_cut_is_rounded_up_in_both_units(double widthMm, double heightMm, String inches, String centimetres) {
         Figures figures = new Figures(Units.IN, SheetWords.in(Locale.ENGLISH));
