@@ -90,7 +90,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
             @Override
             public int codeModules(String text) {
-                return QrSize.modules(text, 'M');
+                return QrSize.modules(text, 'M').orElse(Integer.MAX_VALUE);
             }
 
             @Override

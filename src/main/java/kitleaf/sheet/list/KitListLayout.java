@@ -136,12 +136,18 @@ public final class KitListLayout {
     }
 
     private ListRow thread(ThreadTotal total, Optional<StashShare> share) {
-        String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total),
+        String drawn = share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing"));
+        // Lots that have no room in their column stand below, and how much it is in all stays there.
+        boolean down = !settings.type().large() && settings.ruler().widthMm(drawn, "text", 400,
+                ListRow.LEAST_PT) > ListPage.stashMm(settings.paper().widthMm());
+        String stash = down ? threadWords.number(share.orElseThrow().drawn().stream().mapToDouble(StashShare.Drawn::skeins).sum()) : drawn;
+        String below = Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total),
+                        down ? words.say("kit.stash-large", drawn.replace(" + ".replace(' ', Figures.NO_BREAK), " + ")) : "",
                         share.map(it -> threadWords.asked(it.missing())).orElse(""))
-                .filter(text -> !text.isEmpty()).toList());
+                .filter(text -> !text.isEmpty()).collect(Collectors.joining(" · "));
         return ListRow.thread(settings, false, Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
                 total.skeins().map(threadWords::skeins).orElseGet(() -> words.say("thread.unknown")),
-                share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing")),
+                stash,
                 share.map(it -> it.wholeSkeinsToBuy() == 0 ? words.say("kit.nothing") : Long.toString(it.wholeSkeinsToBuy())).orElse(""),
                 "", "");
     }

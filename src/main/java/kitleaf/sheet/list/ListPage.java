@@ -26,6 +26,9 @@ public record ListPage(PageFrame frame, String bookmark, String eyebrow, String 
     /** Paper less wide than this has narrow columns. */
     private static final double NARROW_MM = 180;
 
+    /** What the template keeps free before a figure. */
+    private static final double CELL_GAP_MM = 1.5;
+
     /** Copies the lists. */
     public ListPage {
         Objects.requireNonNull(frame);
@@ -52,6 +55,11 @@ public record ListPage(PageFrame frame, String bookmark, String eyebrow, String 
     /** What they leave to a thread's code and name, its box and swatch taken off. */
     static double nameMm(boolean costs, double paperWidthMm) {
         return paperWidthMm - 2 * Frames.MARGIN_MM - widths(costs, paperWidthMm).stream().mapToDouble(Double::doubleValue).sum() - 16;
+    }
+
+    /** What a kit list has for the words of what comes from the stash. */
+    static double stashMm(double paperWidthMm) {
+        return widths(false, paperWidthMm).get(1) - CELL_GAP_MM;
     }
 
     /** The rows of each page of a list on paper so high. */

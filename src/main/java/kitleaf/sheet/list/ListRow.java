@@ -32,8 +32,8 @@ public record ListRow(String kind, double yMm, double heightMm, Swatch swatch, S
     private static final double LINE_MM = 3;
     /** More lines than this no row gets; a text that still does not fit is cut and told of. */
     private static final int MOST_LINES = 6;
-    /** The least size a line below a name shrinks to before it is parted. */
-    private static final double LEAST_PT = 6;
+    /** The least size words and figures of a row shrink to. */
+    static final double LEAST_PT = 6;
     /** Where the words of a thread and of an item begin, from the margin. */
     private static final double THREAD_X_MM = 14.5;
     private static final double ITEM_X_MM = 6;
@@ -41,7 +41,8 @@ public record ListRow(String kind, double yMm, double heightMm, Swatch swatch, S
     static ListRow thread(SheetSettings settings, boolean costs, Swatch swatch, String code, String name, String below, String need, String stash,
                           String buy, String each, String cost) {
         // A name that would be cut goes down to where there is room; the code stays large.
-        boolean down = !settings.type().large() && settings.ruler().widthMm(code, "text", 600, LEAST_PT)
+        double codePt = LEAST_PT * settings.type().lead() / settings.type().text();
+        boolean down = !settings.type().large() && settings.ruler().widthMm(code, "text", 600, codePt)
                 + settings.ruler().widthMm(Figures.NO_BREAK + " " + name, "text", 400, LEAST_PT) > ListPage.nameMm(costs, settings.paper().widthMm());
         String under = down ? name + " · " + below : below;
         int lines = lines(settings, under, THREAD_X_MM);

@@ -253,7 +253,8 @@ public final class ClothPlanLayout {
         }
         rows.section(words.say("plan.pieces"));
         for (PlannedCut cut : cloth.cuts()) {
-            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.size(cut.widthMm(), cut.heightMm()), below(cut));
+            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.cutSize(cut.widthMm(),
+                    cut.heightMm()), below(cut));
         }
         if (!cloth.remnants().isEmpty()) {
             rows.section(words.say("plan.remnants"));
@@ -285,7 +286,7 @@ public final class ClothPlanLayout {
             rows.section(words.say("plan.cloths"));
             for (PlannedCloth cloth : plan.cloths()) {
                 String pieces = phrases.first(cloth.cuts().stream().map(cut -> cut.piece().piece().title()).toList());
-                rows.item(false, "", clothWords.title(cloth, plan.cloths()), clothWords.size(cloth.widthMm(), cloth.heightMm()),
+                rows.item(false, "", clothWords.title(cloth, plan.cloths()), clothWords.size(cloth),
                         words.say("plan.for", clothWords.weave(cloth.kind(), cloth.count()), pieces, phrases.left(cloth)));
             }
         }

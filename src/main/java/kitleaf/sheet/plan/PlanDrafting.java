@@ -165,7 +165,8 @@ final class PlanDrafting {
     }
 
     private String both(double mm) {
-        return words.say("plan.both", figures.length(mm), figures.other(mm));
+        return planned.bought() ? words.say("plan.both", figures.cutLength(mm), figures.swapped().cutLength(mm))
+                : words.say("plan.both", figures.length(mm), figures.other(mm));
     }
 
     private double x(double mm) {
