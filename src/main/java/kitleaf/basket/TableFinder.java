@@ -39,13 +39,11 @@ record TableFinder(Path beside, Path top, Problems problems) implements Tables {
                 problems.add(value.place(), Fault.of("table.no-file", Quote.bare(text.get())));
                 return Optional.empty();
             }
-            // The file that was checked is the file that is read, whatever the link is turned to meanwhile.
-            Path real = found.toRealPath();
-            if (!real.startsWith(top.toRealPath())) {
+            Optional<Path> real = Fence.round(top).real(found);
+            if (real.isEmpty()) {
                 problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
-                return Optional.empty();
             }
-            return SourceReader.table(real, BasketFiles.shown(found), problems);
+            return real.flatMap(file -> SourceReader.table(file, BasketFiles.shown(found), problems));
         } catch (InvalidPathException e) {
             problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
         } catch (IOException e) {

@@ -50,7 +50,7 @@ final class LogCommand extends Task {
         }
         LogEdit.Ready ready = (LogEdit.Ready) edit;
         try {
-            FileText.replace(file.file(), ready.before(), ready.after());
+            FileText.replace(ready.file(), ready.before(), ready.after());
         } catch (IOException e) {
             throw OutFolder.couldNotWriteThere(file.file(), e);
         }

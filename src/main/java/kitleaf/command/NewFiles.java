@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import kitleaf.basket.Fence;
 
 /** Files that were not there before, made all or none: unless they are kept, they go again, and the folders made for them. */
 final class NewFiles implements Closeable {
@@ -29,6 +30,16 @@ final class NewFiles implements Closeable {
             Files.createDirectory(folder);
             made.push(folder);
         }
+    }
+
+    /**
+     * Makes a folder of a basket where it is not there yet, and gives where it really lies.
+     *
+     * @throws InTheWay if a link in its place leads out of the basket
+     */
+    Path folder(Path folder, Fence fence) throws IOException {
+        folder(folder);
+        return fence.folder(folder).orElseThrow(() -> new InTheWay(folder, "write.link"));
     }
 
     /**

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import kitleaf.basket.Fence;
 import kitleaf.words.Said;
 
 /**
@@ -31,11 +32,25 @@ final class OutFolder implements Closeable {
     }
 
     static OutFolder open(Path folder) throws IOException {
-        // A link to a folder is a folder too, but not one that can be made.
-        if (!Files.isDirectory(folder)) {
-            Files.createDirectories(folder);
-        }
+        return opened(made(folder));
+    }
+
+    /**
+     * Opens a folder of a basket.
+     *
+     * @throws InTheWay if a link in its place leads out of the basket
+     */
+    static OutFolder open(Path folder, Fence fence) throws IOException {
+        return opened(fence.folder(made(folder)).orElseThrow(() -> new InTheWay(folder, "write.link")));
+    }
+
+    private static OutFolder opened(Path folder) throws IOException {
         return new OutFolder(folder, RunMark.in(folder));
+    }
+
+    private static Path made(Path folder) throws IOException {
+        // A link to a folder is a folder too, but not one that can be made.
+        return Files.isDirectory(folder) ? folder : Files.createDirectories(folder);
     }
 
     Path path(String name) {
