@@ -33,7 +33,7 @@ final class SchemaCommand extends Task {
         Optional.<Locale>ofNullable(language.getValue()).or(() -> BasketReader.language(basket)).ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
-        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket))) {
+        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket), said -> line().getErr().println(voice().say(said)))) {
             Map<String, String> files = Schemas.files(voice().language());
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {
