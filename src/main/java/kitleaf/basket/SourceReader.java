@@ -37,7 +37,8 @@ final class SourceReader {
      * @param name what to call it
      */
     static Optional<Source> table(Path real, Path name, Problems problems) {
-        return bytes(real, name, problems).filter(bytes -> fits(bytes, name, problems)).flatMap(bytes -> TableText.decode(bytes, name, problems));
+        return bytes(real, name, problems).filter(bytes -> fits(bytes, name, problems))
+                .flatMap(bytes -> TableText.decode(bytes, name, problems));
     }
 
     /**

@@ -1,6 +1,7 @@
 package kitleaf.command;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -42,7 +43,7 @@ final class FileText {
     }
 
     private static boolean holds(Path real, byte[] bytes) throws IOException {
-        try (var in = Files.newInputStream(real, LinkOption.NOFOLLOW_LINKS)) {
+        try (InputStream in = Files.newInputStream(real, LinkOption.NOFOLLOW_LINKS)) {
             return Arrays.equals(bytes, in.readNBytes(bytes.length + 1));
         } catch (NoSuchFileException e) {
             return false;

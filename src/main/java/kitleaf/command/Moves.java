@@ -30,7 +30,7 @@ record Moves(String run, List<String> put, List<String> take) {
 
     /** What Kitleaf writes, so that whatever else such a file says nothing of hers is moved or goes. */
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]*(\\.schema)?\\.(pdf|png|csv|json)");
-    private static final Pattern RUN = Pattern.compile("[0-9a-f]{16}");
+    private static final Pattern RUN = Pattern.compile("run [0-9a-f]{16}");
     private static final Pattern READY = Pattern.compile("\\.kitleaf-[0-9a-f]{16}-.+\\.new");
 
     /** On a disk without locks a run this old is not in the midst of its moves; common practice, no source. */
@@ -93,7 +93,7 @@ record Moves(String run, List<String> put, List<String> take) {
     static Mended mend(Path folder, Turn turn) throws IOException {
         Path file = folder.resolve(FILE);
         Mended mended = Mended.NOTHING;
-        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && (turn.locked() || Files.getLastModifiedTime(file).toInstant().isBefore(Instant.now().minus(OLD)))) {
+        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && (turn.locked() || isOld(file))) {
             mended = read(file).map(moves -> moves.finished(folder)).orElse(false) ? Mended.ALL_IN_PLACE : Mended.MIXED;
             forget(folder);
         }
@@ -107,6 +107,10 @@ record Moves(String run, List<String> put, List<String> take) {
             }
         }
         return mended;
+    }
+
+    private static boolean isOld(Path file) throws IOException {
+        return Files.getLastModifiedTime(file).toInstant().isBefore(Instant.now().minus(OLD));
     }
 
     private boolean finished(Path folder) {
@@ -132,7 +136,7 @@ record Moves(String run, List<String> put, List<String> take) {
             return Optional.empty();
         }
         List<String> lines = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1).lines().toList();
-        if (lines.size() < 2 || !lines.get(0).startsWith("run ") || !RUN.matcher(lines.get(0).substring(4)).matches() || !lines.get(lines.size() - 1).equals("end")) {
+        if (lines.size() < 2 || !RUN.matcher(lines.get(0)).matches() || !lines.get(lines.size() - 1).equals("end")) {
             return Optional.empty();
         }
         List<String> put = new ArrayList<>();
@@ -148,6 +152,6 @@ record Moves(String run, List<String> put, List<String> take) {
                 return Optional.empty();
             }
         }
-        return Optional.of(new Moves(lines.get(0).substring(4), put, take));
+        return Optional.of(new Moves(lines.get(0).substring("run ".length()), put, take));
     }
 }

@@ -18,8 +18,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The pictures in a folder that Kitleaf drew, as a hidden list beside them says: the SHA-256 of each and its name. A picture that she put in
- * the place of one is hers; a list that is not there or is damaged says that all are.
+ * The pictures in a folder that Kitleaf drew, as a hidden list beside them says: the SHA-256 of each and its name. A picture that she put
+ * in the place of one is hers; a list that is not there or is damaged says that all are.
  */
 final class OwnPictures {
 

@@ -18,7 +18,7 @@ import java.util.concurrent.ThreadLocalRandom;
 
 /**
  * A run's turn at a folder: while it lasts, no other run of Kitleaf puts files in place there. It is a hidden file that is locked, and
- * gone again afterwards; the system lets go of the lock of a run that is killed. On a disk that knows no locks there is nothing to wait for.
+ * gone again afterwards; the system lets go of the lock of a run that is killed. On a disk that knows no locks nobody waits.
  */
 final class Turn implements Closeable {
 
