@@ -58,8 +58,7 @@ public final class BasketReader {
     public static Optional<Locale> language(Path basket) {
         Path file = basket.resolve(BasketFiles.SETTINGS);
         Problems untold = new Problems();
-        return Files.exists(file) && BasketFiles.inside(new Fence(basket), file, untold)
-                ? SourceReader.read(file, BasketFiles.shown(file), untold).flatMap(LanguageLine::in) : Optional.empty();
+        return Files.exists(file) ? SourceReader.read(Fence.round(basket), file, untold).flatMap(LanguageLine::in) : Optional.empty();
     }
 
     /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
@@ -98,13 +97,13 @@ public final class BasketReader {
         }
         Settings settings = settings(basket);
         Problems naming = new Problems();
-        List<Path> files = BasketFiles.pieces(basket, naming);
+        Fence fence = Fence.round(basket);
+        List<Path> files = BasketFiles.pieces(basket, fence, naming);
         naming.all().forEach(problems::add);
         allPieces = naming.none();
         Recurring recurring = new Recurring();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        Fence fence = new Fence(basket);
-        Function<Path, ReadFile> reader = file -> inside(file, basket, fence, settings, recurring, tables);
+        Function<Path, ReadFile> reader = file -> pieces(file, basket, fence, settings, recurring, tables);
         (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
@@ -118,7 +117,7 @@ public final class BasketReader {
         Optional<Path> basket = BasketFiles.basketOf(file);
         Settings settings = basket.map(this::settings).orElseGet(this::usual);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
-        gather(pieces(file, basket.orElse(own), settings, new Recurring(), tables));
+        gather(pieces(file, basket.orElse(own), Fence.of(file), settings, new Recurring(), tables));
         allPieces = false;
         return finish(BasketFiles.shown(file), settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
     }
@@ -128,8 +127,7 @@ public final class BasketReader {
         if (!Files.exists(file)) {
             return usual();
         }
-        Optional<Source> source = BasketFiles.inside(new Fence(basket), file, problems)
-                ? SourceReader.read(file, BasketFiles.shown(file), problems) : Optional.empty();
+        Optional<Source> source = SourceReader.read(Fence.round(basket), file, problems);
         if (source.isEmpty()) {
             return Settings.UNREAD;
         }
@@ -171,18 +169,10 @@ public final class BasketReader {
         allPieces &= file.whole();
     }
 
-    /** Reads one file of a folder, unless it leads out of it. */
-    private static ReadFile inside(Path file, Path basket, Fence fence, Settings settings, Recurring recurring, SharedTables tables) {
+    /** Reads one file, unless a link leads out of the fence; what it shares with other files may be asked side by side. */
+    private static ReadFile pieces(Path file, Path top, Fence fence, Settings settings, Recurring recurring, SharedTables tables) {
         Problems problems = new Problems();
-        return BasketFiles.inside(fence, file, problems) ? pieces(file, basket, settings, recurring, tables)
-                : ReadFile.lost(problems);
-    }
-
-    /** Reads one file; what it shares with other files may be asked side by side. */
-    private static ReadFile pieces(Path file, Path top, Settings settings, Recurring recurring, SharedTables tables) {
-        Problems problems = new Problems();
-        return SourceReader.read(file, BasketFiles.shown(file), problems)
-                .map(source -> pieces(file, source, top, settings, recurring, tables))
+        return SourceReader.read(fence, file, problems).map(source -> pieces(file, source, top, settings, recurring, tables))
                 .orElseGet(() -> ReadFile.lost(problems));
     }
 

@@ -40,13 +40,11 @@ record TableFinder(Path beside, Path top, Problems problems) implements Tables {
                 problems.add(value.place(), Fault.of("table.no-file", Quote.bare(text.get())));
                 return Optional.empty();
             }
-            // The file that was checked is the file that is read, whatever the link is turned to meanwhile.
-            Path real = found.toRealPath();
-            if (!real.startsWith(top.toRealPath())) {
+            Optional<Path> real = Fence.round(top).real(found);
+            if (real.isEmpty()) {
                 problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
-                return Optional.empty();
             }
-            return Optional.of(new TableFile(real, BasketFiles.shown(found)));
+            return real.map(file -> new TableFile(file, BasketFiles.shown(found)));
         } catch (InvalidPathException e) {
             problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
         } catch (IOException e) {

@@ -5,6 +5,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntConsumer;
+import kitleaf.words.Said;
 
 /** One line that says what long work is at; silent when nobody watches, and in a run too short to be read about. */
 final class ProgressLine {
@@ -51,6 +52,12 @@ final class ProgressLine {
         return page -> step("progress.pictures", sheet, page, pages);
     }
 
+    /** Says something that stays, whether anybody watches or not. */
+    synchronized void tell(Said said) {
+        wipe();
+        out.println(voice.say(said));
+    }
+
     private synchronized void show() {
         if (!now.equals(shown)) {
             out.print("\r" + now + " ".repeat(Math.max(0, shown.length() - now.length())));
@@ -64,11 +71,15 @@ final class ProgressLine {
         if (clock != null) {
             clock.shutdownNow();
         }
+        wipe();
+        now = "";
+    }
+
+    private void wipe() {
         if (!shown.isEmpty()) {
             out.print("\r" + " ".repeat(shown.length()) + "\r");
             out.flush();
         }
-        now = "";
         shown = "";
     }
 }
