@@ -1,6 +1,7 @@
 package kitleaf.command;
 
 import java.io.IOException;
+import kitleaf.basket.Basket;
 import kitleaf.basket.ThreadsCsv;
 
 /** Gives the threads of a basket as a table. */
@@ -14,7 +15,8 @@ final class ThreadsCommand extends Task {
 
     @Override
     public Integer call() throws Failure, IOException {
-        ThreadsCsv.write(source.read().pieces(), line().getOut());
+        Basket basket = source.read();
+        ThreadsCsv.write(basket.pieces(), basket.language(), line().getOut());
         return Exit.DONE;
     }
 }
