@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.Schemas;
+import kitleaf.words.Shown;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -40,7 +41,7 @@ final class SchemaCommand extends Task {
                 }
             }
             out.replaceAll();
-            files.keySet().forEach(name -> told.println(out.path(name)));
+            files.keySet().forEach(name -> told.println(Shown.inOneLine(out.path(name).toString())));
         } catch (IOException e) {
             throw OutFolder.noRoomForSchemas(schemas, e);
         }

@@ -16,7 +16,7 @@ final class ThreadsCommand extends Task {
     @Override
     public Integer call() throws Failure, IOException {
         Basket basket = source.read();
-        ThreadsCsv.write(basket.pieces(), basket.language(), line().getOut());
+        ThreadsCsv.write(basket.pieces(), basket.language(), Screen.exact(line().getOut()));
         return Exit.DONE;
     }
 }
