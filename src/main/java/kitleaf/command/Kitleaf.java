@@ -63,6 +63,12 @@ public final class Kitleaf {
     public static void main(String[] arguments) {
         // The JDK's logging takes longer to start than a page to print, and templates have nothing to say by it.
         System.setProperty("org.freemarker.loggerLibrary", "none");
+        // A thread whose memory ends says so, and its trace is nobody's business.
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
+            Voice voice = new Voice(Voice.language(System.getenv()));
+            new Screen(System.err).println(e instanceof OutOfMemoryError ? voice.say("program.memory") : voice.say("program.failed", e.toString()));
+            Runtime.getRuntime().halt(CommandLine.ExitCode.SOFTWARE);
+        });
         System.exit(run(arguments, Terminal.here(), System.getenv(), System.out, System.err));
     }
 
