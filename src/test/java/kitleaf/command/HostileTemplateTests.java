@@ -228,7 +228,7 @@ class HostileTemplateTests {
 
     /** Whatever thread has no memory left, it is a sentence. */
     @ParameterizedTest
-    @ValueSource(strings = {"-Xmx8m", "-Xmx12m", "-Xmx16m", "-Xmx20m"})
+    @ValueSource(strings = {"-Xmx8m", "-Xmx10m", "-Xmx12m"})
     void too_little_memory_is_a_sentence(String most) throws Exception {
         StringBuilder threads = new StringBuilder("piece: Groyne\nstitches: 800 x 800\ncloth: {kind: linen, count: 28, over: 2}\nthreads:\n");
         for (int i = 0; i < 4000; i++) {
