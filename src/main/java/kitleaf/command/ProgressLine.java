@@ -20,7 +20,7 @@ final class ProgressLine {
     private String shown = "";
 
     ProgressLine(PrintWriter out, boolean watched, Voice voice) {
-        this.out = out;
+        this.out = Screen.exact(out);
         this.voice = voice;
         // Shown by a clock rather than by the work, which may be long over one thing.
         this.clock = watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null;

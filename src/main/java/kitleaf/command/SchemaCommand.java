@@ -11,6 +11,7 @@ import java.util.Optional;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.Fence;
 import kitleaf.basket.Schemas;
+import kitleaf.words.Shown;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -41,7 +42,7 @@ final class SchemaCommand extends Task {
                 }
             }
             out.replaceAll();
-            files.keySet().forEach(name -> told.println(schemas.resolve(name)));
+            files.keySet().forEach(name -> told.println(Shown.inOneLine(schemas.resolve(name).toString())));
         } catch (IOException e) {
             throw OutFolder.noRoomForSchemas(schemas, e);
         }

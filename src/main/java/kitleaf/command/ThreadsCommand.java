@@ -2,6 +2,7 @@ package kitleaf.command;
 
 import java.io.IOException;
 import java.io.StringWriter;
+import kitleaf.basket.Basket;
 import kitleaf.basket.ThreadsCsv;
 
 /** Gives the threads of a basket as a table. */
@@ -15,9 +16,10 @@ final class ThreadsCommand extends Task {
 
     @Override
     public Integer call() throws Failure, IOException {
+        Basket basket = source.read();
         StringWriter whole = new StringWriter();
-        ThreadsCsv.write(source.read().pieces(), whole);
-        line().getOut().print(whole);
+        ThreadsCsv.write(basket.pieces(), basket.language(), whole);
+        Screen.exact(line().getOut()).append(whole.getBuffer());
         return Exit.DONE;
     }
 }

@@ -16,6 +16,9 @@ public final class Press {
 
     private static final int MOST_LEVELS = 3;
 
+    /** The most bytes of marks on one page; the fullest bag tags have a twenty-fifth of it. */
+    private static final int MOST_CONTENT = 8_000_000;
+
     private final PressSettings settings;
     private final MarkupSource source;
     private final PdfSink sink;
@@ -138,7 +141,12 @@ public final class Press {
                 settings.onPage().accept(pages);
             }
             case "bookmark" -> { }
-            default -> artist.end(element);
+            default -> {
+                artist.end(element);
+                if (forme.content().length() > MOST_CONTENT) {
+                    throw element.fault("markup.full", MOST_CONTENT / 1_000_000);
+                }
+            }
         }
     }
 

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -37,13 +39,21 @@ import org.junit.jupiter.api.io.TempDir;
 class ThreadsCsvTests {
 
     private static String written(List<Piece> pieces) throws IOException {
+        return written(pieces, Locale.ENGLISH);
+    }
+
+    private static String written(List<Piece> pieces, Locale language) throws IOException {
         StringWriter text = new StringWriter();
-        ThreadsCsv.write(pieces, text);
+        ThreadsCsv.write(pieces, language, text);
         return text.toString();
     }
 
     private static List<CSVRecord> records(String table) throws IOException {
-        try (CSVParser parser = CSVFormat.RFC4180.builder().setHeader().get().parse(new StringReader(table))) {
+        return records(table, ',');
+    }
+
+    private static List<CSVRecord> records(String table, char separator) throws IOException {
+        try (CSVParser parser = CSVFormat.RFC4180.builder().setDelimiter(separator).setHeader().get().parse(new StringReader(table))) {
             return parser.getRecords();
         }
     }
@@ -120,26 +130,30 @@ class ThreadsCsvTests {
                 again.basket().pieces().stream().map(Piece::threads).toList());
     }
 
+    /** Where decimals follow a comma, cells are parted by semicolons; an independent reader gets the same cells. */
     @Property(tries = 300)
     void whateverTheThreadsTheyComeBackAsTheyWere(@ForAll @Size(min = 1, max = 4)
-            @UniqueElements(by = CodeOf.class) List<@net.jqwik.api.From("threads") CalledThread> threads) throws IOException {
-        String table = written(List.of(piece("bell", threads)));
+            @UniqueElements(by = CodeOf.class) List<@net.jqwik.api.From("threads") CalledThread> threads, @ForAll boolean german) throws IOException {
+        String table = written(List.of(piece("bell", threads)), german ? Locale.GERMAN : Locale.ENGLISH);
         assertEquals(threads, read(table, new TableRows.Owner("bell", Optional.empty())), table);
-        List<CSVRecord> records = records(table);
+        List<CSVRecord> records = records(table, german ? ';' : ',');
         assertEquals(threads.size(), records.size());
         for (int i = 0; i < threads.size(); i++) {
             for (String cell : records.get(i)) {
-                assertFalse(cell.matches("(?s)[=+\\-@\t\r].*"), cell);
+                assertFalse(cell.matches("(?s)(.*[,;\t\r\n])?[ \"]*[=+\\-@＝＋－＠].*"), cell);
             }
-            String code = records.get(i).get("code");
-            assertEquals(threads.get(i).code(), code.matches("'+[=+\\-@＝＋－＠].*") ? code.substring(1) : code);
+            assertEquals(threads.get(i).code(), FormulaGuard.unguarded(records.get(i).get("code")));
+        }
+        for (String other : table.split("[,;\t\r\n]")) {
+            assertFalse(other.matches("[ \"]*[=+\\-@＝＋－＠].*"), "parted at any sign: " + table);
         }
     }
 
-    /** The other way round: an independent hand writes the table, in any of the ways there are. */
+    /** The other way round: an independent hand writes the table, in any of the ways there are. What looks guarded is read as guarded. */
     @Property(tries = 300)
     void whateverHandWritesTheTableItIsRead(@ForAll @Size(min = 1, max = 4) List<@net.jqwik.api.From("words") String> names,
             @ForAll("formats") CSVFormat format) throws IOException {
+        Assume.that(names.stream().noneMatch(name -> name.matches(".*[,;]'.*")));
         StringWriter table = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(table, format)) {
             printer.printRecord("Name", "Code", "Cross stitch");

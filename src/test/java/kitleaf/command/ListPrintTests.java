@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.ReadBack;
@@ -185,8 +186,19 @@ class ListPrintTests {
     void the_buy_list_comes_as_csv_too() throws IOException {
         print("prices: {cotton: 1.20 GBP}", PIECE, "buy-list");
         String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
-        assertEquals("skein,code,name,need-likely,need-high,from-stash,buy,lot,each,cost,currency,pieces,ask-for-lot\r\n"
-                + "cotton,K1,\"Kelp, dark\",1.074,1.306,0.000,2,,1.20,2.40,GBP,piece,\r\n", csv);
+        assertEquals("\"skein\",\"code\",\"name\",\"need-likely\",\"need-high\",\"from-stash\",\"buy\",\"lot\""
+                + ",\"each\",\"cost\",\"currency\",\"pieces\",\"ask-for-lot\"\r\n"
+                + "\"cotton\",\"K1\",\"Kelp, dark\",\"1.074\",\"1.306\",\"0.000\",\"2\",\"\",\"1.20\",\"2.40\",\"GBP\",\"piece\",\"\"\r\n", csv);
+    }
+
+    /** What FastCSV reads back is what stood in the basket, behind an apostrophe wherever a spreadsheet could begin a cell. */
+    @Test
+    void a_german_buy_list_is_for_a_german_spreadsheet_and_holds_no_formula() throws IOException {
+        print("language: de\nprices: {cotton: 1.20 EUR}", PIECE.replace("Kelp, dark", "x;=cmd|1, -2"), "buy-list");
+        try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().fieldSeparator(';').ofNamedCsvRecord(out().resolve("buy-list.csv"))) {
+            NamedCsvRecord row = csv.stream().findFirst().orElseThrow();
+            assertEquals(List.of("x;'=cmd|1,' -2", "1,074", "2", "1,20", "2,40"), Stream.of("name", "need-likely", "buy", "each", "cost").map(row::getField).toList());
+        }
     }
 
     @Test
@@ -214,7 +226,7 @@ class ListPrintTests {
         String text = print("prices: {cotton: 1.20 GBP}\n" + cuts, PIECE, "buy-list");
         contains(text, "cloth fat quarter 1 7.35 GBP 7.35 GBP", "All together, with cloth 2 skeins 9.75 GBP");
         String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
-        assertTrue(csv.endsWith("\r\n,,fat quarter,,,,1,,7.35,7.35,GBP,,\r\n"), csv);
+        assertTrue(csv.endsWith("\r\n\"\",\"\",\"fat quarter\",\"\",\"\",\"\",\"1\",\"\",\"7.35\",\"7.35\",\"GBP\",\"\",\"\"\r\n"), csv);
         // The price of cloth alone opens its columns too.
         contains(print(cuts, PIECE, "buy-list"), "each cost", "cloth fat quarter 1 7.35 GBP 7.35 GBP", "All together, with cloth 2 skeins 7.35 GBP");
         contains(print(cuts.replace("27 in x 36 in", "3 in x 4 in"), PIECE, "buy-list"), "No shop cut is large enough for Groyne");

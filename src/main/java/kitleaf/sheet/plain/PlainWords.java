@@ -13,7 +13,7 @@ final class PlainWords {
     private final int nameWidth;
 
     PlainWords(Locale language) {
-        words = new Words("kitleaf.sheet.plain.words", language);
+        words = Words.spoken("kitleaf.sheet.plain.words", language);
         nameWidth = Integer.parseInt(words.say("columns.name"));
     }
 
