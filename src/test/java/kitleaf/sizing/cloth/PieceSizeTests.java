@@ -181,6 +181,16 @@ class PieceSizeTests {
         assertEquals(25.4, reckoning.parts().get(0).heightMm(), EXACT);
     }
 
+    /** By hand, over three and with 28 threads across to 14 down: 28 stitches are 84 of 28 threads, 3 in; 14 are 42 of 14, 3 in too. */
+    @Test
+    void a_part_over_three_spans_three_times_its_stitches() {
+        Part band = new Part("Band", 3, Optional.of(new ChartSize(28, 14)), List.of());
+        PartSize size = ClothReckoning.of(Pieces.piece(new ChartSize(100, 100),
+                Pieces.cloth(new Count(28, 14), 2, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN), Margins.all(50), band), STEP).parts().get(0);
+        assertEquals(76.2, size.widthMm(), EXACT);
+        assertEquals(76.2, size.heightMm(), EXACT);
+    }
+
     @Test
     void the_what_if_table_holds_the_own_cloth_once_and_runs_from_large_to_small() {
         ClothReckoning reckoning = ClothReckoning.of(Pieces.piece(new ChartSize(140, 210), Pieces.linen(36, 2), Margins.all(76.2)), STEP);
