@@ -181,6 +181,14 @@ class PieceSizeTests {
         assertEquals(25.4, reckoning.parts().get(0).heightMm(), EXACT);
     }
 
+    /** By hand: at 25.4 threads to the inch each is a millimetre; both ends of a stretch are in it, and no tick stands at the edge itself. */
+    @Test
+    void ticks_stand_at_every_tenth_thread_of_a_stretch() {
+        Extent across = size(140, 140, Pieces.linen(25.4, 2), 50).across();
+        assertEquals(List.of(new CornerGuide.Tick(20, 20), new CornerGuide.Tick(30, 30), new CornerGuide.Tick(40, 40)), CornerGuide.ticks(across, 20, 40));
+        assertEquals(List.of(new CornerGuide.Tick(10, 10)), CornerGuide.ticks(across, 0, 19.9));
+    }
+
     /** By hand, over three and with 28 threads across to 14 down: 28 stitches are 84 of 28 threads, 3 in; 14 are 42 of 14, 3 in too. */
     @Test
     void a_part_over_three_spans_three_times_its_stitches() {
