@@ -91,7 +91,8 @@ class GoalPrintTests {
     }
 
     /**
-     * By hand: twelve days from 20 December to the year's first. The gift's 10 hours are seven of them, to the 26th; the five days left are 7.1 hours of
+     * By hand: twelve days from 20 December to the year's first. The gift's 10 hours are seven of them, to the 26th; the five days left
+     * are 7.1 hours of
      * what was begun, and its other 42.9 are thirty days, to 30 January, in week 4.
      */
     @ParameterizedTest
@@ -134,8 +135,10 @@ class GoalPrintTests {
     }
 
     /**
-     * By hand: 40.4 hours at 5 a week are 56.6 days, to 26 February, when it is wanted; but three of four weeks have one hour and one has 17, so
-     * that two long weeks of eight make 40 hours, which is too little, and three of eight are in less than one year of three. What is said to save it is tried: so many hours a week more, and half less.
+     * By hand: 40.4 hours at 5 a week are 56.6 days, to 26 February, when it is wanted; but three of four weeks have one hour and one
+     * has 17, so
+     * that two long weeks of eight make 40 hours, which is too little, and three of eight are in less than one year of three. What is
+     * said to save it is tried: so many hours a week more, and half less.
      */
     @Test
     void a_piece_that_is_more_likely_late_than_not_is_named_with_what_would_save_it() throws IOException {

@@ -125,7 +125,8 @@ final class GoalWords {
                 : planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.lastWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
         // What is begun before the year has no first week on the wall.
         boolean since = planned.firstWeek().isBefore(year.weeks().get(0).monday());
-        return (since ? words.say("goal.until", last) : first == last ? words.say("goal.week", first) : words.say("goal.weeks", first, last)).replace(' ', Figures.NO_BREAK)
+        return (since ? words.say("goal.until", last)
+                : first == last ? words.say("goal.week", first) : words.say("goal.weeks", first, last)).replace(' ', Figures.NO_BREAK)
                 + (beyond ? words.say("goal.beyond") : "");
     }
 

@@ -52,7 +52,8 @@ record Choice(List<Candidate> chosen, List<Candidate> tooLong, List<Candidate> o
         chosen.sort(Comparator.comparing(Candidate::id));
         List<Candidate> passed = rest.stream().filter(one -> !chosen.contains(one)).toList();
         return new Choice(chosen, passed.stream().filter(one -> left < 0 || parts(one.hours()) > capacity).toList(),
-                passed.stream().filter(one -> left >= 0 && parts(one.hours()) <= capacity).toList(), lead.yearHours(chosen), hoursAvailable);
+                passed.stream().filter(one -> left >= 0 && parts(one.hours()) <= capacity).toList(),
+                lead.yearHours(chosen), hoursAvailable);
     }
 
     /** Her own list, taken as it is. */

@@ -95,7 +95,8 @@ record Schedule(List<Turn> turns, List<Integer> before, int begins) {
         for (Candidate one : chosen.stream().filter(lead::serves).sorted(order).toList()) {
             boolean late = one.wantedBefore(lead.newYear());
             leading.add(new Turn(one, deadline(one, yearEnd), late ? Place.LATE : Place.DUE,
-                    late ? Optional.of(rescue(job(one, days, 0, hoursPerWeek, yearEnd), inTime, lead.early(), hoursPerWeek)) : Optional.empty()));
+                    late ? Optional.of(rescue(job(one, days, 0, hoursPerWeek, yearEnd), inTime, lead.early(), hoursPerWeek))
+                            : Optional.empty()));
         }
         return leading;
     }

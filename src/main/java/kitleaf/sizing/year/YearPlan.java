@@ -84,7 +84,8 @@ final class YearPlan {
 
     private YearReckoning planned(double perWeek, double available) {
         List<Candidate> candidates = pieces.values().stream().filter(piece -> !isFinished(piece)).map(this::candidate).toList();
-        Set<String> begun = pieces.values().stream().filter(PieceReckoning::begun).map(piece -> piece.piece().id()).collect(Collectors.toSet());
+        Set<String> begun = pieces.values().stream().filter(PieceReckoning::begun)
+                .map(piece -> piece.piece().id()).collect(Collectors.toSet());
         Lead lead = Lead.of(candidates, begun, days, perWeek, lastDay);
         Choice choice = choose(candidates.stream().filter(one -> !lead.early().contains(one)).toList(), lead, available);
         Schedule schedule = Schedule.of(choice.chosen(), lead, days, perWeek, goals.mainShare(), lastDay);

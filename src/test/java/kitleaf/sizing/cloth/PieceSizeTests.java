@@ -37,7 +37,10 @@ class PieceSizeTests {
         assertEquals(25.4, size(stitches, stitches, Pieces.linen(count, over), 0).across().finishedMm(), EXACT);
     }
 
-    /** N k / count inches: 100 over 1 on 14 to the inch is 181.4286 mm, and 100 over 2 on 28 is the same (recomputed by hand: 100 / 14 x 25.4). */
+    /**
+     * N k / count inches: 100 over 1 on 14 to the inch is 181.4286 mm, and 100 over 2 on 28 is the same (recomputed by hand: 100 / 14 x
+     * 25.4).
+     */
     @Test
     void over_two_on_twice_the_count_is_the_same_size() {
         double over1 = size(100, 100, Pieces.linen(14, 1), 0).across().finishedMm();
@@ -181,7 +184,10 @@ class PieceSizeTests {
         assertEquals(25.4, reckoning.parts().get(0).heightMm(), EXACT);
     }
 
-    /** By hand: at 25.4 threads to the inch each is a millimetre; both ends of a stretch are in it, and no tick stands at the edge itself. */
+    /**
+     * By hand: at 25.4 threads to the inch each is a millimetre; both ends of a stretch are in it, and no tick stands at the edge
+     * itself.
+     */
     @Test
     void ticks_stand_at_every_tenth_thread_of_a_stretch() {
         Extent across = size(140, 140, Pieces.linen(25.4, 2), 50).across();

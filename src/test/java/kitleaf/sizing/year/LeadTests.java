@@ -81,7 +81,10 @@ class LeadTests {
         assertEquals(List.of("w"), year.notChosen().stream().map(it -> it.reckoning().piece().id()).toList());
     }
 
-    /** Nothing is begun, so the ten days pass. The week of 28 December has three days of the year, all u's; what is there is 1 January to 3. */
+    /**
+     * Nothing is begun, so the ten days pass. The week of 28 December has three days of the year, all u's; what is there is 1 January to
+     * 3.
+     */
     @Test
     void what_is_not_begun_waits_for_the_year() {
         YearReckoning year = named(days("u", 5, ""));
@@ -138,7 +141,8 @@ class LeadTests {
     }
 
     /**
-     * Four days wanted by the second day cannot be in time, and stand back for g, which is: six days to the 27th, then four to the 31st, eight late.
+     * Four days wanted by the second day cannot be in time, and stand back for g, which is: six days to the 27th, then four to the 31st,
+     * eight late.
      * To save it: 4 days in 2 and 10 in 10, so twice the pace, 7 hours a week more.
      */
     @Test
@@ -151,7 +155,8 @@ class LeadTests {
     }
 
     /**
-     * Thirty days wanted by the fourth day are no early piece: named, it has all ten days before the year and twenty in it, to 20 January, 26
+     * Thirty days wanted by the fourth day are no early piece: named, it has all ten days before the year and twenty in it, to 20
+     * January, 26
      * days late. 30/4 of the pace would save it, 45.5 hours a week more. What is begun has its five days after it.
      */
     @Test
@@ -182,7 +187,8 @@ class LeadTests {
     }
 
     /**
-     * Whatever the pieces: what has its date keeps it, and the year's own weeks hold the hours it is said to need. 2029 begins on a Monday, so
+     * Whatever the pieces: what has its date keeps it, and the year's own weeks hold the hours it is said to need. 2029 begins on a
+     * Monday, so
      * that no week has days of two years; up to twelve pieces of sixty days at two a day end in it.
      */
     @Property(tries = 1000, seed = "2029")

@@ -116,7 +116,8 @@ class ScheduleTests {
     }
 
     /**
-     * Until 1 June are 149 days, of which a needs 7: b of 130 does not fit before it, and has 0.3 of each day beside it. Seven days at 0.7 are ten, to
+     * Until 1 June are 149 days, of which a needs 7: b of 130 does not fit before it, and has 0.3 of each day beside it. Seven days at
+     * 0.7 are ten, to
      * the 13th, with 3 of b's done; all 137 days end on 20 May.
      */
     @Test
@@ -126,7 +127,10 @@ class ScheduleTests {
         assertEquals(List.of(4.9, 2.1), year.weeks().get(1).shares().stream().map(share -> Math.rint(share.hours() * 1e6) / 1e6).toList());
     }
 
-    /** Twelve days for ten of work: what is spare, two, goes beside by 0.3 a day for six days and 0.2 on the seventh, all in the first week. */
+    /**
+     * Twelve days for ten of work: what is spare, two, goes beside by 0.3 a day for six days and 0.2 on the seventh, all in the first
+     * week.
+     */
     @Test
     void a_second_piece_gets_no_more_than_the_date_leaves() {
         YearReckoning year = reckon(0.7, "2027-01-04", List.of(), days("a", 10, "2027-01-15"), days("b", 50, ""));
