@@ -20,11 +20,16 @@ final class ProgressLine {
     private String shown = "";
 
     ProgressLine(PrintWriter out, boolean watched, Voice voice) {
+        // Shown by a clock rather than by the work, which may be long over one thing.
+        this(out, watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null, voice);
+    }
+
+    /** @param clock what shows the line from time to time; null where nobody watches */
+    ProgressLine(PrintWriter out, ScheduledExecutorService clock, Voice voice) {
         this.out = Screen.exact(out);
         this.voice = voice;
-        // Shown by a clock rather than by the work, which may be long over one thing.
-        this.clock = watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null;
-        if (watched) {
+        this.clock = clock;
+        if (clock != null) {
             clock.scheduleWithFixedDelay(this::show, SHOW_FROM_MILLIS, SHOW_EVERY_MILLIS, TimeUnit.MILLISECONDS);
         }
     }
@@ -58,7 +63,7 @@ final class ProgressLine {
         out.println(voice.say(said));
     }
 
-    private synchronized void show() {
+    synchronized void show() {
         if (!now.equals(shown)) {
             out.print("\r" + now + " ".repeat(Math.max(0, shown.length() - now.length())));
             out.flush();

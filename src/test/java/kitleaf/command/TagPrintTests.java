@@ -125,7 +125,10 @@ class TagPrintTests {
         Path basket = Ran.basket(folder.resolve("b"), "tags: {sides: long-edge, back-lies: {right: 0.8 mm, below: 0.5 mm}}\n", PIECE + threads(3));
         byte[] pdf = print(basket, "bag-tags");
         List<double[]> fronts = corners(pdf, 1);
-        for (double[] back : corners(pdf, 2)) {
+        List<double[]> backs = corners(pdf, 2);
+        assertTrue(fronts.size() >= 4, "four corners a tag");
+        assertEquals(fronts.size(), backs.size());
+        for (double[] back : backs) {
             assertTrue(has(fronts, 210 - back[0] + 0.8, back[1] + 0.5), Arrays.toString(back));
         }
     }

@@ -161,7 +161,6 @@ class WatchCommandTests {
         started();
         for (int i = 0; i < 12; i++) {
             Files.writeString(folder.resolve("b/pieces/p" + i + ".yaml"), PIECE.replace("Groyne", "P" + i));
-            Thread.sleep(25);
         }
         assertEquals("p0.yaml, p1.yaml, p10.yaml and 9 more: p0 came; p1 came; p10 came; p11 came; and 8 more; printed 1 sheet", next());
         assertEquals(null, said.poll(3, TimeUnit.SECONDS));
@@ -207,7 +206,10 @@ class WatchCommandTests {
         watch();
         started();
         Files.writeString(piece(), PIECE.replace("3 in", "4 in"));
-        Thread.sleep(700);
+        // The print is under way, or was too quick to be met.
+        while (Ran.files(out()).equals(List.of("cut-sheets.pdf")) && said.isEmpty() && process.isAlive()) {
+            Thread.onSpinWait();
+        }
         assertEquals(0, new ProcessBuilder("kill", ignoresInterrupts() ? "-TERM" : "-INT", Long.toString(process.pid())).start().waitFor());
         assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS));
         String last = "";

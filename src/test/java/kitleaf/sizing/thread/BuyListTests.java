@@ -84,6 +84,15 @@ class BuyListTests {
         assertEquals(List.of(), list.warnings());
     }
 
+    /** Each lot once, in the order of their names, whichever piece asks for it. */
+    @Test
+    void a_line_names_the_lots_its_charts_ask_for() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 500, Optional.of("7 B"))),
+                Skeins.piece("q", Skeins.eating("K1", "dyed", 500, Optional.of("7 A"))), Skeins.piece("r", Skeins.eating("K1", "dyed", 500)),
+                Skeins.piece("s", Skeins.eating("K1", "dyed", 500, Optional.of("7 B")))));
+        assertEquals(List.of("7 A", "7 B"), list.lines().get(0).lots());
+    }
+
     @Test
     void the_lot_named_in_the_chart_comes_before_a_smaller_one() {
         BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 500, Optional.of("7 B")))),

@@ -26,6 +26,8 @@ import kitleaf.basket.StitchKind;
 import kitleaf.basket.Strands;
 import kitleaf.basket.Used;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.io.TempDir;
 
 class ThreadNeedTests {
@@ -294,5 +296,16 @@ class ThreadNeedTests {
         // Common practice, no source: 24 on 14 to the inch, 26 on 18.
         assertEquals(24, Needle.size(14, 2));
         assertEquals(26, Needle.size(18, 2));
+    }
+
+    /** The table, common practice, no source: each count is the last of its size, and a hundredth more is one size finer. */
+    @ParameterizedTest
+    @CsvSource({"6.5, 18", "8.5, 20", "11.5, 22", "14.5, 24", "20, 26"})
+    void a_needle_serves_up_to_the_count_of_the_table(double stitchesPerInch, int size) {
+        assertEquals(size, Needle.size(stitchesPerInch, 3));
+        assertEquals(size + 2, Needle.size(stitchesPerInch + 0.01, 3));
+        assertEquals(size - 2, Needle.size(stitchesPerInch, 4));
+        assertEquals(size - 2, Needle.size(stitchesPerInch, 6));
+        assertEquals(size - 4, Needle.size(stitchesPerInch, 7));
     }
 }

@@ -77,6 +77,21 @@ class EffortTests {
         assertEquals(300, effort(begun).crossesLeft(), 1e-9);
     }
 
+    /** A share is crosses of its own cell: over four of an over-two piece each is two crosses long, 600 + 400 x 2. */
+    @Test
+    void shares_are_worth_the_crosses_of_their_own_cell() {
+        Piece half = Years.threaded("p", List.of(shared(0.6, OptionalInt.empty()), shared(0.4, OptionalInt.of(4))), List.of());
+        Piece covered = new Piece("p", "p", Optional.empty(), half.stitches(), half.cloth(), Optional.empty(), half.margins(), true,
+                half.threads(), List.of(), Optional.of(new Amount.Stitches(1000)), Progress.NONE, Goal.NONE);
+        assertEquals(1.4, effort(covered).crossesPerStitch(), 1e-9);
+        assertEquals(1400, effort(covered).crossesLeft(), 1e-9);
+    }
+
+    private static CalledThread shared(double share, OptionalInt over) {
+        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", 2, List.of(), OptionalDouble.of(share),
+                Optional.empty(), over, Optional.empty());
+    }
+
     @Test
     void one_unknown_thread_makes_every_stitch_a_cross() {
         Effort effort = effort(Years.threaded("p", List.of(thread(StitchCount.of(StitchKind.HALF, 1000)), thread()), List.of()));
