@@ -16,6 +16,7 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
 import kitleaf.basket.StitchCount;
 import kitleaf.basket.StitchKind;
+import kitleaf.basket.Strands;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.StitchTally;
 import kitleaf.sizing.cloth.ClothReckoning;
@@ -88,8 +89,8 @@ class EffortTests {
     }
 
     private static CalledThread shared(double share, OptionalInt over) {
-        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", 2, List.of(), OptionalDouble.of(share),
-                Optional.empty(), over, Optional.empty());
+        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", Strands.of(2), List.of(),
+                OptionalDouble.of(share), Optional.empty(), over, Optional.empty(), false);
     }
 
     @Test
