@@ -48,7 +48,7 @@ final class BuyListCsv {
                         number(line.drawnSkeins(), table), Long.toString(line.buy()), String.join(" ", line.lots()),
                         amount(line.each(), table), amount(line.cost(), table), line.each().map(Price::currency).orElse(""),
                         Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" ")),
-                        line.missing().asked().stream().map(one -> one.whole() + " of " + one.lot().orElseThrow()).collect(Collectors.joining("; "))));
+                        line.missing().asked().stream().map(one -> one.lot().orElseThrow() + ": " + one.whole()).collect(Collectors.joining("; "))));
             }
             for (Purchase cut : cloth) {
                 table.row(List.of("", cut.cloth().orElse(""), cut.cut().name(), "", "", "", Integer.toString(cut.number()), "",

@@ -38,7 +38,7 @@ final class ReckonCommand extends Task {
         }
         // Half an answer looks like a whole one to the program that reads it: nothing is said before all of it is known.
         StringWriter whole = new StringWriter();
-        PrintWriter text = new PrintWriter(whole);
+        PrintWriter text = Screen.onto(whole);
         if (given(json)) {
             ReckonJson.write(reckoning, year, text);
         } else {

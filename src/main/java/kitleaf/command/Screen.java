@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import kitleaf.words.Shown;
@@ -31,6 +32,11 @@ final class Screen extends PrintWriter {
     /** What leads past this, for tables that are read in again, help on a terminal, and a line that is written over. */
     static PrintWriter exact(PrintWriter out) {
         return out instanceof Screen screen ? screen.exact : out;
+    }
+
+    /** What is written onto it is kept, to be said when all of it is known. */
+    static PrintWriter onto(StringWriter whole) {
+        return new PrintWriter(whole);
     }
 
     private static final class Plain extends FilterWriter {

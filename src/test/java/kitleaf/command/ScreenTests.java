@@ -83,13 +83,13 @@ class ScreenTests {
     @Test
     void json_is_exact_and_clean() throws IOException {
         Ran ran = clean(Ran.kitleaf("reckon", hostileFolder(), "--json"));
-        assertEquals("Bell \u200f\u200e rope", new ObjectMapper().readTree(ran.out()).path("pieces").path(0).path("title").asText());
+        assertEquals("Bell  rope", new ObjectMapper().readTree(ran.out()).path("pieces").path(0).path("title").asText());
     }
 
-    /** What is read in again keeps every sign. */
+    /** What is read in again says what the basket says: signs nobody sees are in neither. */
     @Test
     void a_table_of_threads_is_exact() throws IOException {
-        assertTrue(Ran.kitleaf("threads", hostileFolder()).out().contains("\"K\u200f1\",\"x\u200ey\""));
+        assertTrue(Ran.kitleaf("threads", hostileFolder()).out().contains("\"K1\",\"xy\""));
     }
 
     @Test
