@@ -37,6 +37,12 @@ final class Packer {
     private static final List<String> OPTIONS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmn16m", "-XX:SurvivorRatio=3",
             "-XX:-UsePerfData");
 
+    /**
+     * The most memory for objects, unless she says otherwise: the largest picture takes 140 MB, the memory one template may ask for 256 MB,
+     * and 100,000 labels some 100 MB in all.
+     */
+    private static final String MEMORY = "512m";
+
     /** The first Java that keeps classes linked, not only loaded (JEP 483, 514). */
     private static final int KEEPS_LINKED = 25;
 
@@ -182,7 +188,7 @@ final class Packer {
 
     private void launcher(String template, Path to, String cache) throws IOException {
         String options = String.join(" ", keepsLinked() ? with(options(), cache) : options());
-        Files.writeString(to, Files.readString(project.resolve("src/dist").resolve(template)).replace("@options@", options).replace("@main@", MAIN));
+        Files.writeString(to, Files.readString(project.resolve("src/dist").resolve(template)).replace("@options@", options).replace("@memory@", MEMORY).replace("@main@", MAIN));
     }
 
     /** What one reads beside the program: the guide, the example, the licences. */

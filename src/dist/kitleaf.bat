@@ -2,4 +2,5 @@
 rem Starts Kitleaf with the Java it carries; the folder may lie anywhere.
 setlocal
 set "runtime=%~dp0..\runtime"
-"%runtime%\bin\java" @options@ @main@ %*
+if not defined KITLEAF_MEMORY set "KITLEAF_MEMORY=@memory@"
+"%runtime%\bin\java" @options@ "-Xmx%KITLEAF_MEMORY%" @main@ %*

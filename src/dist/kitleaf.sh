@@ -7,4 +7,4 @@ while [ -L "$self" ]; do
   case $to in /*) self=$to ;; *) self=${self%/*}/$to ;; esac
 done
 runtime=${self%/*}/../runtime
-exec "$runtime/bin/java" @options@ @main@ "$@"
+exec "$runtime/bin/java" @options@ "-Xmx${KITLEAF_MEMORY:-@memory@}" @main@ "$@"

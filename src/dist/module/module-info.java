@@ -4,6 +4,7 @@ open module kitleaf {
     requires java.desktop;
     requires java.management;
     requires java.sql;
+    requires jdk.management;
     // Lets the launcher name the class without naming the module, which keeps the stored module graph in use.
     exports kitleaf.command;
 }

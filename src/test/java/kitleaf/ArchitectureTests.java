@@ -1,7 +1,12 @@
 package kitleaf;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -11,6 +16,10 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,6 +27,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
 
 /** Keeps the arrows: words -> basket -> sizing -> sheet -> press, with the commands above them all. */
 class ArchitectureTests {
@@ -129,5 +139,17 @@ class ArchitectureTests {
     void only_the_program_itself_touches_the_standard_streams() {
         noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.Kitleaf")
                 .should().accessField(System.class, "out").orShould().accessField(System.class, "err").check(CLASSES);
+    }
+
+    /** So whatever is said goes through {@code Screen}. */
+    @Test
+    void nothing_else_opens_another_way_to_them() {
+        noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.Kitleaf").should().callMethod(CommandLine.class, "setOut", PrintWriter.class)
+                .orShould().callMethod(CommandLine.class, "setErr", PrintWriter.class).check(CLASSES);
+        noClasses().should().accessField(FileDescriptor.class, "out").orShould().accessField(FileDescriptor.class, "err")
+                .orShould().callMethod(Console.class, "writer").orShould().callMethod(Throwable.class, "printStackTrace").check(CLASSES);
+        noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.Screen").should().dependOnClassesThat().areAssignableTo(PrintStream.class)
+                .orShould().callConstructorWhere(target(owner(assignableTo(PrintWriter.class))))
+                .because("only the program itself hands the streams to the screen").check(CLASSES.that(not(simpleName("Kitleaf"))));
     }
 }

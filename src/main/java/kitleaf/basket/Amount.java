@@ -3,6 +3,11 @@ package kitleaf.basket;
 /** How much of a piece: a number of stitches, or a fraction of all of them. */
 public sealed interface Amount {
 
+    /** Whether it is nought. */
+    default boolean nothing() {
+        return this instanceof Stitches stitches ? stitches.number() == 0 : ((Share) this).fraction() == 0;
+    }
+
     /**
      * A counted number of stitches.
      *

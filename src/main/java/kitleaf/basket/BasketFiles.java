@@ -1,11 +1,11 @@
 package kitleaf.basket;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -62,22 +62,6 @@ final class BasketFiles {
         return Optional.of(given.getParent() == null ? Path.of("") : given.getParent());
     }
 
-    /**
-     * Whether a file lies in a basket, whatever links lead to it; if not, that is told. Where neither can be followed,
-     * reading it will tell more.
-     */
-    static boolean inside(Fence basket, Path file, Problems problems) {
-        try {
-            if (basket.holds(file)) {
-                return true;
-            }
-            problems.add(shown(file), Fault.of("file.link"));
-            return false;
-        } catch (IOException e) {
-            return true;
-        }
-    }
-
     /** The ID of a document: its file's name without the ending, numbered from the second document on. */
     static String id(Path pieceFile, int document) {
         String name = pieceFile.getFileName().toString();
@@ -86,18 +70,19 @@ final class BasketFiles {
     }
 
     /** The piece files of a basket in the order of their names; files named almost right are told of. */
-    static List<Path> pieces(Path basket, Problems problems) {
+    static List<Path> pieces(Path basket, Fence fence, Problems problems) {
         misnamed(basket.resolve("basket.yml"), problems);
         misnamed(basket.resolve(SETTINGS + ".txt"), problems);
-        beside(basket, problems);
+        beside(basket, fence, problems);
         Path folder = basket.resolve(PIECES);
         List<Path> files = new ArrayList<>();
-        if (!Files.exists(folder)) {
+        Optional<Path> real = Files.exists(folder) ? fence.findFolder(folder, problems) : Optional.empty();
+        if (real.isEmpty()) {
             return files;
         }
         List<Path> entries = new ArrayList<>();
-        try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
-            stream.forEach(entries::add);
+        try (DirectoryStream<Path> stream = Files.newDirectoryStream(real.get())) {
+            stream.forEach(entry -> entries.add(folder.resolve(entry.getFileName())));
         } catch (NotDirectoryException e) {
             problems.add(shown(folder), Fault.of("file.pieces"));
         } catch (IOException e) {
@@ -115,13 +100,14 @@ final class BasketFiles {
             if (name.startsWith(".")) {
                 continue;
             }
-            if (name.codePoints().anyMatch(Quote::hidden)) {
+            if (name.codePoints().anyMatch(Quote::hidden)
+                    || low.endsWith(ENDING) && Visible.nothing(name.substring(0, name.length() - ENDING.length()))) {
                 if (low.endsWith(ENDING)) {
                     problems.add(shown(entry), Fault.of("file.hidden-name"));
                 }
             } else if (name.endsWith(ENDING)) {
                 files.add(entry);
-            } else if (ALMOST.matcher(low).find() || low.endsWith(TEXT) && isStrayPiece(entry)) {
+            } else if (ALMOST.matcher(low).find() || low.endsWith(TEXT) && isStrayPiece(entry, fence)) {
                 misnamed(entry, problems);
             }
         }
@@ -129,22 +115,18 @@ final class BasketFiles {
     }
 
     /** Whether a text file holds a piece and is no copy kept beside it. */
-    private static boolean isStrayPiece(Path file) {
+    private static boolean isStrayPiece(Path file, Fence fence) {
         String name = file.getFileName().toString();
-        try {
-            return !Files.exists(file.resolveSibling(name.substring(0, name.length() - TEXT.length()) + ENDING))
-                    && Files.isRegularFile(file) && isPiece(file) && holds(file, STITCHES);
-        } catch (IOException unreadable) {
-            return false;
-        }
+        return !Files.exists(file.resolveSibling(name.substring(0, name.length() - TEXT.length()) + ENDING))
+                && holds(file, fence, PIECE) && holds(file, fence, STITCHES);
     }
 
     /** A piece written beside the settings would be left out without a word. */
-    private static void beside(Path basket, Problems problems) {
+    private static void beside(Path basket, Fence fence, Problems problems) {
         List<Path> stray = new ArrayList<>();
         try (DirectoryStream<Path> files = Files.newDirectoryStream(basket, "*" + ENDING)) {
             for (Path file : files) {
-                if (!file.endsWith(SETTINGS) && !file.getFileName().toString().startsWith(".") && Files.isRegularFile(file) && isPiece(file)) {
+                if (!file.endsWith(SETTINGS) && !file.getFileName().toString().startsWith(".") && holds(file, fence, PIECE)) {
                     stray.add(file);
                 }
             }
@@ -156,14 +138,13 @@ final class BasketFiles {
         stray.forEach(file -> problems.add(shown(file), Fault.of("file.beside", PIECES)));
     }
 
-    /** Whether a file begins as pieces do; whatever its letters, those of a key are the same. */
-    private static boolean isPiece(Path file) throws IOException {
-        return holds(file, PIECE);
-    }
-
-    private static boolean holds(Path file, Pattern line) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
-            return line.matcher(new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1)).find();
+    /** Whether a line stands at the beginning of a file in the basket; whatever its letters, those of a key are the same. */
+    private static boolean holds(Path file, Fence fence, Pattern line) {
+        try {
+            Optional<Path> real = fence.real(file).filter(it -> Files.isRegularFile(it, LinkOption.NOFOLLOW_LINKS));
+            return real.isPresent() && line.matcher(new String(SourceReader.head(real.get(), HEAD), StandardCharsets.ISO_8859_1)).find();
+        } catch (IOException unreadable) {
+            return false;
         }
     }
 

@@ -18,9 +18,9 @@ public final class BasketReader {
     /** From so many files on it is worth reading them side by side. */
     private static final int MANY = 50;
 
-    private final Problems problems = new Problems();
+    private Problems problems = new Problems();
     private final List<PieceReader.ReadPiece> pieces = new ArrayList<>();
-    private final TableRows rows = new TableRows();
+    private final SharedTables tables = new SharedTables();
     /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
     private boolean allPieces = true;
 
@@ -58,8 +58,7 @@ public final class BasketReader {
     public static Optional<Locale> language(Path basket) {
         Path file = basket.resolve(BasketFiles.SETTINGS);
         Problems untold = new Problems();
-        return Files.exists(file) && BasketFiles.inside(new Fence(basket), file, untold)
-                ? SourceReader.read(file, BasketFiles.shown(file), untold).flatMap(LanguageLine::in) : Optional.empty();
+        return Files.exists(file) ? SourceReader.read(Fence.round(basket), file, untold).flatMap(LanguageLine::in) : Optional.empty();
     }
 
     /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
@@ -68,9 +67,10 @@ public final class BasketReader {
         Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
         Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
         SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
-                .ifPresent(source -> reader.gather(pieces(where.file(), source, where.basket().orElse(own), settings, new Recurring())));
+                .ifPresent(source -> reader.gather(
+                        pieces(where.file(), source, where.basket().orElse(own), settings, new Recurring(), reader.tables)));
         reader.allPieces = false;
-        Optional<Basket> basket = reader.finish(settings, Optional.empty());
+        Optional<Basket> basket = reader.finish(BasketFiles.shown(where.file()), settings, Optional.empty());
         return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
                 : new Reading(Optional.empty(), reader.problems.all(), reader.language);
     }
@@ -97,28 +97,29 @@ public final class BasketReader {
         }
         Settings settings = settings(basket);
         Problems naming = new Problems();
-        List<Path> files = BasketFiles.pieces(basket, naming);
+        Fence fence = Fence.round(basket);
+        List<Path> files = BasketFiles.pieces(basket, fence, naming);
         naming.all().forEach(problems::add);
         allPieces = naming.none();
         Recurring recurring = new Recurring();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        Fence fence = new Fence(basket);
-        Function<Path, ReadFile> reader = file -> inside(file, basket, fence, settings, recurring);
+        Function<Path, ReadFile> reader = file -> pieces(file, basket, fence, settings, recurring, tables);
         (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
         }
         Path name = basket.toAbsolutePath().normalize().getFileName();
-        return finish(settings, Optional.ofNullable(name).map(Path::toString));
+        return finish(BasketFiles.shown(basket), settings,
+                Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
     }
 
     private Optional<Basket> pieceFile(Path file) {
         Optional<Path> basket = BasketFiles.basketOf(file);
         Settings settings = basket.map(this::settings).orElseGet(this::usual);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
-        gather(pieces(file, basket.orElse(own), settings, new Recurring()));
+        gather(pieces(file, basket.orElse(own), Fence.of(file), settings, new Recurring(), tables));
         allPieces = false;
-        return finish(settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
+        return finish(BasketFiles.shown(file), settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
     }
 
     private Settings settings(Path basket) {
@@ -126,8 +127,7 @@ public final class BasketReader {
         if (!Files.exists(file)) {
             return usual();
         }
-        Optional<Source> source = BasketFiles.inside(new Fence(basket), file, problems)
-                ? SourceReader.read(file, BasketFiles.shown(file), problems) : Optional.empty();
+        Optional<Source> source = SourceReader.read(Fence.round(basket), file, problems);
         if (source.isEmpty()) {
             return Settings.UNREAD;
         }
@@ -153,44 +153,34 @@ public final class BasketReader {
     /**
      * What came of one file. All files wait until the last is read, so it has nothing in it that is empty.
      *
-     * @param rows what became of the rows of tables, where there were any
      * @param whole whether no piece in it was lost
      */
-    private record ReadFile(List<PieceReader.ReadPiece> pieces, Optional<TableRows> rows, List<Problem> problems, boolean whole) {
+    private record ReadFile(List<PieceReader.ReadPiece> pieces, List<Problem> problems, boolean whole) {
 
         /** A file of which no piece was read. */
         static ReadFile lost(Problems problems) {
-            return new ReadFile(List.of(), Optional.empty(), problems.all(), false);
+            return new ReadFile(List.of(), problems.all(), false);
         }
     }
 
     private void gather(ReadFile file) {
         pieces.addAll(file.pieces());
-        file.rows().ifPresent(rows::add);
         file.problems().forEach(problems::add);
         allPieces &= file.whole();
     }
 
-    /** Reads one file of a folder, unless it leads out of it. */
-    private static ReadFile inside(Path file, Path basket, Fence fence, Settings settings, Recurring recurring) {
+    /** Reads one file, unless a link leads out of the fence; what it shares with other files may be asked side by side. */
+    private static ReadFile pieces(Path file, Path top, Fence fence, Settings settings, Recurring recurring, SharedTables tables) {
         Problems problems = new Problems();
-        return BasketFiles.inside(fence, file, problems) ? pieces(file, basket, settings, recurring)
-                : ReadFile.lost(problems);
-    }
-
-    /** Reads one file; touches nothing that other files touch. */
-    private static ReadFile pieces(Path file, Path top, Settings settings, Recurring recurring) {
-        Problems problems = new Problems();
-        return SourceReader.read(file, BasketFiles.shown(file), problems).map(source -> pieces(file, source, top, settings, recurring))
+        return SourceReader.read(fence, file, problems).map(source -> pieces(file, source, top, settings, recurring, tables))
                 .orElseGet(() -> ReadFile.lost(problems));
     }
 
-    private static ReadFile pieces(Path file, Source source, Path top, Settings settings, Recurring recurring) {
+    private static ReadFile pieces(Path file, Source source, Path top, Settings settings, Recurring recurring, SharedTables tables) {
         Problems problems = new Problems();
         List<PieceReader.ReadPiece> pieces = new ArrayList<>();
-        TableRows rows = new TableRows();
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
-        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), recurring, rows, problems);
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), recurring, tables, problems);
         YamlTree.Documents read = YamlTree.read(source, problems);
         if (read.documents().isEmpty() && read.whole()) {
             problems.add(source.name(), Fault.of("file.empty"));
@@ -206,7 +196,7 @@ public final class BasketReader {
             }
             pieces.add(reader.read(document, BasketFiles.id(file, number)));
         }
-        return new ReadFile(List.copyOf(pieces), rows.none() ? Optional.empty() : Optional.of(rows), problems.all(), whole);
+        return new ReadFile(List.copyOf(pieces), problems.all(), whole);
     }
 
     /** The {@code ---} that opens an empty document, which itself is nowhere. */
@@ -219,14 +209,20 @@ public final class BasketReader {
         return document;
     }
 
-    private Optional<Basket> finish(Settings settings, Optional<String> usualTitle) {
-        told("piece.same-id", PieceReader.ReadPiece::id, PieceReader.ReadPiece::id);
+    private Optional<Basket> finish(Path where, Settings settings, Optional<String> usualTitle) {
+        if (tables.tooMany()) {
+            problems = new Problems();
+            problems.add(where, Fault.of("basket.most-threads", SharedTables.MOST_THREADS));
+            return Optional.empty();
+        }
+        tables.tell(problems);
+        told("piece.same-id", PieceReader.ReadPiece::id, piece -> Visible.of(piece.id()));
         Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
         told("piece.same-title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)));
         if (allPieces && !pieces.isEmpty()) {
             List<String> ids = pieces.stream().map(PieceReader.ReadPiece::id).sorted().toList();
             settings.goals().check(ids, problems);
-            rows.check(ids, problems);
+            tables.check(ids, problems);
         }
         if (!problems.none()) {
             return Optional.empty();

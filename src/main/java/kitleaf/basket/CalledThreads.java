@@ -2,6 +2,7 @@ package kitleaf.basket;
 
 import java.util.AbstractList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -17,13 +18,17 @@ final class CalledThreads extends AbstractList<CalledThread> implements RandomAc
     private static final int FACTS = 5;
 
     /** What few threads have. */
-    private record Rare(OptionalDouble share, Optional<Used> used, OptionalInt over, Optional<String> lot) {
+    private record Rare(OptionalDouble share, Optional<Used> used, OptionalInt over, Optional<String> lot, boolean mixLots,
+                        Map<StitchKind, Integer> strands) {
 
-        private static final Rare NOTHING = new Rare(OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty());
+        private static final Rare NOTHING = new Rare(OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(),
+                false, Map.of());
 
         static Rare of(CalledThread thread) {
-            boolean nothing = thread.share().isEmpty() && thread.used().isEmpty() && thread.over().isEmpty() && thread.lot().isEmpty();
-            return nothing ? NOTHING : new Rare(thread.share(), thread.used(), thread.over(), thread.lot());
+            boolean nothing = thread.share().isEmpty() && thread.used().isEmpty() && thread.over().isEmpty() && thread.lot().isEmpty()
+                    && !thread.mixLots() && !thread.strands().differ();
+            return nothing ? NOTHING
+                    : new Rare(thread.share(), thread.used(), thread.over(), thread.lot(), thread.mixLots(), thread.strands().others());
         }
     }
 
@@ -49,7 +54,7 @@ final class CalledThreads extends AbstractList<CalledThread> implements RandomAc
             facts[at + 2] = thread.colour();
             facts[at + 3] = thread.symbol();
             facts[at + 4] = thread.stitches();
-            strands[i] = (byte) thread.strands();
+            strands[i] = (byte) thread.strands().usual();
             putUps[i] = thread.skein();
             several |= !putUps[i].equals(putUps[0]);
             rest[i] = Rare.of(thread);
@@ -74,7 +79,9 @@ final class CalledThreads extends AbstractList<CalledThread> implements RandomAc
     public CalledThread get(int index) {
         Rare rest = rare == null ? Rare.NOTHING : rare[index];
         int at = FACTS * index;
+        Strands needle = rest.strands().isEmpty() ? Strands.of(strands[index]) : new Strands(strands[index], rest.strands());
         return new CalledThread((String) facts[at], (Optional<String>) facts[at + 1], (Optional<Colour>) facts[at + 2], (Optional<String>) facts[at + 3],
-                skeins[skeins.length == 1 ? 0 : index], strands[index], (List<StitchCount>) facts[at + 4], rest.share(), rest.used(), rest.over(), rest.lot());
+                skeins[skeins.length == 1 ? 0 : index], needle, (List<StitchCount>) facts[at + 4],
+                rest.share(), rest.used(), rest.over(), rest.lot(), rest.mixLots());
     }
 }

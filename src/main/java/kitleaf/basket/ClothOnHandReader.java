@@ -16,6 +16,12 @@ final class ClothOnHandReader {
 
     private static final String FLAW_EXAMPLE = "- {from-left: 22 cm, wide: 1 cm}";
     private static final List<String> FLAW_KEYS = List.of("from-left", "from-top", "wide");
+    /**
+     * The most flaws of one cloth; common practice, no source: a bolt of 20 m that was folded every 10 cm has as many creases. What
+     * lies between more of them is too narrow for a piece, and a plan weighs every panel between those that cross.
+     */
+    static final int MOST_FLAWS = 200;
+
     private static final Form<Double> FROM = new LengthText(0, ClothOnHand.MOST_MM, "flaw.from", "22 cm");
     private static final Form<Double> WIDE = new LengthText(Double.MIN_VALUE, ClothOnHand.MOST_MM, "flaw.wide", "1 cm");
 
@@ -86,7 +92,12 @@ final class ClothOnHandReader {
 
     private List<Flaw> flaws(Fields cloth, Optional<Size> size) {
         List<Flaw> flaws = new ArrayList<>();
-        for (Node node : cloth.list("flaws", FLAW_EXAMPLE)) {
+        List<Node> nodes = cloth.list("flaws", FLAW_EXAMPLE);
+        if (nodes.size() > MOST_FLAWS) {
+            problems.add(nodes.get(MOST_FLAWS).place(), Fault.of("flaw.most", MOST_FLAWS));
+            return flaws;
+        }
+        for (Node node : nodes) {
             Fields.of(node, Said.of("thing.flaw"), FLAW_EXAMPLE, FLAW_KEYS, problems).flatMap(fields -> flaw(fields, size)).ifPresent(flaws::add);
         }
         return flaws;

@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads what a piece is stitched on. */
@@ -17,6 +18,9 @@ final class ClothReader {
     static final Form<Cloth.Kind> KIND = Choice.of("choice.cloth-kind", Cloth.Kind.class);
     static final Form<Cloth.WarpRun> WARP = Choice.of("choice.warp", Cloth.WarpRun.class);
     static final String COUNT_EXAMPLE = "36";
+
+    /** The name of the fault of a begun piece whose cloth is not cut. */
+    static final String UNCUT = "cloth.uncut";
 
     private final ClothsOnHand onHand;
     private final Problems problems;
@@ -43,6 +47,14 @@ final class ClothReader {
         boolean cut = fields.value("cut", new YesNo()).orElse(false);
         return taken.kind().flatMap(k -> taken.count().flatMap(c -> over.map(
                 o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed, cut))));
+    }
+
+    /** Where a cloth is said not to be cut yet, if it is. */
+    static Optional<Place> saidUncut(Node cloth) {
+        return Optional.of(cloth).filter(Node.Mapping.class::isInstance).map(keys -> ((Node.Mapping) keys).entries().get("cut"))
+                .filter(cut -> cut.value() instanceof Node.Scalar said
+                        && List.of("no", "false").contains(said.text().strip().toLowerCase(Locale.ROOT)))
+                .map(cut -> cut.value().place());
     }
 
     /** The count of a cloth, in any of the forms it can take. */

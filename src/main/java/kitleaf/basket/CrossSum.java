@@ -22,14 +22,18 @@ final class CrossSum {
      */
     static Optional<Fault> wrong(ChartSize chart, Cloth cloth, List<CalledThread> threads) {
         List<CalledThread> whole = threads.stream().filter(thread -> thread.over().orElse(cloth.over()) >= cloth.over()).toList();
-        int most = whole.stream().filter(thread -> crosses(thread) > 0).mapToInt(CalledThread::strands).max().orElse(0);
-        double taken = whole.stream().mapToDouble(thread -> thread.strands() < most ? crosses(thread) / 2.0 : crosses(thread)).sum();
+        int most = whole.stream().filter(thread -> crosses(thread) > 0).mapToInt(CrossSum::strands).max().orElse(0);
+        double taken = whole.stream().mapToDouble(thread -> strands(thread) < most ? crosses(thread) / 2.0 : crosses(thread)).sum();
         if (taken <= MISCOUNT * chart.cells()) {
             return Optional.empty();
         }
         CalledThread largest = whole.stream().max(Comparator.comparingLong(CrossSum::crosses)).orElseThrow();
         return Optional.of(Fault.of("chart.crosses", chart.cells(), whole.stream().mapToLong(CrossSum::crosses).sum(),
                 Quote.bare(largest.code()), crosses(largest)));
+    }
+
+    private static int strands(CalledThread thread) {
+        return thread.strands().in(StitchKind.CROSS);
     }
 
     /** The crosses of a thread. */

@@ -7,7 +7,7 @@ import kitleaf.words.Said;
 
 /**
  * Reads a language, written as its tag (BCP 47), and knows what is usual where it is spoken: letter paper in the
- * United States and A4 elsewhere, centimetres where German is spoken. The machine's own language is never looked at.
+ * United States and A4 elsewhere, centimetres and a decimal comma where German is spoken. The machine's own language is never looked at.
  */
 public final class LanguageText implements Form<Locale> {
 
@@ -41,6 +41,11 @@ public final class LanguageText implements Form<Locale> {
     /** The paper that is usual where a language is spoken. */
     static Paper paper(Locale language) {
         return language.equals(Locale.US) ? Papers.named("letter").orElseThrow() : Papers.USUAL;
+    }
+
+    /** Whether decimals follow a comma where a language is spoken, so that spreadsheets part cells by semicolons. */
+    static boolean decimalComma(Locale language) {
+        return language.equals(Locale.GERMAN);
     }
 
     /** The units that are usual where a language is spoken. */

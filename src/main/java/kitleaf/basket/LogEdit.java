@@ -1,9 +1,7 @@
 package kitleaf.basket;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -20,13 +18,15 @@ public sealed interface LogEdit {
     /**
      * The entry has found its place.
      *
+     * @param file where it really lies, which is where it was read
      * @param before the bytes of the file
      * @param after the same bytes with the entry between them
      * @param piece the piece with the entry in its log
      */
-    record Ready(byte[] before, byte[] after, Piece piece) implements LogEdit {
+    record Ready(Path file, byte[] before, byte[] after, Piece piece) implements LogEdit {
         /** Takes the bytes as they are; they are not copied. */
         public Ready {
+            Objects.requireNonNull(file);
             Objects.requireNonNull(before);
             Objects.requireNonNull(after);
             Objects.requireNonNull(piece);
@@ -76,16 +76,14 @@ public sealed interface LogEdit {
     static LogEdit of(PieceFile where, LogEntry entry) {
         Problems problems = new Problems();
         Path name = BasketFiles.shown(where.file());
-        Optional<Source> source = SourceReader.read(where.file(), name, problems);
+        Optional<Path> file = where.fence().find(where.file(), problems);
+        // Read once: by a second look it may hold something else.
+        Optional<byte[]> read = file.flatMap(real -> SourceReader.bytes(real, name, problems));
+        Optional<Source> source = read.flatMap(bytes -> SourceReader.decode(bytes, name, problems));
         if (source.isEmpty()) {
             return new Broken(problems.all());
         }
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(where.file());
-        } catch (IOException e) {
-            return new Broken(List.of(SourceReader.unreadable(name, e)));
-        }
+        byte[] bytes = read.get();
         Reading before = BasketReader.read(where, bytes);
         if (before.basket().isEmpty()) {
             return new Broken(before.problems());
@@ -99,8 +97,13 @@ public sealed interface LogEdit {
             return refused.get();
         }
         byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
-        return LogCheck.only(entry, piece.get(), before.basket().get(), BasketReader.read(where, after))
-                .<LogEdit>map(logged -> new Ready(bytes, after, logged)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
+        Reading logged = BasketReader.read(where, after);
+        if (logged.problems().stream().anyMatch(problem -> problem.wrong().key().equals(ClothReader.UNCUT + ".wrong"))) {
+            // No place in the file would do for a first entry: she has to say what is true.
+            return new Broken(logged.problems());
+        }
+        return LogCheck.only(entry, piece.get(), before.basket().get(), logged)
+                .<LogEdit>map(one -> new Ready(file.get(), bytes, after, one)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
     }
 
     private static Optional<Refused> refused(LogEntry entry, Piece piece) {

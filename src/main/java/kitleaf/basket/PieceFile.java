@@ -33,8 +33,9 @@ public record PieceFile(Path file, int document, Optional<Path> basket) {
     /** All pieces of a basket folder, whether they can be read or not; none if it is no basket. */
     public static List<PieceFile> in(Path basket) {
         List<PieceFile> pieces = new ArrayList<>();
-        for (Path file : BasketFiles.pieces(basket, new Problems())) {
-            pieces.addAll(of(file, Optional.of(basket)));
+        Fence fence = Fence.round(basket);
+        for (Path file : BasketFiles.pieces(basket, fence, new Problems())) {
+            pieces.addAll(of(file, Optional.of(basket), fence));
         }
         return pieces;
     }
@@ -42,13 +43,18 @@ public record PieceFile(Path file, int document, Optional<Path> basket) {
     /** All pieces of one file; none if there is no such file or its name does not end in {@code .yaml}. */
     public static List<PieceFile> of(Path file) {
         boolean piece = file.toString().endsWith(BasketFiles.ENDING) && Files.isRegularFile(file);
-        return piece ? of(file, BasketFiles.basketOf(file)) : List.of();
+        return piece ? of(file, BasketFiles.basketOf(file), Fence.of(file)) : List.of();
     }
 
-    private static List<PieceFile> of(Path file, Optional<Path> basket) {
+    /** The fence it stands in. */
+    Fence fence() {
+        return basket.map(Fence::round).orElseGet(() -> Fence.of(file));
+    }
+
+    private static List<PieceFile> of(Path file, Optional<Path> basket, Fence fence) {
         Problems unheard = new Problems();
         // A file that cannot be read has its first piece still; what is wrong with it is told when it is read in earnest.
-        int documents = SourceReader.read(file, file, unheard).map(source -> YamlTree.read(source, unheard).documents().size()).orElse(1);
+        int documents = SourceReader.read(fence, file, unheard).map(source -> YamlTree.read(source, unheard).documents().size()).orElse(1);
         List<PieceFile> pieces = new ArrayList<>();
         for (int document = 1; document <= Math.max(1, documents); document++) {
             pieces.add(new PieceFile(BasketFiles.shown(file), document, basket));

@@ -20,19 +20,19 @@ final class PieceReader {
     private final Settings settings;
     private final Tables tables;
     private final Recurring recurring;
-    private final TableRows rows;
+    private final SharedTables shared;
     private final Problems problems;
 
     PieceReader(Settings settings, Tables tables, Problems problems) {
-        this(settings, tables, new Recurring(), new TableRows(), problems);
+        this(settings, tables, new Recurring(), new SharedTables(), problems);
     }
 
-    /** A reader of pieces that share threads and tables with others, whose rows are remembered together. */
-    PieceReader(Settings settings, Tables tables, Recurring recurring, TableRows rows, Problems problems) {
+    /** A reader of pieces that share threads and tables with others. */
+    PieceReader(Settings settings, Tables tables, Recurring recurring, SharedTables shared, Problems problems) {
         this.settings = settings;
         this.tables = tables;
         this.recurring = recurring;
-        this.rows = rows;
+        this.shared = shared;
         this.problems = problems;
     }
 
@@ -73,6 +73,10 @@ final class PieceReader {
         OptionalLong most = stitches.isPresent() && cloth.isPresent()
                 ? OptionalLong.of(MostStitches.of(stitches.get(), cloth.get(), threads, parts, coverage)) : OptionalLong.empty();
         Progress progress = record.progress(fields, most);
+        if (cloth.isPresent() && progress.begun()) {
+            fields.node("cloth", ClothReader.EXAMPLE).flatMap(ClothReader::saidUncut)
+                    .ifPresent(place -> problems.add(place, Fault.of(ClothReader.UNCUT)));
+        }
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
                 recurring.margins(around.margins()), around.given(), threads, parts, coverage, progress, goal))));
@@ -80,14 +84,22 @@ final class PieceReader {
 
     private List<CalledThread> threads(Fields fields, TableRows.Owner owner, Shares shares) {
         Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
-        ThreadReader reader = new ThreadReader(settings, recurring, shares, problems);
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
-            return tables.find(table.get(), "threads", "fog-bell.csv")
-                    .map(source -> reader.read(new ThreadTable(source, problems).read(owner, rows))).orElseGet(List::of);
+            return tables.find(table.get(), "threads", "fog-bell.csv").map(file -> shared.rows(file, settings, recurring))
+                    .map(rows -> taken(rows, owner, table.get().place(), shares)).orElseGet(List::of);
         }
-        return node.map(list -> reader.read(fields.itemsOrTable(list, "threads", ThreadReader.EXAMPLE)))
-                .orElseGet(List::of);
+        List<Node> list = node.map(items -> fields.itemsOrTable(items, "threads", ThreadReader.EXAMPLE)).orElseGet(List::of);
+        return shared.roomFor(list.size()) ? new ThreadReader(settings, recurring, shares, problems).read(list) : List.of();
+    }
+
+    private List<CalledThread> taken(TableRows rows, TableRows.Owner owner, Place place, Shares shares) {
+        Optional<TableRows.Taken> taken = rows.take(owner);
+        if (taken.isEmpty() && rows.named()) {
+            problems.add(place, Fault.of(owner.part().isEmpty() ? "table.no-row" : "table.no-row.part", owner.told()));
+        }
+        taken.ifPresent(own -> shares.addAll(own.shares()));
+        return shared.counted(taken.map(TableRows.Taken::threads).orElseGet(List::of));
     }
 
     private List<Part> parts(Fields piece, String id, Shares shares, Optional<Design> design) {

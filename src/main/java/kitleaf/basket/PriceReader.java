@@ -42,7 +42,8 @@ final class PriceReader {
             fields.wrong(key, Fault.of("price.currencies", price.get().currency(), Quote.bare(other.get().getKey()),
                     other.get().getValue().currency()));
         } else {
-            putUp.ifPresent(name -> price.ifPresent(read -> prices.put(name, read)));
+            putUp.ifPresent(name -> price.filter(read -> prices.put(name, read) != null)
+                    .ifPresent(read -> problems.add(entry.key(), Fault.of("fields.twice", Quote.bare(name)))));
         }
     }
 }

@@ -28,6 +28,11 @@ public record Progress(Optional<LocalDate> started, Optional<LocalDate> finished
         log = log.stream().sorted(Comparator.comparing(LogEntry::on)).toList();
     }
 
+    /** Whether somebody has put a needle in it: a day, a sitting or a stitch that is written down tells. */
+    public boolean begun() {
+        return latest().isPresent() || done.filter(amount -> !amount.nothing()).isPresent();
+    }
+
     /** The latest day this record speaks of. */
     public Optional<LocalDate> latest() {
         return Stream.concat(Stream.concat(started.stream(), finished.stream()), log.stream().map(LogEntry::on))

@@ -58,6 +58,9 @@ final class ProgressReader {
             fields.wrong("finished", Fault.of("progress.before-start", finished.get().toString(), started.get().toString()));
         }
         Optional<Amount> done = fields.value("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
+        if (finished.isPresent() && done.isPresent() && done.get() instanceof Amount.Share share && share.fraction() < 1) {
+            fields.wrong("done", Fault.of("progress.not-all", finished.get().toString()));
+        }
         List<LogEntry> log = new ArrayList<>();
         boolean told = false;
         long stitches = 0;

@@ -1,11 +1,13 @@
 package kitleaf.basket;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import kitleaf.words.Said;
 
 /** Reads {@code basket.yaml}. */
@@ -85,8 +87,13 @@ final class SettingsReader {
             return false;
         }
         boolean known = true;
+        // Two keys of one name are told by YAML only if they are written alike.
+        Set<String> hers = new HashSet<>();
         for (Map.Entry<String, Node.Entry> skein : skeins.entries().entrySet()) {
             Optional<PutUp> putUp = putUp(skein.getKey(), skein.getValue());
+            if (putUp.isPresent() && !hers.add(putUp.get().name())) {
+                problems.add(skein.getValue().key(), Fault.of("fields.twice", Quote.bare(putUp.get().name())));
+            }
             putUp.ifPresent(p -> putUps.put(p.name(), p));
             known &= putUp.isPresent();
         }

@@ -23,6 +23,11 @@ final class Shares {
         shares.add(new Share(place, fraction, strands));
     }
 
+    /** Those of other threads of the piece. */
+    void addAll(Shares others) {
+        shares.addAll(others.shares);
+    }
+
     /**
      * Tells at the share with which it becomes too much. As with crosses, threads of fewer strands than others may be
      * halves of a blend, whose share stands under both, so each counts half.

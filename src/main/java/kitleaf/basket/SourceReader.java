@@ -8,6 +8,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -23,43 +24,47 @@ final class SourceReader {
     private SourceReader() {
     }
 
+    /** The text of a file within a fence, or nothing and a problem. */
+    static Optional<Source> read(Fence fence, Path file, Problems problems) {
+        Path name = BasketFiles.shown(file);
+        return fence.find(file, problems).flatMap(real -> bytes(real, name, problems)).flatMap(bytes -> decode(bytes, name, problems));
+    }
+
     /**
-     * The text of a file, or nothing and a problem.
+     * The text of a table, in any of the ways spreadsheets write letters.
      *
-     * @param real where it lies
+     * @param real where it really lies
      * @param name what to call it
      */
-    static Optional<Source> read(Path real, Path name, Problems problems) {
-        return read(real, name, SourceReader::decode, problems);
-    }
-
-    /** The text of a table, in any of the ways spreadsheets write letters. */
     static Optional<Source> table(Path real, Path name, Problems problems) {
-        return read(real, name, (bytes, n, p) -> fits(bytes, n, p) ? TableText.decode(bytes, n, p) : Optional.empty(), problems);
+        return bytes(real, name, problems).filter(bytes -> fits(bytes, name, problems))
+                .flatMap(bytes -> TableText.decode(bytes, name, problems));
     }
 
-    /** Makes text of bytes. */
-    private interface Decoding {
-        Optional<Source> of(byte[] bytes, Path name, Problems problems);
-    }
-
-    private static Optional<Source> read(Path real, Path name, Decoding decoding, Problems problems) {
+    /**
+     * The bytes of a file, one more at most than are taken, or nothing and a problem.
+     *
+     * @param real where it really lies
+     * @param name what to call it
+     */
+    static Optional<byte[]> bytes(Path real, Path name, Problems problems) {
         try {
             // A pipe or a device could be read for ever.
-            if (Files.exists(real) && !Files.isRegularFile(real)) {
+            if (Files.exists(real, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(real, LinkOption.NOFOLLOW_LINKS)) {
                 problems.add(name, Fault.of("file.no-text"));
                 return Optional.empty();
             }
-            return decoding.of(bytes(real), name, problems);
+            return Optional.of(head(real, MOST_BYTES + 1));
         } catch (IOException e) {
             problems.add(unreadable(name, e));
             return Optional.empty();
         }
     }
 
-    private static byte[] bytes(Path real) throws IOException {
-        try (InputStream in = Files.newInputStream(real)) {
-            return in.readNBytes(MOST_BYTES + 1);
+    /** The first bytes of a file where it really lies: a link that has been put there meanwhile is not followed. */
+    static byte[] head(Path real, int most) throws IOException {
+        try (InputStream in = Files.newInputStream(real, LinkOption.NOFOLLOW_LINKS)) {
+            return in.readNBytes(most);
         }
     }
 

@@ -51,7 +51,7 @@ final class StashReader {
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
             return tables.find(table.get(), "stash", "stash.csv")
-                    .map(source -> new CsvTable(source, TABLE, problems).read()).orElseGet(List::of);
+                    .flatMap(file -> file.read(problems)).map(source -> new CsvTable(source, TABLE, problems).read()).orElseGet(List::of);
         }
         return node.map(list -> basket.itemsOrTable(list, "stash", EXAMPLE)).orElseGet(List::of);
     }

@@ -1,5 +1,7 @@
 package kitleaf.basket;
 
+import java.util.Locale;
+
 /** The stitches a thread can be counted in. */
 public enum StitchKind {
     /** Two crossed diagonals of one cell. */
@@ -21,5 +23,10 @@ public enum StitchKind {
     /** A wrapped knot. */
     KNOT,
     /** Anything else, with the thread each one takes. */
-    OTHER
+    OTHER;
+
+    /** As it is written: {@code three-quarter}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 }

@@ -3,7 +3,6 @@ package kitleaf.basket;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,7 +30,7 @@ final class StitchReader {
     private static Map<String, StitchKind> kinds() {
         Map<String, StitchKind> kinds = new LinkedHashMap<>();
         for (StitchKind kind : StitchKind.values()) {
-            kinds.put(kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), kind);
+            kinds.put(kind.word(), kind);
         }
         return kinds;
     }

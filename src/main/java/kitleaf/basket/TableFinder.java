@@ -23,13 +23,14 @@ record TableFinder(Path beside, Path top, Problems problems) implements Tables {
     }
 
     @Override
-    public Optional<Source> find(Node.Scalar value, String key, String example) {
+    public Optional<TableFile> find(Node.Scalar value, String key, String example) {
         Optional<String> text = Fields.scalar(value, Fields.key(key), new TableName(example), problems);
         if (text.isEmpty()) {
             return Optional.empty();
         }
         try {
-            Path given = Path.of(text.get());
+            // Of one name, so that a table two pieces share is known to be one.
+            Path given = Path.of(text.get()).normalize();
             if (given.isAbsolute() || text.get().matches("[/\\\\].*|[A-Za-z]:.*") || text.get().matches("(.*[/\\\\])?\\.\\.([/\\\\].*)?")) {
                 problems.add(value.place(), Fault.of("table.outside", Quote.bare(text.get())));
                 return Optional.empty();
@@ -39,13 +40,11 @@ record TableFinder(Path beside, Path top, Problems problems) implements Tables {
                 problems.add(value.place(), Fault.of("table.no-file", Quote.bare(text.get())));
                 return Optional.empty();
             }
-            // The file that was checked is the file that is read, whatever the link is turned to meanwhile.
-            Path real = found.toRealPath();
-            if (!real.startsWith(top.toRealPath())) {
+            Optional<Path> real = Fence.round(top).real(found);
+            if (real.isEmpty()) {
                 problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
-                return Optional.empty();
             }
-            return SourceReader.table(real, BasketFiles.shown(found), problems);
+            return real.map(file -> new TableFile(file, BasketFiles.shown(found)));
         } catch (InvalidPathException e) {
             problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
         } catch (IOException e) {

@@ -1,17 +1,20 @@
 package kitleaf.basket;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import kitleaf.words.Said;
 
 /**
- * Shares the rows of a table out among the pieces and parts they name, and remembers who took which: a row that nobody
- * takes would be thread that nobody buys.
+ * The rows of one table of threads, shared out among the pieces and parts they name. It remembers who took which: a row
+ * that nobody takes would be thread that nobody buys.
  */
 final class TableRows {
 
@@ -23,8 +26,8 @@ final class TableRows {
      */
     record Owner(String piece, Optional<String> part) {
         Owner {
-            piece = Quote.composed(piece);
-            part = part.map(Quote::composed);
+            piece = Visible.of(piece);
+            part = part.map(Visible::of);
         }
 
         /** In words. */
@@ -33,63 +36,94 @@ final class TableRows {
         }
     }
 
-    /** A row by its table and its line, whoever reads the table. */
-    private record Row(Path table, int line) {
-    }
-
     /**
-     * A row for somebody else.
+     * The threads of one owner, or of all who read the table where it names none.
      *
-     * @param owner whose it is
-     * @param place where that is said
+     * @param shares of them
+     * @param problems told where somebody takes them
+     * @param places where it says whose each is
      */
-    private record Left(Owner owner, Place place) {
+    record Taken(List<CalledThread> threads, Shares shares, List<Problem> problems, List<Place> places) {
     }
 
-    private final Set<Row> taken = new HashSet<>();
-    private final Map<Row, Left> left = new LinkedHashMap<>();
+    private final Path name;
+    private final boolean named;
+    private final boolean pieces;
+    private final Map<ThreadTable.Whose, Taken> rows = new LinkedHashMap<>();
+    private final List<Problem> problems;
+    private final Set<Owner> takers = ConcurrentHashMap.newKeySet();
 
-    /** Whether a row is for this owner; remembered either way. A row that leaves its piece open is for the piece that reads it. */
-    boolean isFor(Owner owner, Node.Mapping row) {
-        Optional<Node.Entry> piece = Optional.ofNullable(row.entries().get(ThreadTable.PIECE));
-        Optional<Node.Entry> part = Optional.ofNullable(row.entries().get(ThreadTable.PART));
-        Owner named = new Owner(piece.map(TableRows::text).orElse(owner.piece()), part.map(TableRows::text));
-        Row at = new Row(row.place().source().name(), row.place().line());
-        if (named.equals(owner)) {
-            taken.add(at);
-            return true;
-        }
-        left.putIfAbsent(at, new Left(named, piece.or(() -> part).map(Node.Entry::key).orElse(row.place())));
-        return false;
+    private TableRows(Path name, ThreadTable.Rows read, List<Problem> problems, Settings settings, Recurring recurring) {
+        this.name = name;
+        this.named = read.named();
+        this.pieces = read.pieces();
+        this.problems = problems;
+        read.threads().forEach((whose, threads) -> {
+            Problems own = new Problems();
+            Shares shares = new Shares();
+            List<Node> nodes = new ArrayList<>();
+            threads.forEach(row -> nodes.add(ThreadTable.thread(row, own)));
+            List<CalledThread> called = CalledThreads.copyOf(new ThreadReader(settings, recurring, shares, own).read(nodes));
+            rows.put(whose, new Taken(called, shares, own.all(), !named ? List.of()
+                    : threads.stream().map(ThreadTable::whoseIsSaid).toList()));
+        });
     }
 
-    /** Whether no table was read. */
-    boolean none() {
-        return taken.isEmpty() && left.isEmpty();
+    /** The rows of a table; of one that cannot be read, none. */
+    static TableRows of(TableFile file, Settings settings, Recurring recurring) {
+        Problems problems = new Problems();
+        return of(file.name(), file.read(problems), problems, settings, recurring);
     }
 
-    /** Adds what was remembered of other files, which come after those remembered here. */
-    void add(TableRows later) {
-        taken.addAll(later.taken);
-        later.left.forEach(left::putIfAbsent);
+    /** The rows of a text, if there is one; what was wrong with it is told with what is wrong in it. */
+    static TableRows of(Path name, Optional<Source> text, Problems problems, Settings settings, Recurring recurring) {
+        ThreadTable.Rows read = text.map(source -> new ThreadTable(source, problems).read()).orElse(ThreadTable.Rows.NONE);
+        return new TableRows(name, read, problems.all(), settings, recurring);
     }
 
-    private static String text(Node.Entry cell) {
-        return ((Node.Scalar) cell.value()).text().strip();
+    /** Whether rows say whose they are, so that a piece may find none for itself. */
+    boolean named() {
+        return named;
+    }
+
+    /** What is for this owner; remembered. Rows that leave their piece open are for each piece that reads them. */
+    Optional<Taken> take(Owner owner) {
+        takers.add(owner);
+        return Optional.ofNullable(rows.get(!named ? ThreadTable.Whose.ANYBODY
+                : new ThreadTable.Whose(pieces ? Optional.of(owner.piece()) : Optional.empty(), owner.part())));
+    }
+
+    /** Tells what is wrong in it, and in those rows that somebody took. */
+    void tell(Problems to) {
+        problems.forEach(to::add);
+        rows.forEach((whose, taken) -> {
+            if (taken(whose)) {
+                taken.problems().forEach(to::add);
+            }
+        });
+    }
+
+    private boolean taken(ThreadTable.Whose whose) {
+        return !named || (pieces ? takers.contains(new Owner(whose.piece().orElseThrow(), whose.part()))
+                : takers.stream().anyMatch(owner -> owner.part().equals(whose.part())));
     }
 
     /** Tells of rows for pieces there are not, and then of rows that their piece or part did not take. */
-    void check(Collection<String> ids, Problems problems) {
-        Set<String> composed = new HashSet<>();
-        ids.forEach(id -> composed.add(Quote.composed(id)));
-        left.keySet().removeAll(taken);
-        left.forEach((row, other) -> {
-            if (!composed.contains(other.owner().piece())) {
-                problems.add(other.place(), Fault.of(Said.of("goals.no-piece", Quote.bare(other.owner().piece())),
-                        Advice.on(other.owner().piece(), ids)));
-            } else if (problems.none()) {
-                problems.add(other.place(), Fault.of("table.untaken", other.owner().told(), row.table().getFileName().toString()));
+    void check(Set<String> seen, Collection<String> ids, Problems to) {
+        rows.forEach((whose, taken) -> {
+            if (!taken(whose)) {
+                String piece = whose.piece()
+                        .orElseGet(() -> takers.stream().map(Owner::piece).min(Comparator.naturalOrder()).orElseThrow());
+                taken.places().forEach(place -> untaken(new Owner(piece, whose.part()), place, seen, ids, to));
             }
         });
+    }
+
+    private void untaken(Owner owner, Place place, Set<String> seen, Collection<String> ids, Problems to) {
+        if (!seen.contains(owner.piece())) {
+            to.add(place, Fault.of(Said.of("goals.no-piece", Quote.bare(owner.piece())), Advice.on(owner.piece(), ids)));
+        } else if (to.none()) {
+            to.add(place, Fault.of("table.untaken", owner.told(), name.getFileName().toString()));
+        }
     }
 }

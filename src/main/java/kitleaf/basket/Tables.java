@@ -6,10 +6,10 @@ import java.util.Optional;
 interface Tables {
 
     /**
-     * The text of the table a value names, or nothing and a problem.
+     * The table a value names, or nothing and a problem.
      *
      * @param key what the table stands for
      * @param example the name of such a file, to show her
      */
-    Optional<Source> find(Node.Scalar value, String key, String example);
+    Optional<TableFile> find(Node.Scalar value, String key, String example);
 }

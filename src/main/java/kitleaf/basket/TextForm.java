@@ -1,7 +1,7 @@
 package kitleaf.basket;
 
 /**
- * Words of her own: any text on one line, stripped and composed (Unicode NFC).
+ * Words of her own: any text on one line of which something is seen, as it is {@link Visible seen}.
  *
  * @param most the most characters taken
  * @param example one to show her
@@ -17,18 +17,21 @@ record TextForm(int most, String example) implements Form<String> {
 
     @Override
     public String read(String text) throws Fault {
-        String stripped = Quote.composed(text.strip());
-        if (stripped.isEmpty()) {
+        if (text.isBlank()) {
             throw Fault.of("text.empty", example);
         }
-        if (Quote.hides(stripped)) {
-            throw Fault.of("text.hidden", Quote.bare(stripped));
+        if (Quote.hides(text.strip())) {
+            throw Fault.of("text.hidden", Quote.bare(text));
         }
-        int length = stripped.codePointCount(0, stripped.length());
+        if (Visible.nothing(text)) {
+            throw Fault.of("text.unseen", example);
+        }
+        String seen = Visible.of(text);
+        int length = seen.codePointCount(0, seen.length());
         if (length > most) {
-            throw Fault.of("text.long", Quote.bare(stripped), length, most);
+            throw Fault.of("text.long", Quote.bare(seen), length, most);
         }
-        return stripped;
+        return seen;
     }
 
     @Override

@@ -16,8 +16,7 @@ final class ThreadReader {
     static final String EXAMPLE = "- {code: K12, stitches: " + StitchReader.EXAMPLE + "}";
 
     private static final List<String> KEYS = List.of("code", "name", "colour", "symbol", "skein", "strands", "stitches",
-            "share", "used", "over", "lot");
-    private static final int USUAL_STRANDS = 2;
+            "share", "used", "over", "lot", "mix-lots");
 
     /** The most threads taken in one list: ten charts of every colour there is. */
     static final int MOST = 5000;
@@ -29,7 +28,7 @@ final class ThreadReader {
     private static final Form<String> SYMBOL = new TextForm(3, "\"●\"");
     private static final Form<Double> SHARE = PercentText.share();
     private static final Form<String> LOT = new TextForm("7 B");
-    private static final Form<Integer> STRANDS = new WholeText(1, CalledThread.MOST_STRANDS, "2");
+    private static final Form<Boolean> MIX_LOTS = new YesNo();
     private static final Form<Double> SKEINS_USED =
             new NumberText(0, true, 1000, "used.skeins", "1.5");
 
@@ -83,22 +82,23 @@ final class ThreadReader {
         Optional<Colour> colour = fields.value("colour", COLOUR);
         Optional<String> symbol = fields.value("symbol", SYMBOL);
         String putUp = fields.value("skein", skein).orElse(PutUp.COTTON.name());
-        int strands = fields.value("strands", STRANDS).orElse(USUAL_STRANDS);
         Optional<Node> written = fields.node("stitches", StitchReader.EXAMPLE);
         List<StitchCount> stitches = written.isEmpty() ? List.of() : new StitchReader(problems).read(written.get());
+        Strands strands = new StrandsReader(problems).read(fields, written, stitches);
         Optional<Double> share = fields.value("share", SHARE);
         if (share.isPresent()) {
-            shares.add(fields.placeOf("share"), share.get(), strands);
+            shares.add(fields.placeOf("share"), share.get(), strands.in(StitchKind.CROSS));
         }
         Optional<Used> used = used(fields, stitches.stream().anyMatch(one -> one.kind() == StitchKind.OTHER));
         Optional<Integer> over = fields.value("over", ClothReader.OVER);
         Optional<String> lot = fields.value("lot", LOT);
+        boolean mixLots = fields.value("mix-lots", MIX_LOTS).orElse(false);
         if (code.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new CalledThread(recurring.words(code).get(), recurring.words(name), recurring.colour(colour), recurring.words(symbol),
                 putUp, strands, recurring.stitches(stitches), share.isPresent() ? OptionalDouble.of(share.get()) : OptionalDouble.empty(), used,
-                over.isPresent() ? OptionalInt.of(over.get()) : OptionalInt.empty(), recurring.words(lot)));
+                over.isPresent() ? OptionalInt.of(over.get()) : OptionalInt.empty(), recurring.words(lot), mixLots));
     }
 
     private Optional<Used> used(Fields thread, boolean others) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Reads a table of threads into the nodes a list of threads would have been. Columns named like stitch
+ * Reads a table of threads, and makes of its rows the nodes a list of threads would have been. Columns named like stitch
  * kinds become the thread's stitches. One table may serve several pieces: then each row says whose it is.
  */
 final class ThreadTable {
@@ -17,7 +17,7 @@ final class ThreadTable {
     static final String PART = "part";
 
     private static final List<String> PLAIN =
-            List.of("code", "name", "colour", "symbol", "skein", "strands", "share", "over", "lot");
+            List.of("code", "name", "colour", "symbol", "skein", "strands", "share", "over", "lot", "mix-lots");
 
     /**
      * Columns that together make one value.
@@ -44,6 +44,9 @@ final class ThreadTable {
 
     private static final CsvTable.Shape SHAPE = new CsvTable.Shape("threads", headings(), List.of("code"),
             Set.of("share", "other-each", "used-skeins"), "code,name,cross");
+
+    /** The columns that say whose a row is. */
+    private static final Map<String, Form<String>> OWNERS = Map.of(PIECE, new TextForm("fog-bell"), PART, new TextForm("Verse"));
 
     private final Source source;
     private final Problems problems;
@@ -74,6 +77,7 @@ final class ThreadTable {
                 .also("share", "shares", "percent", "percentage")
                 .also("over", "over threads")
                 .also("lot", "lots", "dye lot", "dye lots")
+                .also("mix-lots", "lots mixed", "mix dye lots")
                 .also(PIECE, "pieces", "piece id")
                 .also(PART, "parts")
                 .also("knot", "french knot", "french knots")
@@ -87,31 +91,66 @@ final class ThreadTable {
         return headings;
     }
 
-    /** A mapping for each row below the header that is for the piece, or its part. */
-    List<Node> read(TableRows.Owner owner, TableRows rows) {
-        List<Node> threads = new ArrayList<>();
+    /**
+     * Whose a row is, as far as it says so.
+     *
+     * @param piece its ID
+     * @param part the part's name
+     */
+    record Whose(Optional<String> piece, Optional<String> part) {
+        static final Whose ANYBODY = new Whose(Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * What a table holds.
+     *
+     * @param named whether any row says whose it is
+     * @param pieces whether any row says which piece's it is
+     * @param threads the rows by whose they are, in the order of the first of each
+     */
+    record Rows(boolean named, boolean pieces, Map<Whose, List<Node.Mapping>> threads) {
+        static final Rows NONE = new Rows(false, false, Map.of());
+    }
+
+    /** The rows below the header. */
+    Rows read() {
+        Map<Whose, List<Node.Mapping>> threads = new LinkedHashMap<>();
         List<Node.Mapping> all = new CsvTable(source, SHAPE, problems).read();
         boolean pieces = all.stream().anyMatch(row -> row.entries().containsKey(PIECE));
-        boolean shared = pieces || all.stream().anyMatch(row -> row.entries().containsKey(PART));
+        boolean named = pieces || all.stream().anyMatch(row -> row.entries().containsKey(PART));
         for (Node.Mapping row : all) {
+            Optional<String> piece = owner(row, PIECE);
+            Optional<String> part = owner(row, PART);
             if (pieces && !row.entries().containsKey(PIECE)) {
                 // Taken by each piece that names the table, it would be bought for each.
                 problems.add(row.place(), Fault.of("table.no-piece"));
-            } else if (!shared || rows.isFor(owner, row)) {
-                threads.add(thread(row));
+            } else if (piece.isPresent() == row.entries().containsKey(PIECE) && part.isPresent() == row.entries().containsKey(PART)) {
+                threads.computeIfAbsent(new Whose(piece, part), whose -> new ArrayList<>()).add(row);
             }
         }
-        if (shared && threads.isEmpty()) {
-            problems.add(source.name(), Fault.of(owner.part().isEmpty() ? "table.no-row" : "table.no-row.part", owner.told()));
-        }
-        return threads;
+        return new Rows(named, pieces, threads);
     }
 
-    private Node thread(Node.Mapping row) {
+    private Optional<String> owner(Node.Mapping row, String column) {
+        return Optional.ofNullable(row.entries().get(column))
+                .flatMap(entry -> Fields.scalar(entry.value(), Fields.key(column), OWNERS.get(column), problems));
+    }
+
+    /** Where a row says whose it is. */
+    static Place whoseIsSaid(Node.Mapping row) {
+        return Optional.ofNullable(row.entries().get(PIECE)).or(() -> Optional.ofNullable(row.entries().get(PART)))
+                .map(Node.Entry::key).orElse(row.place());
+    }
+
+    /** The mapping a row would have been in a list of threads. */
+    static Node thread(Node.Mapping row, Problems problems) {
         Map<String, Node.Entry> thread = new LinkedHashMap<>();
         Map<String, Node.Entry> stitches = new LinkedHashMap<>();
         row.entries().forEach((column, entry) -> {
-            if (PLAIN.contains(column)) {
+            if (column.equals("strands")) {
+                Node strands = StrandsReader.ofCell((Node.Scalar) entry.value(), ThreadTable::kind, problems);
+                thread.put(column, new Node.Entry(entry.key(), strands));
+            } else if (PLAIN.contains(column)) {
                 thread.put(column, entry);
             } else if (STITCHES_TOGETHER.stream().anyMatch(together -> together.first().equals(column))) {
                 stitches.put(column, entry);
@@ -119,14 +158,19 @@ final class ThreadTable {
                 stitches.put(column, entry);
             }
         });
-        STITCHES_TOGETHER.forEach(together -> put(together, row, stitches));
-        put(USED, row, thread);
+        STITCHES_TOGETHER.forEach(together -> put(together, row, stitches, problems));
+        put(USED, row, thread, problems);
         putGroup(thread, "stitches", stitches);
         return new Node.Mapping(row.place(), thread);
     }
 
+    /** The kind a word means, as a heading would; else the word, which is then told to be none. */
+    private static String kind(String word) {
+        return StitchReader.KIND_WORDS.stream().filter(kind -> SHAPE.headings().mayMean(word, kind)).findFirst().orElse(word);
+    }
+
     /** Makes one value of two cells. */
-    private void put(Together together, Node.Mapping row, Map<String, Node.Entry> into) {
+    private static void put(Together together, Node.Mapping row, Map<String, Node.Entry> into, Problems problems) {
         Optional<Node.Entry> first = Optional.ofNullable(row.entries().get(together.first()));
         Optional<Node.Entry> second = Optional.ofNullable(row.entries().get(together.second()));
         boolean lone = first.isPresent() != second.isPresent();

@@ -1,7 +1,5 @@
 package kitleaf.command;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
@@ -9,10 +7,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import kitleaf.basket.FormulaGuard;
 import kitleaf.basket.Price;
+import kitleaf.basket.TableWriter;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.Purchase;
@@ -20,11 +19,14 @@ import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.StashShare;
 
-/** Writes the buy list as CSV by RFC 4180: a header, CRLF line ends, quotes where they are needed, and no cell a spreadsheet takes for a formula. */
+/** Writes the buy list as a table for a spreadsheet. */
 final class BuyListCsv {
 
     private static final String NAME = "buy-list.csv";
     private static final int SKEIN_DECIMALS = 3;
+    private static final List<String> COLUMNS = List.of("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost",
+            "currency", "pieces",
+            "ask-for-lot");
 
     private BuyListCsv() { }
 
@@ -36,30 +38,31 @@ final class BuyListCsv {
             return List.of();
         }
         try (Draft draft = out.draft(NAME);
-                Writer writer = new OutputStreamWriter(draft.stream(), StandardCharsets.UTF_8);
-                CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(writer)) {
-            csv.writeRecord("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost", "currency", "pieces");
+                Writer writer = new OutputStreamWriter(draft.stream(), StandardCharsets.UTF_8)) {
+            TableWriter table = new TableWriter(writer, reckoning.basket().language());
+            table.row(COLUMNS);
             for (BuyLine line : list.lines()) {
-                csv.writeRecord(FormulaGuard.guarded(line.putUp().name()), FormulaGuard.guarded(line.code()), FormulaGuard.guarded(line.thread().name().orElse("")),
-                        line.shares().isEmpty() ? "" : number(line.needSkeins().likely()),
-                        line.shares().isEmpty() ? "" : number(line.needSkeins().high()),
-                        number(line.drawnSkeins()), Long.toString(line.buy()), FormulaGuard.guarded(String.join(" ", line.lots())),
-                        line.each().map(price -> price.amount().toPlainString()).orElse(""),
-                        line.cost().map(price -> price.amount().toPlainString()).orElse(""),
-                        line.each().map(Price::currency).orElse(""),
-                        FormulaGuard.guarded(Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" "))));
+                boolean unknown = line.shares().isEmpty();
+                table.row(List.of(line.putUp().name(), line.code(), line.thread().name().orElse(""),
+                        unknown ? "" : number(line.needSkeins().likely(), table), unknown ? "" : number(line.needSkeins().high(), table),
+                        number(line.drawnSkeins(), table), Long.toString(line.buy()), String.join(" ", line.lots()),
+                        amount(line.each(), table), amount(line.cost(), table), line.each().map(Price::currency).orElse(""),
+                        Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" ")),
+                        line.missing().asked().stream().map(one -> one.lot().orElseThrow() + ": " + one.whole()).collect(Collectors.joining("; "))));
             }
             for (Purchase cut : cloth) {
-                csv.writeRecord("", FormulaGuard.guarded(cut.cloth().orElse("")), FormulaGuard.guarded(cut.cut().name()), "", "", "", Integer.toString(cut.number()), "",
-                        cut.cut().price().map(price -> price.amount().toPlainString()).orElse(""),
-                        cut.cost().map(price -> price.amount().toPlainString()).orElse(""),
-                        cut.cut().price().map(Price::currency).orElse(""), "");
+                table.row(List.of("", cut.cloth().orElse(""), cut.cut().name(), "", "", "", Integer.toString(cut.number()), "",
+                        amount(cut.cut().price(), table), amount(cut.cost(), table), cut.cut().price().map(Price::currency).orElse(""), "", ""));
             }
         }
         return List.of(new Printed(out.path(NAME)));
     }
 
-    private static String number(double skeins) {
-        return BigDecimal.valueOf(skeins).setScale(SKEIN_DECIMALS, RoundingMode.HALF_UP).toPlainString();
+    private static String number(double skeins, TableWriter table) {
+        return table.number(BigDecimal.valueOf(skeins).setScale(SKEIN_DECIMALS, RoundingMode.HALF_UP).toPlainString());
+    }
+
+    private static String amount(Optional<Price> price, TableWriter table) {
+        return price.map(known -> table.number(known.amount().toPlainString())).orElse("");
     }
 }

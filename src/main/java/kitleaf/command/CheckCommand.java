@@ -1,9 +1,15 @@
 package kitleaf.command;
 
+import java.io.PrintWriter;
+import java.util.List;
 import kitleaf.basket.Basket;
+import kitleaf.sheet.plain.PlainNotices;
+import kitleaf.sizing.Reckoning;
 
-/** Looks a basket over. */
+/** Looks a basket over: what is wrong in it, and what its sheets will warn of. */
 final class CheckCommand extends Task {
+
+    private static final PlanTime PLAN_TIME = new PlanTime(Double.parseDouble(PlanTime.USUAL));
 
     private final BasketSource source = new BasketSource(this);
 
@@ -15,8 +21,16 @@ final class CheckCommand extends Task {
     public Integer call() throws Failure {
         Basket basket = source.read();
         int pieces = basket.pieces().size();
-        line().getOut().println(pieces == 1 ? voice().say("basket.sound.one", basket.title())
+        PrintWriter out = line().getOut();
+        out.println(pieces == 1 ? voice().say("basket.sound.one", basket.title())
                 : voice().say("basket.sound.many", basket.title(), pieces));
+        Reckoning reckoning = Reckoning.of(basket, PLAN_TIME.steps());
+        List<String> notices = PlainNotices.of(reckoning, reckoning.year(ReckonCommand.usualDay(basket)), voice().language());
+        if (!notices.isEmpty()) {
+            out.println();
+            out.println(voice().say("check.notices"));
+            notices.forEach(notice -> out.println("  " + notice));
+        }
         return Exit.DONE;
     }
 }

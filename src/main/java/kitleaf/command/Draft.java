@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
-/** A file being written beside the one it will replace. */
+/** A file being written beside the one it will replace, with the rights of that from its first byte on. */
 final class Draft implements Closeable {
 
     private final Path file;
@@ -21,6 +21,7 @@ final class Draft implements Closeable {
         this.stream = new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), 1 << 16);
         // For a run that is interrupted; one that is killed is cleaned up after by the next.
         file.toFile().deleteOnExit();
+        Rights.keep(target, file);
     }
 
     Path file() {

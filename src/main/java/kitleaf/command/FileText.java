@@ -1,11 +1,13 @@
 package kitleaf.command;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 
 /** Puts text into a file of hers, whole or not at all. */
@@ -14,28 +16,37 @@ final class FileText {
     private FileText() { }
 
     /**
-     * Puts new bytes in the place of old ones; the file keeps its permissions, and a link stays a link.
+     * Puts new bytes in the place of old ones, if those are still there. The file keeps its rights.
      *
-     * @throws IOException if that cannot be, or if the file no longer holds the old bytes
+     * @param mark this run's mark in the file's folder
+     * @param real the file where it really lies
+     * @return whether they were put there
      */
-    static void replace(Path file, byte[] before, byte[] after) throws IOException {
-        Path real = file.toRealPath();
-        if (!Files.isWritable(real)) {
-            throw new AccessDeniedException(file.toString());
+    static boolean replace(RunMark mark, Path real, byte[] before, byte[] after) throws IOException {
+        if (Files.exists(real) && !Files.isWritable(real)) {
+            throw new AccessDeniedException(real.toString());
         }
-        Path draft = Files.createTempFile(real.getParent(), ".kitleaf-", ".part");
+        // Not named after the file, whose name may be as long as names can be.
+        Path file = mark.draft("text");
         try {
-            Files.write(draft, after);
-            PosixFileAttributeView old = Files.getFileAttributeView(real, PosixFileAttributeView.class);
-            if (old != null) {
-                Files.setPosixFilePermissions(draft, old.readAttributes().permissions());
+            try (Draft draft = new Draft(file, real)) {
+                draft.stream().write(after);
             }
-            if (!Arrays.equals(before, Files.readAllBytes(real))) {
-                throw new InTheWay(file, "write.saved-meanwhile");
+            if (!holds(real, before)) {
+                return false;
             }
-            Files.move(draft, real, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(file, real, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            return true;
         } finally {
-            Files.deleteIfExists(draft);
+            Files.deleteIfExists(file);
+        }
+    }
+
+    private static boolean holds(Path real, byte[] bytes) throws IOException {
+        try (InputStream in = Files.newInputStream(real, LinkOption.NOFOLLOW_LINKS)) {
+            return Arrays.equals(bytes, in.readNBytes(bytes.length + 1));
+        } catch (NoSuchFileException e) {
+            return false;
         }
     }
 }

@@ -2,10 +2,7 @@ package kitleaf.command;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintStream;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -66,6 +63,12 @@ public final class Kitleaf {
     public static void main(String[] arguments) {
         // The JDK's logging takes longer to start than a page to print, and templates have nothing to say by it.
         System.setProperty("org.freemarker.loggerLibrary", "none");
+        // A thread whose memory ends says so, and its trace is nobody's business.
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
+            Voice voice = new Voice(Voice.language(System.getenv()));
+            new Screen(System.err).println(e instanceof OutOfMemoryError ? voice.say("program.memory") : voice.say("program.failed", e.toString()));
+            Runtime.getRuntime().halt(CommandLine.ExitCode.SOFTWARE);
+        });
         System.exit(run(arguments, Terminal.here(), System.getenv(), System.out, System.err));
     }
 
@@ -92,9 +95,8 @@ public final class Kitleaf {
     static int run(String[] arguments, Terminal terminal, Map<String, String> surroundings, PrintStream out, PrintStream err) {
         Voice voice = new Voice(Voice.language(surroundings));
         CommandLine line = line(terminal, voice, arguments.length == 0 ? HELP : arguments[0]);
-        // YAML and paths are UTF-8 wherever they come from; so is what is said about them.
-        line.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
-        line.setErr(new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true));
+        line.setOut(new Screen(out));
+        line.setErr(new Screen(err));
         line.setExecutionExceptionHandler((e, command, parsed) -> explain(e, command, voice));
         line.setParameterExceptionHandler((e, words) -> {
             CommandLine command = e.getCommandLine();
@@ -131,6 +133,8 @@ public final class Kitleaf {
 
     /** The words of the help, read only when it is shown. */
     private static void help(CommandLine line, Voice voice) {
+        // picocli sets it in bold type on a terminal.
+        line.setOut(Screen.exact(line.getOut()));
         line.setResourceBundle(Words.bundle("kitleaf.command.help", voice.language()));
     }
 

@@ -2,6 +2,7 @@ package kitleaf.command;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Writes a sitting into a piece's log. */
 final class LogCommand extends Task {
+
+    /** A file that is saved this often while one entry finds its place is somebody else's to write. */
+    private static final int MOST_TRIES = 20;
 
     private final PositionalParamSpec piece = add(PositionalParamSpec.builder().arity("1..2").required(true).paramLabel("[BASKET] PIECE").descriptionKey("which-piece")
             .hideParamSyntax(true).type(List.class).auxiliaryTypes(String.class));
@@ -38,6 +42,35 @@ final class LogCommand extends Task {
         }
         PieceFile file = PieceArgument.find(piece.getValue());
         LogEntry entry = new LogEntry(on, hours.<Double>getValue(), stitches.<Integer>getValue());
+        LogEdit.Ready ready;
+        try {
+            ready = write(file, entry);
+        } catch (IOException e) {
+            throw OutFolder.couldNotWriteThere(file.file(), e);
+        }
+        tell(ready.piece(), entry);
+        return Exit.DONE;
+    }
+
+    /** Puts the entry into the file; into what is in it by then, if something else saves it meanwhile. */
+    private LogEdit.Ready write(PieceFile file, LogEntry entry) throws Failure, IOException {
+        LogEdit.Ready ready = edit(file, entry);
+        Path folder = ready.file().getParent();
+        Turn turn = Turn.at(folder, Turn.PATIENCE, () -> sayWaiting(folder));
+        try (RunMark mark = RunMark.in(folder)) {
+            for (int tries = 0; tries < MOST_TRIES && folder.equals(ready.file().getParent()); tries++) {
+                if (FileText.replace(mark, ready.file(), ready.before(), ready.after())) {
+                    return ready;
+                }
+                ready = edit(file, entry);
+            }
+        } finally {
+            turn.close();
+        }
+        throw new InTheWay(file.file(), "write.saved-meanwhile");
+    }
+
+    private static LogEdit.Ready edit(PieceFile file, LogEntry entry) throws Failure {
         LogEdit edit = LogEdit.of(file, entry);
         if (edit instanceof LogEdit.Broken broken) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
@@ -48,14 +81,7 @@ final class LogCommand extends Task {
         if (edit instanceof LogEdit.ByHand byHand) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "log.by-hand", file.file().toString(), byHand.entry());
         }
-        LogEdit.Ready ready = (LogEdit.Ready) edit;
-        try {
-            FileText.replace(file.file(), ready.before(), ready.after());
-        } catch (IOException e) {
-            throw OutFolder.couldNotWriteThere(file.file(), e);
-        }
-        tell(ready.piece(), entry);
-        return Exit.DONE;
+        return (LogEdit.Ready) edit;
     }
 
     private static String phrase(LogEdit.Slip slip) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import kitleaf.basket.BasketReader;
+import kitleaf.basket.Fence;
 import kitleaf.basket.PieceFile;
 import kitleaf.basket.Reading;
 import kitleaf.basket.Schemas;
@@ -65,8 +66,7 @@ final class NewCommand extends Task {
         NewText.Answers answers = answers(Optional.empty());
         Path piece;
         try (NewFiles made = new NewFiles()) {
-            made.folder(pieces);
-            piece = create(made, pieces, answers);
+            piece = create(made, pieces, made.folder(pieces, Fence.round(basket)), answers);
             made.file(settings, NewText.basket(voice()));
             List<Path> schemas = schemas(made, basket, Set.of(Schemas.BASKET_FILE, Schemas.PIECE_FILE));
             made.keep();
@@ -89,8 +89,7 @@ final class NewCommand extends Task {
         }
         NewText.Answers answers = answers(Optional.of(title));
         try (NewFiles made = new NewFiles()) {
-            made.folder(pieces);
-            Path file = create(made, pieces, answers);
+            Path file = create(made, pieces, made.folder(pieces, Fence.round(basket)), answers);
             List<Path> schemas = schemas(made, basket, Set.of(Schemas.PIECE_FILE));
             made.keep();
             told("new.wrote-schema", schemas);
@@ -107,8 +106,12 @@ final class NewCommand extends Task {
                 : NewText.Answers.example(given.orElse(voice().say("new.first")));
     }
 
-    /** Writes a piece into its file and gives that. */
-    private Path create(NewFiles made, Path pieces, NewText.Answers answers) throws Failure, IOException {
+    /**
+     * Writes a piece into its file and gives that.
+     *
+     * @param real where the folder of pieces really lies
+     */
+    private Path create(NewFiles made, Path pieces, Path real, NewText.Answers answers) throws Failure, IOException {
         String id = PieceFileName.of(answers.title());
         Path file;
         try {
@@ -129,7 +132,7 @@ final class NewCommand extends Task {
         if (Files.exists(file) || PieceFile.in(basket).stream().anyMatch(piece -> piece.id().equals(taken))) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.piece", taken, shown(basket));
         }
-        made.file(file, NewText.piece(answers, voice()));
+        made.file(real.resolve(file.getFileName()), NewText.piece(answers, voice()));
         return file;
     }
 
@@ -138,11 +141,11 @@ final class NewCommand extends Task {
         Path folder = basket.resolve(Schemas.FOLDER);
         List<Path> written = new ArrayList<>();
         try {
-            made.folder(folder);
+            Path real = made.folder(folder, Fence.round(basket));
             for (Map.Entry<String, String> schema : Schemas.files(voice().language()).entrySet()) {
                 Path file = folder.resolve(schema.getKey());
                 if (names.contains(schema.getKey()) && !Files.exists(file)) {
-                    made.file(file, schema.getValue());
+                    made.file(real.resolve(schema.getKey()), schema.getValue());
                     written.add(file);
                 }
             }

@@ -2,13 +2,13 @@ package kitleaf.command;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import kitleaf.basket.Fence;
 
 /** Files that were not there before, made all or none: unless they are kept, they go again, and the folders made for them. */
 final class NewFiles implements Closeable {
@@ -32,14 +32,44 @@ final class NewFiles implements Closeable {
     }
 
     /**
-     * Writes a file that is not there yet.
+     * Makes a folder of a basket where it is not there yet, and gives where it really lies.
+     *
+     * @throws InTheWay if a link in its place leads out of the basket
+     */
+    Path folder(Path folder, Fence fence) throws IOException {
+        folder(folder);
+        return fence.folder(folder).orElseThrow(() -> new InTheWay(folder, "write.link"));
+    }
+
+    /**
+     * Writes a file that is not there yet, and is never there by half.
      *
      * @throws java.nio.file.FileAlreadyExistsException if it is
      */
     void file(Path file, String text) throws IOException {
-        try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            made.push(file);
-            out.write(text.getBytes(StandardCharsets.UTF_8));
+        try (RunMark mark = RunMark.in(file.toAbsolutePath().getParent())) {
+            Path part = mark.draft("new");
+            try {
+                try (Draft draft = new Draft(part, file)) {
+                    draft.stream().write(text.getBytes(StandardCharsets.UTF_8));
+                }
+                place(part, file);
+                made.push(file);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        }
+    }
+
+    private static void place(Path draft, Path file) throws IOException {
+        try {
+            // Unlike a move, this fails if something has come to lie there even now.
+            Files.createLink(file, draft);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (UnsupportedOperationException | IOException e) {
+            // This disk knows no second names.
+            Files.move(draft, file);
         }
     }
 

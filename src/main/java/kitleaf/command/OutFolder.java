@@ -6,12 +6,18 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import kitleaf.basket.Fence;
 import kitleaf.words.Said;
 
 /**
@@ -22,20 +28,58 @@ final class OutFolder implements Closeable {
 
     private final Path folder;
     private final RunMark mark;
+    private final Consumer<Said> told;
     private final List<Draft> drafts = new ArrayList<>();
-    private final List<Path> stale = new ArrayList<>();
+    private Predicate<String> stale = name -> false;
 
-    private OutFolder(Path folder, RunMark mark) {
+    private OutFolder(Path folder, RunMark mark, Consumer<Said> told) {
         this.folder = folder;
         this.mark = mark;
+        this.told = told;
     }
 
-    static OutFolder open(Path folder) throws IOException {
-        // A link to a folder is a folder too, but not one that can be made.
-        if (!Files.isDirectory(folder)) {
-            Files.createDirectories(folder);
+    /**
+     * Opens a folder, and ends what a killed run began in it.
+     *
+     * @param told what there is to say of that, and of waiting for another run
+     */
+    static OutFolder open(Path folder, Consumer<Said> told) throws IOException {
+        return opened(made(folder), told);
+    }
+
+    /**
+     * Opens a folder of a basket.
+     *
+     * @throws InTheWay if a link in its place leads out of the basket
+     */
+    static OutFolder open(Path folder, Fence fence, Consumer<Said> told) throws IOException {
+        return opened(fence.folder(made(folder)).orElseThrow(() -> new InTheWay(folder, "write.link")), told);
+    }
+
+    private static OutFolder opened(Path folder, Consumer<Said> told) throws IOException {
+        OutFolder out = new OutFolder(folder, RunMark.in(folder), told);
+        if (Files.exists(folder.resolve(Moves.FILE), LinkOption.NOFOLLOW_LINKS)) {
+            // If a run that lives is at it, there is nothing to mend.
+            Optional<Turn> turn = Turn.tried(folder);
+            if (turn.isPresent()) {
+                out.mend(turn.get());
+                turn.get().close();
+            }
         }
-        return new OutFolder(folder, RunMark.in(folder));
+        return out;
+    }
+
+    private void mend(Turn turn) throws IOException {
+        switch (Moves.mend(folder, turn)) {
+            case ALL_IN_PLACE -> told.accept(Said.of("write.mended", folder.toString()));
+            case MIXED -> told.accept(Said.of("write.mixed", folder.toString()));
+            case NOTHING -> { }
+        }
+    }
+
+    private static Path made(Path folder) throws IOException {
+        // A link to a folder is a folder too, but not one that can be made.
+        return Files.isDirectory(folder) ? folder : Files.createDirectories(folder);
     }
 
     Path path(String name) {
@@ -49,35 +93,96 @@ final class OutFolder implements Closeable {
         return draft;
     }
 
-    /** Files of an earlier print that go when the new ones have their places, unless one of those takes theirs. */
-    void clear(List<Path> files) {
-        stale.addAll(files);
+    /** Pictures an earlier run drew that go when the new ones have their places, unless one of those takes theirs. */
+    void clear(Predicate<String> pictures) {
+        stale = stale.or(pictures);
     }
 
-    /** Puts every draft in its place. */
+    /** Puts every draft in its place, while no other run does so here. */
     void replaceAll() throws IOException {
+        Turn turn = Turn.at(folder, Turn.PATIENCE, () -> told.accept(Said.of("write.waiting", folder.toString())));
+        try {
+            mend(turn);
+            replaceInTurn();
+        } finally {
+            turn.close();
+        }
+    }
+
+    private void replaceInTurn() throws IOException {
         for (Draft draft : drafts) {
             if (Files.isDirectory(draft.target())) {
                 throw new InTheWay(draft.target(), "write.folder-in-the-way");
             }
         }
+        Moves moves = moves();
         List<String> replaced = new ArrayList<>();
         for (Draft draft : drafts) {
-            String name = draft.target().getFileName().toString();
+            String name = name(draft);
             try {
-                Files.move(draft.file(), draft.target(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+                moves.put(folder, name);
             } catch (IOException e) {
+                if (replaced.isEmpty()) {
+                    withdraw(moves);
+                }
                 throw replaced.isEmpty() ? new InTheWay(draft.target(), "write.not-replaced", name)
                         : new InTheWay(draft.target(), "write.partly-replaced", name, String.join(", ", replaced));
             }
             replaced.add(name);
         }
-        for (Path old : stale) {
-            if (drafts.stream().noneMatch(draft -> draft.target().equals(old))) {
-                Files.deleteIfExists(old);
+        moves.end(folder);
+        drafts.clear();
+    }
+
+    /**
+     * Makes all ready and writes it down. Drafts are named anew, since those of a run that is interrupted are taken away as it ends, and what is
+     * written down to be moved must not be.
+     */
+    private Moves moves() throws IOException {
+        OwnPictures old = OwnPictures.in(folder);
+        OwnPictures own = old.without(stale);
+        List<String> put = new ArrayList<>();
+        for (Draft draft : drafts) {
+            put.add(name(draft));
+            if (SheetPictures.are(name(draft))) {
+                own.add(name(draft), draft.file());
             }
         }
-        drafts.clear();
+        List<String> take = old.of(stale.and(name -> !put.contains(name)));
+        Moves moves = new Moves(mark.run(), own.none() ? put : Stream.concat(put.stream(), Stream.of(OwnPictures.FILE)).toList(), take);
+        try {
+            for (Draft draft : drafts) {
+                ready(draft, moves);
+            }
+            if (!own.none()) {
+                Files.writeString(moves.ready(folder, OwnPictures.FILE), own.text());
+            }
+            moves.write(folder, mark);
+        } catch (IOException e) {
+            withdraw(moves);
+            throw e;
+        }
+        return moves;
+    }
+
+    private void ready(Draft draft, Moves moves) throws InTheWay {
+        try {
+            Files.move(draft.file(), moves.ready(folder, name(draft)), StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            throw new InTheWay(draft.target(), "write.not-replaced", name(draft));
+        }
+    }
+
+    /** Takes away what lay ready. */
+    private void withdraw(Moves moves) throws IOException {
+        Moves.forget(folder);
+        for (String name : moves.put()) {
+            Files.deleteIfExists(moves.ready(folder, name));
+        }
+    }
+
+    private static String name(Draft draft) {
+        return draft.target().getFileName().toString();
     }
 
     /** Takes away drafts that found no place. */

@@ -31,11 +31,11 @@ final class Pipeline {
         Basket basket = job.source().read();
         job.clock().mark("read");
         job.progress().step("progress.reckoning");
-        Reckoning reckoning = Reckoning.of(basket, job.planTime());
+        Reckoning reckoning = Reckoning.of(basket, job.planTime().steps());
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         List<SheetKind> kinds = job.kinds(basket);
-        try (OutFolder out = OutFolder.open(job.out());
+        try (OutFolder out = OutFolder.open(job.out(), job.progress()::tell);
                 SheetsAhead sheets = SheetsAhead.of(job, reckoning, ahead.templates().in(basket.language()), kinds)) {
             // There is nothing to press yet, and templates are still being read.
             Typefaces.read();
@@ -46,7 +46,7 @@ final class Pipeline {
                 if (begun.sheet().pages() > 0) {
                     printed.addAll(press(begun, basket, ahead.templates(), out, PlanNotes.of(kind, kinds, reckoning)));
                 }
-                out.clear(SheetPictures.lyingIn(job.out(), kind));
+                out.clear(SheetPictures.of(kind));
                 job.clock().mark("press");
             }
             if (job.kinds().contains(SheetKind.BUY_LIST)) {

@@ -13,7 +13,7 @@ final class PlanNotes {
     private PlanNotes() { }
 
     /**
-     * Whether time was up; nothing for sheets without a plan, and told once.
+     * Whether the search was ended; nothing for sheets without a plan, and told once.
      *
      * @param kinds all sheets that are printed
      */

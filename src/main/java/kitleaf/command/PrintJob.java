@@ -20,7 +20,6 @@ import kitleaf.sheet.page.TextRuler;
 import kitleaf.sheet.page.TypeScale;
 import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
-import kitleaf.sizing.plan.Stopwatch;
 
 /**
  * What is to be printed, from what, on what and to where.
@@ -41,7 +40,7 @@ import kitleaf.sizing.plan.Stopwatch;
  * @param clock where the time goes
  */
 record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf,
-                Stopwatch planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
+                PlanTime planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
                 Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
@@ -91,7 +90,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
             @Override
             public int codeModules(String text) {
-                return QrSize.modules(text, 'M');
+                return QrSize.modules(text, 'M').orElse(Integer.MAX_VALUE);
             }
 
             @Override

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import kitleaf.press.PressReport;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Said;
+import kitleaf.words.Shown;
 
 /**
  * A file that was written, or several that belong together.
@@ -33,7 +34,7 @@ record Printed(Path file, Optional<PressReport> report, Optional<Path> last, Lis
 
     /** Where it lies and how much it is. */
     String told(Voice voice) {
-        String files = last.map(end -> voice.say("print.files", file.toString(), end.getFileName().toString())).orElse(file.toString());
+        String files = last.map(end -> voice.say("print.files", file.toString(), end.getFileName().toString())).orElse(Shown.inOneLine(file.toString()));
         return report.map(pressed -> pressed.pages() == 1 ? voice.say("print.pages.one", files)
                 : voice.say("print.pages.many", files, pressed.pages())).orElse(files);
     }

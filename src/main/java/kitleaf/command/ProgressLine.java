@@ -5,6 +5,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntConsumer;
+import kitleaf.words.Said;
 
 /** One line that says what long work is at; silent when nobody watches, and in a run too short to be read about. */
 final class ProgressLine {
@@ -19,11 +20,16 @@ final class ProgressLine {
     private String shown = "";
 
     ProgressLine(PrintWriter out, boolean watched, Voice voice) {
-        this.out = out;
-        this.voice = voice;
         // Shown by a clock rather than by the work, which may be long over one thing.
-        this.clock = watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null;
-        if (watched) {
+        this(out, watched ? Executors.newSingleThreadScheduledExecutor(ProgressLine::daemon) : null, voice);
+    }
+
+    /** @param clock what shows the line from time to time; null where nobody watches */
+    ProgressLine(PrintWriter out, ScheduledExecutorService clock, Voice voice) {
+        this.out = Screen.exact(out);
+        this.voice = voice;
+        this.clock = clock;
+        if (clock != null) {
             clock.scheduleWithFixedDelay(this::show, SHOW_FROM_MILLIS, SHOW_EVERY_MILLIS, TimeUnit.MILLISECONDS);
         }
     }
@@ -51,7 +57,13 @@ final class ProgressLine {
         return page -> step("progress.pictures", sheet, page, pages);
     }
 
-    private synchronized void show() {
+    /** Says something that stays, whether anybody watches or not. */
+    synchronized void tell(Said said) {
+        wipe();
+        out.println(voice.say(said));
+    }
+
+    synchronized void show() {
         if (!now.equals(shown)) {
             out.print("\r" + now + " ".repeat(Math.max(0, shown.length() - now.length())));
             out.flush();
@@ -64,11 +76,15 @@ final class ProgressLine {
         if (clock != null) {
             clock.shutdownNow();
         }
+        wipe();
+        now = "";
+    }
+
+    private void wipe() {
         if (!shown.isEmpty()) {
             out.print("\r" + " ".repeat(shown.length()) + "\r");
             out.flush();
         }
-        now = "";
         shown = "";
     }
 }

@@ -2,6 +2,7 @@ package kitleaf.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitleaf.basket.Basket;
@@ -30,25 +31,25 @@ final class ReckonCommand extends Task {
             progress.step("progress.reading", source.basket().toString());
             Basket basket = source.read();
             progress.step("progress.reckoning");
-            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue());
-            year = reckoning.year(day(basket));
+            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue().steps());
+            year = reckoning.year(Optional.<LocalDate>ofNullable(asOf.getValue()).orElseGet(() -> usualDay(basket)));
         } finally {
             progress.clear();
         }
-        PrintWriter out = line().getOut();
+        // Half an answer looks like a whole one to the program that reads it: nothing is said before all of it is known.
+        StringWriter whole = new StringWriter();
+        PrintWriter text = Screen.onto(whole);
         if (given(json)) {
-            ReckonJson.write(reckoning, year, out);
+            ReckonJson.write(reckoning, year, text);
         } else {
-            ReckonTable.write(reckoning, year, voice(), out);
+            ReckonTable.write(reckoning, year, voice(), text);
         }
+        line().getOut().print(whole);
         return Exit.DONE;
     }
 
-    private LocalDate day(Basket basket) {
-        LocalDate asked = asOf.getValue();
-        if (asked != null) {
-            return asked;
-        }
+    /** The day a year is looked at from where none is asked for: the latest in the data. */
+    static LocalDate usualDay(Basket basket) {
         // Without goals any day will do, since nothing is looked at.
         return basket.latest().orElseGet(() -> basket.goals().map(goals -> LocalDate.of(goals.year(), 1, 1)).orElse(LocalDate.EPOCH));
     }

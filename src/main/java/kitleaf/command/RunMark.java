@@ -56,6 +56,11 @@ final class RunMark implements Closeable {
         return folder.resolve(".kitleaf-" + run + "-" + name + ".part");
     }
 
+    /** By which this run's drafts are known. */
+    String run() {
+        return run;
+    }
+
     private static RunMark set(Path folder) throws IOException {
         while (true) {
             String run = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());

@@ -9,7 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.BasketReader;
+import kitleaf.basket.Fence;
 import kitleaf.basket.Schemas;
+import kitleaf.words.Shown;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -32,7 +34,7 @@ final class SchemaCommand extends Task {
         Optional.<Locale>ofNullable(language.getValue()).or(() -> BasketReader.language(basket)).ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
-        try (OutFolder out = OutFolder.open(schemas)) {
+        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket), said -> line().getErr().println(voice().say(said)))) {
             Map<String, String> files = Schemas.files(voice().language());
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {
@@ -40,7 +42,7 @@ final class SchemaCommand extends Task {
                 }
             }
             out.replaceAll();
-            files.keySet().forEach(name -> told.println(out.path(name)));
+            files.keySet().forEach(name -> told.println(Shown.inOneLine(schemas.resolve(name).toString())));
         } catch (IOException e) {
             throw OutFolder.noRoomForSchemas(schemas, e);
         }

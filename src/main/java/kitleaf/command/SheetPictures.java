@@ -1,20 +1,21 @@
 package kitleaf.command;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import kitleaf.press.PagePictures;
 import kitleaf.sheet.page.SheetKind;
 
 /** Knows the pictures of a sheet: {@code cut-sheets-01.png} and so on, with as many figures as the last one needs. */
 final class SheetPictures {
+
+    private static final String ENDING = ".png";
 
     private SheetPictures() { }
 
@@ -31,16 +32,16 @@ final class SheetPictures {
 
     private static String name(SheetKind kind, int page, int pages) {
         int figures = Math.max(2, Integer.toString(pages).length());
-        return kind.id() + "-" + String.format(Locale.ROOT, "%0" + figures + "d", page) + ".png";
+        return kind.id() + "-" + String.format(Locale.ROOT, "%0" + figures + "d", page) + ENDING;
     }
 
-    /** The pictures of a sheet that lie in a folder. */
-    static List<Path> lyingIn(Path folder, SheetKind kind) throws IOException {
-        Pattern name = Pattern.compile(Pattern.quote(kind.id()) + "-[0-9]{2,9}\\.png");
-        List<Path> pictures = new ArrayList<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, file -> name.matcher(file.getFileName().toString()).matches())) {
-            files.forEach(pictures::add);
-        }
-        return pictures;
+    /** Names that pictures of a sheet have. */
+    static Predicate<String> of(SheetKind kind) {
+        return Pattern.compile(Pattern.quote(kind.id()) + "-[0-9]{2,9}\\.png").asMatchPredicate();
+    }
+
+    /** Whether a file that Kitleaf writes is a picture. */
+    static boolean are(String name) {
+        return name.endsWith(ENDING);
     }
 }

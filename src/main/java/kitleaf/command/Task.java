@@ -1,5 +1,6 @@
 package kitleaf.command;
 
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -57,6 +58,11 @@ abstract class Task implements Callable<Integer> {
     /** Where it writes. */
     final CommandLine line() {
         return spec.commandLine();
+    }
+
+    /** Says why nothing happens for a while. */
+    final void sayWaiting(Path folder) {
+        line().getErr().println(voice().say("write.waiting", folder.toString()));
     }
 
     final Terminal terminal() {

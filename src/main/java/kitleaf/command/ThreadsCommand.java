@@ -1,6 +1,8 @@
 package kitleaf.command;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import kitleaf.basket.Basket;
 import kitleaf.basket.ThreadsCsv;
 
 /** Gives the threads of a basket as a table. */
@@ -14,7 +16,10 @@ final class ThreadsCommand extends Task {
 
     @Override
     public Integer call() throws Failure, IOException {
-        ThreadsCsv.write(source.read().pieces(), line().getOut());
+        Basket basket = source.read();
+        StringWriter whole = new StringWriter();
+        ThreadsCsv.write(basket.pieces(), basket.language(), whole);
+        Screen.exact(line().getOut()).append(whole.getBuffer());
         return Exit.DONE;
     }
 }

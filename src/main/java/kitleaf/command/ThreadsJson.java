@@ -5,10 +5,13 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import kitleaf.basket.Price;
+import kitleaf.basket.StitchKind;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.Estimate;
+import kitleaf.sizing.thread.Missing;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadNeed;
@@ -52,8 +55,16 @@ final class ThreadsJson {
         if (need.part().isPresent()) {
             json.writeStringField("part", need.part().get().title());
         }
-        json.writeNumberField("strands", need.thread().strands());
+        json.writeNumberField("strands", need.thread().strands().usual());
         json.writeNumberField("needle", need.needle());
+        if (need.thread().strands().differ()) {
+            write("strands-by-kind", need.thread().kinds(), need.thread().strands()::in, json);
+            write("needle-by-kind", need.thread().kinds(), need::needle, json);
+        }
+        if (need.thread().lot().isPresent()) {
+            json.writeStringField("lot", need.thread().lot().get());
+            json.writeBooleanField("mix-lots", need.thread().mixLots());
+        }
         if (need instanceof ThreadNeed.Known known) {
             json.writeNumberField("stitches", known.stitches());
             json.writeStringField("from", known.pathMm().isPresent() ? "path" : "used");
@@ -79,6 +90,7 @@ final class ThreadsJson {
             json.writeNumberField("from-stash", line.drawnSkeins());
             json.writeNumberField("missing", line.missingSkeins());
             json.writeNumberField("buy", line.buy());
+            write(line.missing(), json);
             json.writeStringField("edge", word(line.edge()));
             write(line.cost(), json);
             json.writeArrayFieldStart("pieces");
@@ -109,6 +121,7 @@ final class ThreadsJson {
         json.writeStringField("piece", share.piece());
         json.writeNumberField("wanted", share.wantedSkeins());
         json.writeNumberField("missing", share.toBuySkeins());
+        write(share.missing(), json);
         json.writeArrayFieldStart("from-stash");
         for (StashShare.Drawn drawn : share.drawn()) {
             json.writeStartObject();
@@ -120,6 +133,31 @@ final class ThreadsJson {
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private static void write(String name, List<StitchKind> kinds, ToIntFunction<StitchKind> number, JsonGenerator json)
+            throws IOException {
+        json.writeObjectFieldStart(name);
+        for (StitchKind kind : kinds) {
+            json.writeNumberField(kind.word(), number.applyAsInt(kind));
+        }
+        json.writeEndObject();
+    }
+
+    /** What has to be asked for by its lot; nothing where any lot will do. */
+    private static void write(Missing missing, JsonGenerator json) throws IOException {
+        if (missing.asked().isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("ask-for-lots");
+        for (Missing.OfLot one : missing.asked()) {
+            json.writeStartObject();
+            json.writeStringField("lot", one.lot().orElseThrow());
+            json.writeNumberField("missing", one.skeins());
+            json.writeNumberField("buy", one.whole());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void write(String name, Estimate skeins, JsonGenerator json) throws IOException {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Said;
+import kitleaf.words.Shown;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -44,7 +45,7 @@ final class Usage {
 
     /** What is wrong with the arguments. */
     static String wrong(ParameterException e, Voice voice) {
-        String sentence = String.valueOf(e.getMessage());
+        String sentence = Shown.inOneLine(String.valueOf(e.getMessage()));
         if (e.getCause() instanceof Unreadable unreadable) {
             Matcher option = Pattern.compile("Invalid value for option (.+): " + Pattern.quote(unreadable.getMessage())).matcher(sentence);
             return option.matches() ? voice.say("usage.option", plain(option.group(1).replaceFirst(" \\(.+\\)$", "")), unreadable.told(voice))

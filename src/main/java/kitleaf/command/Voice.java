@@ -51,7 +51,7 @@ final class Voice {
 
     String say(Said said) {
         if (words == null) {
-            words = new Words("kitleaf.command.messages", language);
+            words = Words.spoken("kitleaf.command.messages", language);
         }
         return words.say(said);
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import kitleaf.sheet.plain.PlainChanges;
+import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
 import kitleaf.words.Said;
 
@@ -56,6 +57,7 @@ final class WatchCommand extends PrintCommand {
                 throw failure;
             }
             tell(failure);
+            endIfStuck();
         }
         Optional<String> saved = watch.next(() -> stopped);
         while (saved.isPresent()) {
@@ -72,6 +74,7 @@ final class WatchCommand extends PrintCommand {
             } catch (Failure failure) {
                 say(Said.of("watch.problems", saved.get()));
                 tell(failure);
+                endIfStuck();
             }
             saved = watch.next(() -> stopped);
         }
@@ -93,6 +96,17 @@ final class WatchCommand extends PrintCommand {
     private static Said sheets(List<Printed> printed) {
         long sheets = printed.stream().filter(sheet -> sheet.report().isPresent()).count();
         return sheets == 1 ? Said.of("watch.sheets.one") : Said.of("watch.sheets.many", sheets);
+    }
+
+    /** A template that goes on after it was given up would take its share of the machine as long as somebody watches. */
+    private static void endIfStuck() throws Failure {
+        try {
+            if (!Templates.allEnded()) {
+                throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "watch.stuck");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void tell(Failure failure) {

@@ -4,7 +4,7 @@ import java.util.Locale;
 import kitleaf.words.Said;
 
 /** An attribute's value that cannot be read; {@link Element} adds the element and the place. */
-final class BadValue extends Exception {
+class BadValue extends Exception {
 
     private static final long serialVersionUID = 1L;
 

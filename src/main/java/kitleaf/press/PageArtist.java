@@ -10,6 +10,9 @@ final class PageArtist {
     private static final int MOST_LINES = 1000;
     private static final int MOST_LEVELS = 3;
 
+    /** The most codes on one page; the fullest sheet of the smallest labels has some four hundred. */
+    private static final int MOST_CODES = 1000;
+
     /** The least module that prints well: 4 dots at 300 dpi (the QR code's originator's table). */
     private static final double LEAST_MODULE_MM = 0.33;
 
@@ -34,6 +37,7 @@ final class PageArtist {
     private FlowReader boxed;
     /** The text of the code that is open, or null. */
     private StringBuilder code;
+    private int codes;
 
     PageArtist(int page, Element element, Pen pen, Styles styles, Compositor compositor, Warnings warnings)
             throws MarkupException {
@@ -241,6 +245,10 @@ final class PageArtist {
     private void code(Element element, Scope scope) throws MarkupException {
         String written = code.toString();
         code = null;
+        codes++;
+        if (codes > MOST_CODES) {
+            throw element.fault("code.many", MOST_CODES);
+        }
         double x = element.number("x");
         double y = element.number("y");
         double side = element.neededLength("size");

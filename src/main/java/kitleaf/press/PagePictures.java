@@ -10,6 +10,7 @@ import java.util.logging.Logger;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
@@ -22,6 +23,11 @@ public final class PagePictures {
 
     /** Dots to the inch: 1240 across A4, which a phone shows sharp and a message carries. */
     public static final int DPI = 150;
+
+    /** The most dots of a picture, in fewer to the inch where the page is larger: A0 is 35 million at {@link #DPI}, and takes 140 MB. */
+    private static final double MOST_DOTS = 36e6;
+
+    private static final double POINTS_PER_INCH = 72;
 
     /** Kept, since a logger nobody holds forgets what it was told. */
     private static final Logger PDFBOX = Logger.getLogger("org.apache.pdfbox");
@@ -53,12 +59,17 @@ public final class PagePictures {
             PDFRenderer renderer = new PDFRenderer(document);
             int pages = document.getNumberOfPages();
             for (int page = 1; page <= pages; page++) {
-                BufferedImage image = renderer.renderImageWithDPI(page - 1, DPI, ImageType.RGB);
+                BufferedImage image = renderer.renderImageWithDPI(page - 1, dpi(document.getPage(page - 1).getMediaBox()), ImageType.RGB);
                 try (OutputStream out = pictures.open(page, pages)) {
                     ImageIO.write(image, "png", out);
                 }
                 onPage.accept(page);
             }
         }
+    }
+
+    private static float dpi(PDRectangle page) {
+        double squareInches = page.getWidth() / POINTS_PER_INCH * (page.getHeight() / POINTS_PER_INCH);
+        return (float) Math.min(DPI, Math.sqrt(MOST_DOTS / squareInches));
     }
 }

@@ -16,6 +16,9 @@ public final class Press {
     /** A PDF page is at most 14,400 points wide and high (ISO 32000-1, annex C.2). */
     private static final double MOST_PAGE_MM = 5080;
 
+    /** The most bytes of marks on one page; the fullest bag tags have a twenty-fifth of it. */
+    private static final int MOST_CONTENT = 8_000_000;
+
     private final PressSettings settings;
     private final MarkupSource source;
     private final PdfSink sink;
@@ -144,7 +147,14 @@ public final class Press {
     private void print(Element root, Element page, Laid.Drawing drawing) throws MarkupException, IOException {
         startPage(root, page);
         drawing.at(0, 0, artist);
+        checkContent(page);
         endPage();
+    }
+
+    private void checkContent(Element element) throws MarkupException {
+        if (forme.content().length() > MOST_CONTENT) {
+            throw element.fault("markup.full", MOST_CONTENT / 1_000_000);
+        }
     }
 
     private void endPage() throws IOException {
@@ -188,7 +198,10 @@ public final class Press {
                 }
             }
             case "page" -> endPage();
-            default -> artist.end(element);
+            default -> {
+                artist.end(element);
+                checkContent(element);
+            }
         }
     }
 

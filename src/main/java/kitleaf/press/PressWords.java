@@ -11,6 +11,6 @@ public final class PressWords {
 
     /** The words of the press, in one language. */
     public static Words in(Locale language) {
-        return new Words("kitleaf.press.messages", language);
+        return Words.spoken("kitleaf.press.messages", language);
     }
 }

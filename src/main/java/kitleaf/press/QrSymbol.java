@@ -49,12 +49,12 @@ final class QrSymbol {
             throw new BadValue("code.no-text");
         }
         if (text.length() > MOST) {
-            throw tooLong(text, least);
+            throw new CodeTooLong(text, least);
         }
         try {
             return new QrSymbol(QrCode.encodeSegments(segments(text), least.ecc(), QrCode.MIN_VERSION, QrCode.MAX_VERSION, mask, true));
         } catch (DataTooLongException e) {
-            throw tooLong(text, least);
+            throw new CodeTooLong(text, least);
         }
     }
 
@@ -111,9 +111,5 @@ final class QrSymbol {
             segments.add(0, QrSegment.makeEci(UTF_8));
         }
         return segments;
-    }
-
-    private static BadValue tooLong(String text, QrLevel level) {
-        return new BadValue(level == QrLevel.L ? "code.long" : "code.long.level", text.codePointCount(0, text.length()), level.name());
     }
 }

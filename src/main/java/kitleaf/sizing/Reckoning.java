@@ -9,7 +9,6 @@ import kitleaf.basket.Units;
 import kitleaf.sizing.cloth.ClothReckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.ClothPlanning;
-import kitleaf.sizing.plan.Stopwatch;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.year.YearReckoning;
 
@@ -30,29 +29,29 @@ public final class Reckoning {
     private List<PieceReckoning> pieces;
     /** Kept once reckoned, like the pieces. */
     private ThreadReckoning threads;
-    private final Stopwatch planTime;
+    private final long planSteps;
     /** Kept once reckoned, like the threads: no other sum takes as long. */
     private ClothPlan clothPlan;
 
-    private Reckoning(Basket basket, double cutStepMm, Stopwatch planTime) {
+    private Reckoning(Basket basket, double cutStepMm, long planSteps) {
         this.basket = Objects.requireNonNull(basket);
         this.cutStepMm = cutStepMm;
-        this.planTime = Objects.requireNonNull(planTime);
+        this.planSteps = planSteps;
     }
 
     /** Reckons a whole basket, however long its cloth plan takes. */
     public static Reckoning of(Basket basket) {
-        return of(basket, Stopwatch.ENDLESS);
+        return of(basket, Long.MAX_VALUE);
     }
 
     /**
      * Reckons a whole basket.
      *
-     * @param planTime how long a cloth plan may be searched for, once it is asked for
+     * @param planSteps how many steps a cloth plan may be searched for, once it is asked for; about a million are done in a second
      */
-    public static Reckoning of(Basket basket, Stopwatch planTime) {
+    public static Reckoning of(Basket basket, long planSteps) {
         double stepMm = basket.cutStepMm().orElse(basket.units() == Units.IN ? STEP_IN_MM : STEP_CM_MM);
-        return new Reckoning(basket, stepMm, planTime);
+        return new Reckoning(basket, stepMm, planSteps);
     }
 
     /** What she wrote. */
@@ -86,7 +85,7 @@ public final class Reckoning {
     /** Which pieces are cut from which cloth, and what to buy. */
     public synchronized ClothPlan clothPlan() {
         if (clothPlan == null) {
-            clothPlan = ClothPlanning.of(basket, pieces(), cutStepMm, planTime);
+            clothPlan = ClothPlanning.of(basket, pieces(), cutStepMm, planSteps);
         }
         return clothPlan;
     }

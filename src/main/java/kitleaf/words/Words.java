@@ -29,6 +29,7 @@ public final class Words {
     private final String bundle;
     private final Locale language;
     private final Properties phrases;
+    private final boolean spoken;
 
     /**
      * The words of a bundle.
@@ -39,9 +40,19 @@ public final class Words {
      * @throws java.util.MissingResourceException when there is no such bundle: a fault in Kitleaf
      */
     public Words(String bundle, Locale language) {
+        this(bundle, language, false);
+    }
+
+    private Words(String bundle, Locale language, boolean spoken) {
         this.bundle = bundle;
         this.language = language;
         this.phrases = once(bundle, language);
+        this.spoken = spoken;
+    }
+
+    /** The words of a bundle for a screen, where what fills a slot is {@link Shown} in one line. */
+    public static Words spoken(String bundle, Locale language) {
+        return new Words(bundle, language, true);
     }
 
     /** The language asked for, with its region. */
@@ -135,7 +146,7 @@ public final class Words {
             int slot = slotAt(phrase, i);
             if (slot >= 0 && slot < slots.size()) {
                 Object filling = slots.get(slot);
-                text.append(filling instanceof Said said ? say(said) : filling);
+                text.append(filling instanceof Said said ? say(said) : spoken ? Shown.inOneLine(String.valueOf(filling)) : filling);
                 i += "{0}".length();
             } else {
                 text.append(phrase.charAt(i));

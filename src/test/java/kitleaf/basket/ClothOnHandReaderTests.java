@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -126,6 +128,19 @@ class ClothOnHandReaderTests {
             """)
     void oneFaultOfAClothIsOneProblem(String keys, String message) {
         assertEquals(told(message), settings("cloth-on-hand:\n- {" + keys.strip() + ",\n   name: A, kind: linen, count: 36}\n").problems());
+    }
+
+    /** A bolt of 20 m with a crease every 10 cm has 200 of them; the first beyond is where to stop. */
+    @Test
+    void twoHundredFlawsAreReadAndOneMoreIsTooMany() {
+        assertEquals(200, read(creased(200)).get(0).flaws().size());
+        assertEquals(told("207:5: these are more than 200 flaws on one cloth; write those that lie near each other as one wide flaw, "
+                + "or each good part between them as a cloth of its own"), settings(creased(201)).problems());
+    }
+
+    private static String creased(int flaws) {
+        return "cloth-on-hand:\n- name: A\n  kind: linen\n  count: 36\n  size: 1 m x 20 m\n  flaws:\n"
+                + IntStream.range(0, flaws).mapToObj(i -> "  - {from-top: " + i + " cm, wide: 1 mm}\n").collect(Collectors.joining());
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,6 +46,71 @@ class HostileBasketTests {
         String wrong = ": this is a link that leads out of the basket; put the file itself inside it";
         assertEquals(List.of("basket.yaml" + wrong, "pieces/q.yaml" + wrong), problems);
         assertFalse(BasketReader.read(folder.resolve("b")).problems().stream().map(Written::english).anyMatch(t -> t.contains("my secret")));
+    }
+
+    @Test
+    void aLinkedFolderOfPiecesIsToldOnceAndNotLookedInto() throws IOException {
+        Path elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
+        Files.writeString(elsewhere.resolve("p.yaml"), Written.PIECE);
+        Files.writeString(elsewhere.resolve("q.txt"), Written.PIECE);
+        Written basket = new Written(folder.resolve("b")).file("basket.yaml", "title: B\n");
+        Files.createSymbolicLink(folder.resolve("b/pieces"), elsewhere);
+        assertEquals(List.of("pieces: this is a link that leads out of the basket; put a folder in its place"), basket.problems());
+    }
+
+    /** What a file outside holds cannot be guessed from what is said of its name. */
+    @Test
+    void hintsAtMisnamedPiecesLookBehindNoLinkThatLeadsOut() throws IOException {
+        Path secret = Files.writeString(folder.resolve("secret"), Written.PIECE);
+        Written basket = new Written(folder.resolve("b")).file("pieces/p.yaml", Written.PIECE).file("drafts/inside", Written.PIECE.replace("Fog bell", "In"));
+        Files.createSymbolicLink(folder.resolve("b/pieces/q.txt"), secret);
+        Files.createSymbolicLink(folder.resolve("b/beside.yaml"), secret);
+        assertEquals(List.of(), basket.problems());
+        Files.createSymbolicLink(folder.resolve("b/pieces/r.txt"), folder.resolve("b/drafts/inside"));
+        assertEquals(List.of("pieces/r.txt: this file's name does not end in .yaml; rename it to r.yaml"), basket.problems());
+    }
+
+    @Test
+    void aPieceNamedByItsFileIsFencedByTheFolderAroundPiecesWithSettingsOrWithout() throws IOException {
+        Path secret = Files.writeString(folder.resolve("secret"), "my secret\n");
+        Files.createDirectories(folder.resolve("b/pieces"));
+        Path link = Files.createSymbolicLink(folder.resolve("b/pieces/q.yaml"), secret);
+        List<String> without = BasketReader.read(link).problems().stream().map(Written::english).toList();
+        assertEquals(List.of(link + ": this is a link that leads out of the basket; put the file itself inside it"), without);
+        Files.writeString(folder.resolve("b/basket.yaml"), "title: B\n");
+        assertEquals(without, BasketReader.read(link).problems().stream().map(Written::english).toList());
+    }
+
+    /** Which documents a file holds is asked before it is read in earnest. */
+    @Test
+    void aFileOutsideIsNotEvenCounted() throws IOException {
+        Path three = Files.writeString(folder.resolve("three.yaml"), (Written.PIECE + "---\n").repeat(3));
+        Files.createDirectories(folder.resolve("b/pieces"));
+        Files.createSymbolicLink(folder.resolve("b/pieces/q.yaml"), three);
+        assertEquals(List.of("q"), PieceFile.in(folder.resolve("b")).stream().map(PieceFile::id).toList());
+        assertEquals(List.of("q"), PieceFile.of(folder.resolve("b/pieces/q.yaml")).stream().map(PieceFile::id).toList());
+    }
+
+    @Test
+    void aFileThatLiesAloneMayBeALinkToWhereverSheKeepsIt() throws IOException {
+        Path kept = Files.createDirectories(folder.resolve("kept")).resolve("p.yaml");
+        Files.writeString(kept, Written.PIECE);
+        Path link = Files.createSymbolicLink(Files.createDirectories(folder.resolve("desk")).resolve("p.yaml"), kept);
+        assertEquals(List.of(), BasketReader.read(link).problems());
+    }
+
+    /** What was looked at is what is opened: a link put in a file's place after that is not followed. */
+    @Test
+    void aLinkTurnedOutOfTheBasketAfterItWasLookedAtIsNotOpened() throws IOException {
+        Path secret = Files.writeString(folder.resolve("secret"), Written.PIECE);
+        Path file = new Written(folder.resolve("b")).file("pieces/p.yaml", Written.PIECE).folder().resolve("pieces/p.yaml");
+        Problems problems = new Problems();
+        Path real = Fence.round(folder.resolve("b")).find(file, problems).orElseThrow();
+        Files.delete(file);
+        Files.createSymbolicLink(file, secret);
+        assertEquals(Optional.empty(), SourceReader.bytes(real, file, problems));
+        assertEquals(1, problems.all().size());
+        assertTrue(SourceReader.table(real, file, problems).isEmpty());
     }
 
     @Test

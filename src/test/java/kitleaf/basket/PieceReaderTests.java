@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -78,15 +79,38 @@ class PieceReaderTests {
     void everyKeyOfAThreadIsRead() {
         List<CalledThread> threads = read(FULL).threads();
         assertEquals(new CalledThread("K12", Optional.of("Ebb grey"), Optional.of(new Colour("#6b7f8c")), Optional.of("●"),
-                "cotton", 1, List.of(
+                "cotton", Strands.of(1), List.of(
                         new StitchCount(StitchKind.CROSS, 2310, Optional.of(StitchCount.Worked.SINGLY), OptionalInt.empty(), OptionalDouble.empty()),
                         StitchCount.of(StitchKind.BACK, 120),
                         new StitchCount(StitchKind.SATIN, 80, Optional.empty(), OptionalInt.of(5), OptionalDouble.empty()),
                         new StitchCount(StitchKind.OTHER, 12, Optional.empty(), OptionalInt.empty(), OptionalDouble.of(30)),
                         StitchCount.of(StitchKind.THREE_QUARTER, 4)),
-                OptionalDouble.of(0.12), Optional.of(new Used(1.5, 3000)), OptionalInt.of(1), Optional.of("7 B")), threads.get(0));
-        assertEquals(new CalledThread("0010", Optional.empty(), Optional.of(new Colour("#aabbcc")), Optional.empty(), "cotton", 2,
-                List.of(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty()), threads.get(1));
+                OptionalDouble.of(0.12), Optional.of(new Used(1.5, 3000)), OptionalInt.of(1), Optional.of("7 B"), false), threads.get(0));
+        assertEquals(new CalledThread("0010", Optional.empty(), Optional.of(new Colour("#aabbcc")), Optional.empty(), "cotton", Strands.of(2),
+                List.of(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(), false), threads.get(1));
+    }
+
+    /** The usual number is what most stitches are worked with: 2310 crosses with two against 120 and 14 with one and three. */
+    @Test
+    void strandsMayBeToldByKind() {
+        String stitches = "stitches: {cross: 2310, back: 120, knot: 14, half: 0}}]\n";
+        Strands each = new Strands(2, Map.of(StitchKind.BACK, 1, StitchKind.KNOT, 3));
+        for (String written : List.of("{cross: 2, back: 1, knot: 3}", "{cross: 2, back: 1, else: 3}", "{else: 2, knot: 3, back: 1}", "{cross: 2, back: 1, knot: 3, half: 4}")) {
+            assertEquals(each, read(Written.PIECE + "threads: [{code: a, strands: " + written + ", " + stitches).threads().get(0).strands(), written);
+        }
+        assertEquals(1, each.in(StitchKind.BACK));
+        assertEquals(2, each.in(StitchKind.CROSS));
+        for (String written : List.of("1", "{else: 1}", "{cross: 1, back: 1, knot: 1}")) {
+            assertEquals(Strands.of(1), read(Written.PIECE + "threads: [{code: a, strands: " + written + ", " + stitches).threads().get(0).strands(), written);
+        }
+        assertEquals(Strands.of(3), read(Written.PIECE + "threads: [{code: a, share: 9%, strands: {cross: 3}}]\n").threads().get(0).strands());
+        assertEquals(Strands.of(2), read(Written.PIECE + "threads: [{code: a}]\n").threads().get(0).strands());
+    }
+
+    @Test
+    void aThreadMayMixLots() {
+        assertTrue(read(Written.PIECE + "threads: [{code: a, lot: 12, mix-lots: yes}]\n").threads().get(0).mixLots());
+        assertFalse(read(Written.PIECE + "threads: [{code: a, lot: 12}]\n").threads().get(0).mixLots());
     }
 
     @Test

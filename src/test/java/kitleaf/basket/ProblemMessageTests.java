@@ -71,6 +71,16 @@ class ProblemMessageTests {
             margin: „3 in“             | 4:9: „3 in“ stands in curly quotes, which are part of the value; write straight ones, "3 in", or none
             threads: [{code: a, symbol: abcd}] | 4:29: "abcd" has 4 characters; write at most 3
             threads: [{code: a, strands: 13}]  | 4:30: 13 is out of range; write 1 to 12
+            threads: [{code: a, strands: [2]}] | 4:30: strands needs one value; write it like 2
+            threads: [{code: a, strands: {cross: 2, back: 1}, stitches: {cross: 9}}] | 4:47: this thread has no "back" among its stitches; take back out, or write how many there are under stitches
+            threads: [{code: a, strands: {cross: 2}, stitches: {cross: 9, back: 9, knot: 0}}] | 4:30: nothing says how many strands "back" is worked with; write back: 1 beside the others, or else: 1 for all that are not named
+            threads: [{code: a, strands: {cros: 2, else: 1}, stitches: {cross: 9}}] | 4:31: "cros" is not a key of strands; did you mean cross?
+            threads: [{code: a, strands: {cros: 2}, stitches: {cross: 9}}] | 4:31: "cros" is not a key of strands; did you mean cross?
+            threads: [{code: a, strands: {cross: 13}, stitches: {cross: 9}}] | 4:38: 13 is out of range; write 1 to 12
+            threads: [{code: a, strands: {cross: 2, back: 1}, stitches: {cros: 9, back: 9}}] | 4:62: "cros" is not a key of stitches; did you mean cross?
+            threads: [{code: a, strands: {cross: 2, back: 1}, stitches: {cross: x, back: 9}}] | 4:69: "x" is not a whole number; write digits only, such as 2310
+            threads: [{code: a, strands: {back: 1, else: 2}, share: 9%}] | 4:37: a thread whose stitches are not counted is taken as crosses, not as "back"; write cross, or how many there are of each kind under stitches
+            threads: [{code: a, mix-lots: often}] | 4:31: "often" is neither yes nor no; write yes or no
             threads: [{code: a, share: 12}]    | 4:28: "12" has no % sign; write 12%
             threads: [{code: a, over: 5}]      | 4:27: 5 is out of range; write 1 to 4
             threads: [{code: a, used: {skeins: 0, stitches: 1}}] | 4:36: 0 is not a number of skeins used; write more than 0, up to 1000

@@ -51,15 +51,20 @@ class SchemaAgreementTests {
             piece.maybe("designer", text());
             // Readers also see what cannot be together, such as more crosses than squares; a schema does not.
             piece.put("stitches", 100 + random.nextInt(900) + pick(" x ", "x", " X ", " × ", " by ") + (100 + random.nextInt(900)));
-            piece.put("cloth", cloth());
+            String cloth = cloth();
+            piece.put("cloth", cloth);
             piece.maybe("margin", pick(length(200), flow(Map.of("top", length(200), "left", length(200), "bottom", length(200)))));
             piece.maybe("finish", pick("framed", "hooped", "bell-pull", "needle-case", "bag"));
             piece.maybe("threads", pick(threads(), "t.csv", "Threads.CSV", "[]"));
             piece.maybe("parts", "[{part: " + text() + ", over: 1, stitches: 12 x 8, threads: " + threads() + "}]");
             piece.maybe("coverage", pick(percent(), whole(6000, 90000)));
-            piece.maybe("progress", pick(percent(), whole(0, 9000), "{started: 2026-02-14, done: " + percent() + ", log: [{on: "
+            String progress = pick(percent(), whole(0, 9000), "{started: 2026-02-14, done: " + percent() + ", log: [{on: "
                     + pick("2026-12-31", "\"2026-02-28\"", "2027-06-30") + ", hours: " + pick("2.5", "3", ".5", "24", "\"1.25\"") + ", stitches: "
-                    + whole(0, 500) + "}]}"));
+                    + whole(0, 500) + "}]}");
+            // Nor does a schema see that a begun piece cannot be uncut.
+            if (!cloth.matches("(?i).*\\bcut: \\W?(no|false)\\b.*")) {
+                piece.maybe("progress", progress);
+            }
             piece.maybe("goal", "{must: " + yesNo() + ", by: 2028-02-29, weight: " + whole(1, 9) + "}");
             return piece.block();
         }
@@ -94,13 +99,14 @@ class SchemaAgreementTests {
                 thread.maybe("colour", pick("\"#6b7f8c\"", "'#ABC'", "\"#D8B25c\""));
                 thread.maybe("symbol", pick("\"●\"", "x", "7", "\"#\"", "'\"'"));
                 thread.maybe("skein", "cotton");
-                thread.maybe("strands", whole(1, 12));
+                thread.maybe("strands", pick(whole(1, 12), "{else: " + whole(1, 12) + "}"));
                 thread.maybe("stitches", "{cross: " + pick(whole(0, 900), "{count: 9, worked: rows}") + ", satin: " + pick("8", "{count: 80, span: 5}")
                         + ", other: {count: 12, each: " + length(300) + "}, three-quarter: 3}");
                 thread.maybe("share", percent(16));
                 thread.maybe("used", "{skeins: " + pick("1.5", "2", "0.25") + ", stitches: 3000}");
                 thread.maybe("over", whole(1, 2));
                 thread.maybe("lot", text());
+                thread.maybe("mix-lots", yesNo());
                 threads.add(thread.flow());
             }
             return "[" + String.join(", ", threads) + "]";

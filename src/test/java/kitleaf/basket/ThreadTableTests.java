@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -44,15 +45,15 @@ class ThreadTableTests {
                 K13,,,,,,,,,,,,,,,,,,,
                 """.replace("\n", "\r\n")).piece(Written.PIECE + "threads: t.csv\n").threads();
         assertEquals(List.of(new CalledThread("K12", Optional.of("Ebb, \"pale\" grey"), Optional.of(new Colour("#6b7f8c")),
-                Optional.of("●"), "cotton", 1, List.of(
+                Optional.of("●"), "cotton", Strands.of(1), List.of(
                         StitchCount.of(StitchKind.CROSS, 1), StitchCount.of(StitchKind.HALF, 2), StitchCount.of(StitchKind.TENT, 3),
                         StitchCount.of(StitchKind.QUARTER, 4), StitchCount.of(StitchKind.THREE_QUARTER, 5),
                         StitchCount.of(StitchKind.BACK, 6), StitchCount.of(StitchKind.DOUBLE_RUNNING, 7),
                         StitchCount.of(StitchKind.SATIN, 8), StitchCount.of(StitchKind.KNOT, 9),
                         new StitchCount(StitchKind.OTHER, 10, Optional.empty(), OptionalInt.empty(), OptionalDouble.of(30))),
-                OptionalDouble.of(0.12), Optional.empty(), OptionalInt.of(1), Optional.of("7 B")),
-                new CalledThread("K13", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", 2, List.of(),
-                        OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty())), threads);
+                OptionalDouble.of(0.12), Optional.empty(), OptionalInt.of(1), Optional.of("7 B"), false),
+                new CalledThread("K13", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", Strands.of(2), List.of(),
+                        OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(), false)), threads);
     }
 
     @ParameterizedTest
@@ -73,8 +74,8 @@ class ThreadTableTests {
     void aTableIsReadHoweverASpreadsheetWritesIt(String header, String row) {
         for (String end : List.of("\n", "\r\n", "\r")) {
             String table = (header + end + row + end + (header.contains(";") ? ";;" : header.contains("~") ? "~~" : ",,") + end + end).replace('~', '\t');
-            assertEquals(List.of(new CalledThread("K1", Optional.of("Hawser"), Optional.empty(), Optional.empty(), "cotton", 2,
-                    List.of(StitchCount.of(StitchKind.CROSS, 5)), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty())),
+            assertEquals(List.of(new CalledThread("K1", Optional.of("Hawser"), Optional.empty(), Optional.empty(), "cotton", Strands.of(2),
+                    List.of(StitchCount.of(StitchKind.CROSS, 5)), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(), false)),
                     written.file("pieces/t.csv", table).piece(Written.PIECE + "threads: t.csv\n").threads(), table);
         }
     }
@@ -85,7 +86,7 @@ class ThreadTableTests {
                 + "quarter stitches;Three quarter;Backstitches;Double Running Stitch;satin;French knots;Other stitches;each;Cross worked;Satin_span;"
                 + "used skeins;Used stitches";
         String row = "K12;Ebb;#6b7f8c;●;cotton;1;12,5 %;1;7 B;1;2;3;4;5;6;7;8;9;10;3,5 cm;singly;6;1,25;3000";
-        assertEquals(List.of(new CalledThread("K12", Optional.of("Ebb"), Optional.of(new Colour("#6b7f8c")), Optional.of("●"), "cotton", 1, List.of(
+        assertEquals(List.of(new CalledThread("K12", Optional.of("Ebb"), Optional.of(new Colour("#6b7f8c")), Optional.of("●"), "cotton", Strands.of(1), List.of(
                         new StitchCount(StitchKind.CROSS, 1, Optional.of(StitchCount.Worked.SINGLY), OptionalInt.empty(), OptionalDouble.empty()),
                         StitchCount.of(StitchKind.HALF, 2), StitchCount.of(StitchKind.TENT, 3),
                         StitchCount.of(StitchKind.QUARTER, 4), StitchCount.of(StitchKind.THREE_QUARTER, 5),
@@ -93,8 +94,37 @@ class ThreadTableTests {
                         new StitchCount(StitchKind.SATIN, 8, Optional.empty(), OptionalInt.of(6), OptionalDouble.empty()),
                         StitchCount.of(StitchKind.KNOT, 9),
                         new StitchCount(StitchKind.OTHER, 10, Optional.empty(), OptionalInt.empty(), OptionalDouble.of(35))),
-                OptionalDouble.of(0.125), Optional.of(new Used(1.25, 3000)), OptionalInt.of(1), Optional.of("7 B"))),
+                OptionalDouble.of(0.125), Optional.of(new Used(1.25, 3000)), OptionalInt.of(1), Optional.of("7 B"), false)),
                 written.file("pieces/t.csv", header + "\n" + row + "\n").piece(Written.PIECE + "threads: t.csv\n").threads());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            code,cross,back,strands | K1,2310,120,"cross 2, back 1"
+            code,cross,back,strands | K1,2310,120,cross 2; back 1
+            code;cross;back;strands | K1;2310;120;cross 2, back 1
+            code,cross,back,strands | K1,2310,120,"Cross stitches: 2, Backstitch = 1"
+            code,cross,back,strands | K1,2310,120,"back 1, else 2"
+            """)
+    void strandsByKindStandInOneCell(String header, String row) {
+        assertEquals(new Strands(2, Map.of(StitchKind.BACK, 1)), written.file("pieces/t.csv", header + "\n" + row + "\n")
+                .piece(Written.PIECE + "threads: t.csv\n").threads().get(0).strands());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            cross two    | "cross two" is not a kind of stitch with its strands; write 2 for all stitches, or each kind with its own, such as cross 2, back 1
+            cross 2      | nothing says how many strands "back" is worked with; write back: 1 beside the others, or else: 1 for all that are not named
+            cros 2; back 1 | "cros" is not a key of strands; did you mean cross?
+            cross 2; back 1; Cross 3 | "cross" stands twice here; keep one of the two
+            cross 2; back 1; knot 1 | this thread has no "knot" among its stitches; take knot out, or write how many there are under stitches
+            cross 2; back 13 | 13 is out of range; write 1 to 12
+            2.5          | "2.5" is not a whole number; write digits only, such as 2
+            """)
+    void aCellOfStrandsThatSaysNothingIsToldAtItsPlace(String cell, String problem) {
+        written.file("pieces/p.yaml", Written.PIECE + "threads: t.csv\n");
+        assertEquals(List.of("pieces/t.csv:2:12: " + problem),
+                written.file("pieces/t.csv", "code,cross,back,strands\nK1,2310,12," + cell + "\n").problems());
     }
 
     /** The bytes are from the encodings' own tables: é is E9 in Windows-1252 and U+00E9, € is 80 and U+20AC. */
@@ -169,7 +199,7 @@ class ThreadTableTests {
         written.file("all.csv", "piece,part,code\nbell,,K1\n,,K2\n");
         assertEquals(List.of("all.csv:3:1: this row names no piece, and others do; write the piece's ID in its column piece"), written.problems());
         written.file("all.csv", "part,code\nVerse,K1\n").file("pieces/bell.yaml", Written.PIECE + "threads: all.csv\nparts: [{part: Verse, over: 1, threads: all.csv}]\n");
-        assertEquals(List.of("all.csv: no row of this table is for bell; write its ID in the column piece, and nothing in the column part"), written.problems());
+        assertEquals(List.of("pieces/bell.yaml:4:10: no row of this table is for bell; write its ID in the column piece, and nothing in the column part"), written.problems());
     }
 
     @Test

@@ -10,13 +10,17 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -35,21 +39,31 @@ import org.junit.jupiter.api.io.TempDir;
 class ThreadsCsvTests {
 
     private static String written(List<Piece> pieces) throws IOException {
+        return written(pieces, Locale.ENGLISH);
+    }
+
+    private static String written(List<Piece> pieces, Locale language) throws IOException {
         StringWriter text = new StringWriter();
-        ThreadsCsv.write(pieces, text);
+        ThreadsCsv.write(pieces, language, text);
         return text.toString();
     }
 
     private static List<CSVRecord> records(String table) throws IOException {
-        try (CSVParser parser = CSVFormat.RFC4180.builder().setHeader().get().parse(new StringReader(table))) {
+        return records(table, ',');
+    }
+
+    private static List<CSVRecord> records(String table, char separator) throws IOException {
+        try (CSVParser parser = CSVFormat.RFC4180.builder().setDelimiter(separator).setHeader().get().parse(new StringReader(table))) {
             return parser.getRecords();
         }
     }
 
     private static List<CalledThread> read(String table, TableRows.Owner owner) {
         Problems problems = new Problems();
-        List<CalledThread> threads = new ThreadReader(Settings.UNREAD, new Recurring(), new Shares(), problems)
-                .read(new ThreadTable(new Source(Path.of("t.csv"), table), problems).read(owner, new TableRows()));
+        Path name = Path.of("t.csv");
+        TableRows rows = TableRows.of(name, Optional.of(new Source(name, table)), problems, Settings.UNREAD, new Recurring());
+        List<CalledThread> threads = rows.take(owner).map(TableRows.Taken::threads).orElseGet(List::of);
+        rows.tell(problems);
         assertEquals(List.of(), problems.all().stream().map(Written::english).toList(), table);
         return threads;
     }
@@ -63,7 +77,7 @@ class ThreadsCsvTests {
     /** Kinds in the order of the columns: a table keeps no other. */
     private static CalledThread inOrder(CalledThread t) {
         return new CalledThread(t.code(), t.name(), t.colour(), t.symbol(), t.skein(), t.strands(),
-                t.stitches().stream().sorted(Comparator.comparing(StitchCount::kind)).toList(), t.share(), t.used(), t.over(), t.lot());
+                t.stitches().stream().sorted(Comparator.comparing(StitchCount::kind)).toList(), t.share(), t.used(), t.over(), t.lot(), t.mixLots());
     }
 
     @TempDir
@@ -91,6 +105,16 @@ class ThreadsCsvTests {
     }
 
     @Test
+    void strandsByKindAreWrittenKindByKind() throws IOException {
+        List<StitchCount> stitches = List.of(StitchCount.of(StitchKind.CROSS, 2310), StitchCount.of(StitchKind.HALF, 0), StitchCount.of(StitchKind.BACK, 120));
+        CalledThread thread = new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", new Strands(2, Map.of(StitchKind.BACK, 1)),
+                stitches, OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.of("12"), true);
+        CSVRecord record = records(written(List.of(piece("bell", List.of(thread))))).get(0);
+        assertEquals("cross 2, back 1", record.get("strands"));
+        assertEquals("yes", record.get("mix-lots"));
+    }
+
+    @Test
     void aWholeBasketMayTakeItsThreadsFromTheTableThatCameOutOfIt() throws IOException {
         Basket basket = BasketReader.read(Path.of("examples/harbour")).basket().orElseThrow();
         List<Piece> plain = basket.pieces().stream().filter(piece -> piece.parts().isEmpty() && !piece.threads().isEmpty()).toList();
@@ -106,26 +130,30 @@ class ThreadsCsvTests {
                 again.basket().pieces().stream().map(Piece::threads).toList());
     }
 
+    /** Where decimals follow a comma, cells are parted by semicolons; an independent reader gets the same cells. */
     @Property(tries = 300)
     void whateverTheThreadsTheyComeBackAsTheyWere(@ForAll @Size(min = 1, max = 4)
-            @UniqueElements(by = CodeOf.class) List<@net.jqwik.api.From("threads") CalledThread> threads) throws IOException {
-        String table = written(List.of(piece("bell", threads)));
+            @UniqueElements(by = CodeOf.class) List<@net.jqwik.api.From("threads") CalledThread> threads, @ForAll boolean german) throws IOException {
+        String table = written(List.of(piece("bell", threads)), german ? Locale.GERMAN : Locale.ENGLISH);
         assertEquals(threads, read(table, new TableRows.Owner("bell", Optional.empty())), table);
-        List<CSVRecord> records = records(table);
+        List<CSVRecord> records = records(table, german ? ';' : ',');
         assertEquals(threads.size(), records.size());
         for (int i = 0; i < threads.size(); i++) {
             for (String cell : records.get(i)) {
-                assertFalse(cell.matches("(?s)[=+\\-@\t\r].*"), cell);
+                assertFalse(cell.matches("(?s)(.*[,;\t\r\n])?[ \"]*[=+\\-@＝＋－＠].*"), cell);
             }
-            String code = records.get(i).get("code");
-            assertEquals(threads.get(i).code(), code.matches("'+[=+\\-@＝＋－＠].*") ? code.substring(1) : code);
+            assertEquals(threads.get(i).code(), FormulaGuard.unguarded(records.get(i).get("code")));
+        }
+        for (String other : table.split("[,;\t\r\n]")) {
+            assertFalse(other.matches("[ \"]*[=+\\-@＝＋－＠].*"), "parted at any sign: " + table);
         }
     }
 
-    /** The other way round: an independent hand writes the table, in any of the ways there are. */
+    /** The other way round: an independent hand writes the table, in any of the ways there are. What looks guarded is read as guarded. */
     @Property(tries = 300)
     void whateverHandWritesTheTableItIsRead(@ForAll @Size(min = 1, max = 4) List<@net.jqwik.api.From("words") String> names,
             @ForAll("formats") CSVFormat format) throws IOException {
+        Assume.that(names.stream().noneMatch(name -> name.matches(".*[,;]'.*")));
         StringWriter table = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(table, format)) {
             printer.printRecord("Name", "Code", "Cross stitch");
@@ -163,7 +191,14 @@ class ThreadsCsvTests {
         Arbitrary<OptionalInt> over = Arbitraries.integers().between(1, Cloth.MOST_OVER).optional().map(o -> o.map(OptionalInt::of).orElseGet(OptionalInt::empty));
         Arbitrary<Optional<Colour>> colour = Arbitraries.of(new Colour("#6b7f8c"), new Colour("#000000")).optional();
         return Combinators.combine(words(), maybe, colour, Arbitraries.of("●", "+", "=", "'", ",", "@x").optional(), stitches(), share, used, over)
-                .as((code, name, c, symbol, stitches, s, u, o) -> new CalledThread(code, name, c, symbol, name.orElse("cotton"), 1 + code.length(), stitches, s, u, o, name));
+                .as((code, name, c, symbol, stitches, s, u, o) -> new CalledThread(code, name, c, symbol, name.orElse("cotton"), strands(code, stitches), stitches, s, u, o, name, code.length() > 4));
+    }
+
+    /** One number for all or one for each kind, which with a short code is the same for some. */
+    private static Strands strands(String code, List<StitchCount> stitches) {
+        Map<StitchKind, Integer> kinds = new EnumMap<>(StitchKind.class);
+        stitches.stream().filter(one -> one.count() > 0).forEach(one -> kinds.put(one.kind(), 1 + one.count() % (1 + code.length())));
+        return kinds.isEmpty() ? Strands.of(1 + code.length()) : Strands.of(kinds, stitches);
     }
 
     private static Arbitrary<List<StitchCount>> stitches() {

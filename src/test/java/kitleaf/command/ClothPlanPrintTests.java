@@ -383,12 +383,12 @@ class ClothPlanPrintTests {
                 IntStream.rangeClosed(1, 30).mapToObj(i -> piece("Piece " + i, 40 + 7 * i + " x " + (250 - 6 * i), SEA_MIST, "")).toArray(String[]::new));
         Ran ran = Ran.kitleaf("print", basket, "--only", "cloth-plan", "--plan-seconds", "0", "--out", folder.resolve("out"));
         assertEquals(0, ran.code(), ran.err());
-        assertEquals("warning: cloth-plan.pdf: time was up before the best plan was found or proved; with more --plan-seconds it may be better\n", ran.err());
+        assertEquals("warning: cloth-plan.pdf: the search ended before the best plan was found or proved; with more --plan-seconds it may be better\n", ran.err());
         // Told once, and where the plan is only bought by.
         Ran bought = Ran.kitleaf("print", basket, "--only", "buy-list", "--plan-seconds", "0", "--out", folder.resolve("out"));
         assertEquals(ran.err().replace("cloth-plan.pdf", "buy-list.pdf"), bought.err());
         assertEquals(ran.err(), Ran.kitleaf("print", basket, "--only", "buy-list,cloth-plan", "--plan-seconds", "0", "--out", folder.resolve("out")).err());
-        contains(ReadBack.line(Files.readAllBytes(folder.resolve("out/cloth-plan.pdf")), 0), "Not proved to be the best plan.", "Time was up before the search was done");
+        contains(ReadBack.line(Files.readAllBytes(folder.resolve("out/cloth-plan.pdf")), 0), "Not proved to be the best plan.", "The search ended before it was done");
     }
 
     @Test

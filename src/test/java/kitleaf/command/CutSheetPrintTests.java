@@ -12,6 +12,8 @@ import java.util.List;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
 import kitleaf.ReadBack;
+import kitleaf.TextBoxes;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,6 +36,59 @@ class CutSheetPrintTests {
         double x = letter.x() + up * sin;
         double y = letter.y() - up * cos;
         return new Line2D.Double(x, y, x + letter.width() * cos, y + letter.width() * sin);
+    }
+
+    /**
+     * What is cut is no smaller in one unit than in the other, wherever it stands. By hand: 115 x 168 stitches, 14 to the inch, are
+     * 8 3/14 x 12 in, with 3 in all round up to 14 1/4 x 18 in; these are 361.95 x 457.2 mm, and 27 x 18 3/4 in of cloth to buy 685.8 x
+     * 476.25 mm.
+     * The design is measured: 12 in are 304.8 mm, 8 3/14 in 208.6 mm, to the nearest eighth 8 1/4 in.
+     */
+    @Test
+    void what_is_cut_is_rounded_up_wherever_it_stands() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "cloth-cuts: [{name: fat quarter, size: 27 in x 18 3/4 in}]\n",
+                "piece: Groyne\nstitches: 115 x 168\ncloth: {kind: linen, count: 28, over: 2}\nthreads: [{code: K12}]\n");
+        for (String print : List.of("--units=in", "--units=cm", "--large")) {
+            String sheets = "cut-sheets,kit-lists,bag-tags,buy-list,cloth-plan";
+            Ran ran = Ran.kitleaf("print", basket, "--only", sheets, "--paper", "A3", print, print.equals("--units=cm") ? "--language=de"
+                    : "--language=en", "--out", folder.resolve("out"));
+            assertEquals("", ran.err());
+            String cut = print.equals("--units=cm") ? "36,5 × 46 cm" : "36.2 × 45.8 cm";
+            for (String sheet : sheets.split(",")) {
+                String text = ReadBack.line(Files.readAllBytes(folder.resolve("out/" + sheet + ".pdf")), 0);
+                String wanted = sheet.equals("buy-list") ? cut.contains(",") ? "68,6 × 47,7 cm" : "68.6 × 47.7 cm" : cut;
+                assertTrue(text.contains(wanted), sheet + print + ": " + text);
+                assertTrue(!sheet.equals("cut-sheets") || print.equals("--units=cm") || text.contains("20.9 × 30.5 cm"), text);
+            }
+        }
+        assertTrue(Ran.kitleaf("reckon", basket).out().contains("36.2 x 45.8 cm"), Ran.kitleaf("reckon", basket).out());
+    }
+
+    /**
+     * Bands and bookmarks are ordinary pieces. By hand: on 28 count over two there are 14 stitches to the inch, so 300 x 9 are
+     * 21 3/7 x 9/14 in, with 3 in all round 27 3/7 x 6 9/14 in, up to the quarter 27 1/2 x 6 3/4 in; and so the others.
+     */
+    @ParameterizedTest
+    @CsvSource({"300 x 9, 27 1⁄2 × 6 3⁄4 in", "60 x 3, 10 1⁄2 × 6 1⁄4 in", "200 x 7, 20 1⁄2 × 6 1⁄2 in", "600 x 17, 49 × 7 1⁄4 in",
+            "12 x 300, 7 × 27 1⁄2 in",
+        "2000 x 1, 149 × 6 1⁄4 in", "1 x 2000, 6 1⁄4 × 149 in"})
+    void low_and_thin_pieces_print_with_no_word_on_another(String stitches, String cut) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "", "piece: Groyne\nstitches: " + stitches
+                + "\ncloth: {kind: linen, count: 28, over: 2}\n");
+        for (String paper : List.of("A4", "A5", "letter landscape")) {
+            for (String print : List.of("--units=in", "--large", "--language=de")) {
+                if (!print.equals("--large") || !paper.endsWith("landscape")) {
+                    Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets", "--paper", paper, print, "--out", folder.resolve("out"));
+                    assertEquals("", ran.err(), paper + print);
+                    byte[] pdf = Files.readAllBytes(folder.resolve("out/cut-sheets.pdf"));
+                    String text = ReadBack.line(pdf, 1);
+                    assertTrue(print.equals("--language=de") || text.replace('\u2215', '⁄').contains(cut), text);
+                    for (List<Letter> page : ReadBack.lettersByPage(pdf)) {
+                        assertEquals(List.of(), TextBoxes.overlaps(page), paper + print);
+                    }
+                }
+            }
+        }
     }
 
     /** Long and low, square with equal margins, high, with unequal margins, and with hardly a margin: the label stands clear or not at all. */

@@ -129,15 +129,18 @@ class GermanPrintTests {
 
     @Test
     void the_machines_own_language_changes_no_sheet() throws IOException {
-        Ran.kitleaf("print", EXAMPLE, "--only", "goal-grid,buy-list", "--out", out.resolve("one"));
+        assertEquals(0, Ran.kitleaf("print", EXAMPLE, "--only", "goal-grid,buy-list", "--out", out.resolve("one")).code());
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.GERMANY);
-            Ran.in(Map.of("LANG", "de_DE.UTF-8"), "print", EXAMPLE, "--only", "goal-grid,buy-list", "--out", out.resolve("two"));
+            assertEquals(0, Ran.in(Map.of("LANG", "de_DE.UTF-8"), "print", EXAMPLE, "--only", "goal-grid,buy-list", "--out", out.resolve("two")).code());
         } finally {
             Locale.setDefault(before);
         }
-        for (String file : Ran.files(out.resolve("one"))) {
+        List<String> printed = List.of("buy-list.csv", "buy-list.pdf", "goal-grid.pdf");
+        assertEquals(printed, Ran.files(out.resolve("one")));
+        assertEquals(printed, Ran.files(out.resolve("two")));
+        for (String file : printed) {
             assertEquals(Files.readString(out.resolve("one").resolve(file), StandardCharsets.ISO_8859_1),
                     Files.readString(out.resolve("two").resolve(file), StandardCharsets.ISO_8859_1), file);
         }

@@ -90,6 +90,24 @@ class GoalPrintTests {
         contains(ReadBack.line(pdf, 2), "The year 2027", "70 hours are needed", "Groyne", "Beacon", "they have no spread");
     }
 
+    /**
+     * By hand: twelve days from 20 December to the year's first. The gift's 10 hours are seven of them, to the 26th; the five days left
+     * are 7.1 hours of
+     * what was begun, and its other 42.9 are thirty days, to 30 January, in week 4.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en; 10 h · before 2027; 26 Dec 2026, at this pace; 50 h · to wk 4; 43 hours are needed, and 521 are there; asked for",
+        "de; 10 h · vor 2027; 26. Dez. 2026, bei diesem Tempo; 50 h · bis KW 4; 43 Stunden sind nötig, und 521 sind; Gewünschte"})
+    void what_is_done_before_the_year_is_said_to_be(String language, String before, String likely, String into, String fit, String fewer) throws IOException {
+        Path basket = basket(SETTINGS + "language: " + language + "\ngoals: {year: 2027, choose: 2, main-share: 100%}\n",
+                piece("Groyne", "140 x 140", "coverage: 10000\nprogress: {started: 2026-10-01, done: 50%}\n"),
+                piece("Gift", "70 x 70", "coverage: 1000\ngoal: {by: 2026-12-31}\n"));
+        byte[] pdf = print(basket, "--as-of", "2026-12-20");
+        contains(ReadBack.line(pdf, 1), before, likely, into);
+        // Two were asked for, and only one of these is the year's.
+        contains(ReadBack.line(pdf, 2), fit, fewer);
+    }
+
     /** By hand: 40 hours at 10 a week end on 28 January; one pace gives one day, and neither a span nor a chance. */
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {"en; 28; at the stated pace all in time, chance unknown; 28 Jan, at this pace",
@@ -117,8 +135,10 @@ class GoalPrintTests {
     }
 
     /**
-     * By hand: 40.4 hours at 5 a week are 56.6 days, to 26 February, when it is wanted; but three of four weeks have one hour and one has 17, so
-     * that two long weeks of eight make 40 hours, which is too little, and three of eight are in less than one year of three. What is said to save it is tried: so many hours a week more, and half less.
+     * By hand: 40.4 hours at 5 a week are 56.6 days, to 26 February, when it is wanted; but three of four weeks have one hour and one
+     * has 17, so
+     * that two long weeks of eight make 40 hours, which is too little, and three of eight are in less than one year of three. What is
+     * said to save it is tried: so many hours a week more, and half less.
      */
     @Test
     void a_piece_that_is_more_likely_late_than_not_is_named_with_what_would_save_it() throws IOException {

@@ -128,6 +128,12 @@ class HelpTests {
     void theProgramGivesItsHelpWhenAskedForIt() {
         Ran help = Ran.kitleaf("--help");
         assertEquals(0, help.code());
-        assertEquals(Ran.kitleaf("help").out(), help.out());
+        assertTrue(help.out().contains("Usage: kitleaf [-hV] [COMMAND]\n"), help.out());
+        for (String command : List.of("print", "reckon", "check", "new", "log", "watch", "threads", "schema", "completion", "help")) {
+            assertTrue(help.out().contains("\n  " + command + "  "), command + " is not in: " + help.out());
+        }
+        Ran asked = Ran.kitleaf("help");
+        assertEquals(0, asked.code());
+        assertEquals(help.out(), asked.out());
     }
 }

@@ -179,6 +179,34 @@ class LabelPrintTests {
         assertTrue(text.contains(facts), text);
     }
 
+    /** The same ladder for strands by kind of stitch: whole, then in short forms; a lot stays. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "en; {cut: 63 mm x 25 mm}; 2 strands, back stitch 1 needle 26 1.5 skeins cotton lot 7",
+        "de; {cut: 63 mm x 25 mm}; 2-fädig, Rückstich 1 Nadel 26 1,5 Docken cotton Partie 7",
+        "en; {cut: 35 mm x 20 mm, style: face}; 2 str, back 1, nd 26, 1.5 sk, lot 7",
+        "de; {cut: 35 mm x 20 mm, style: face}; 2-fäd., Rück 1 · Nd. 26 · Part. 7",
+        "en; {cut: 25 mm x 20 mm, style: face}; 2 str, back 1, nd 26, 1.5 sk, lot 7"})
+    void small_stock_shortens_strands_by_kind(String language, String stock, String facts) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "label-stock: " + stock + "\n", piece(0, "")
+                + "  - {code: A1, name: Kelp, lot: \"7\", strands: {cross: 2, back: 1}, stitches: {cross: 400, back: 100}, used: {skeins: 1.5, stitches: 500}}\n");
+        Ran ran = Ran.kitleaf("print", basket, "--only", "bobbin-labels", "--language", language, "--out", folder.resolve("out"));
+        assertEquals("", ran.err());
+        String text = ReadBack.line(Files.readAllBytes(folder.resolve("out/bobbin-labels.pdf")), 1).replaceAll("[\\s\u00a0]+", " ");
+        assertTrue(text.contains(facts), text);
+    }
+
+    /** By hand: 500 crosses by its own record are 1 skein, 1.1 at the high end: 0.4 of the named lot 12, and 0.7 of lot 9, which it may mix. */
+    @ParameterizedTest
+    @CsvSource({"yes, lot 12 + 9", "no, lot 12"})
+    void a_label_says_every_lot_its_thread_comes_from(String mix, String lots) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "skeins: {dyed: {length: 5 m, plies: 6, lot-matters: yes}}\n"
+                + "stash: [{code: A1, skein: dyed, skeins: 0.4, lot: 12}, {code: A1, skein: dyed, skeins: 0.8, lot: 9}]\n", piece(0, "")
+                + "  - {code: A1, skein: dyed, lot: 12, mix-lots: " + mix + ", stitches: {cross: 500}, used: {skeins: 1, stitches: 500}}\n"));
+        String text = ReadBack.line(pdf, 1).replaceAll("[\\s\u00a0]+", " ");
+        assertTrue(text.contains("dyed " + lots + " fo"), text);
+    }
+
     /** Two lines of title and one of name leave one line, which strands, needle and lot share. */
     @Test
     void a_lot_shares_its_line_with_what_has_room_beside_it() throws IOException {

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.ReadBack;
@@ -93,6 +94,50 @@ class ListPrintTests {
         }
     }
 
+    /** By the table of needles, 14 to the inch take 24, and 22 from four strands on. The verse, over one, is 28 to the inch. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "en; {cross: 2, back: 1}; ; 2310 cross, 120 back, 9 knots · 2 strands, back stitch 1, knots 3 · needle 24;",
+        "de; {cross: 2, back: 1}; ; 2310 Kreuzstich, 120 Rückstich, 9 Knötchenstich · 2-fädig, Rückstich 1, Knötchenstich 3 · Nadel 24;",
+        "en; {cross: 4, back: 3}; ; 4 strands, back stitch and knots 3 · needle 22, back stitch and knots 24;",
+        "de; {cross: 4, back: 3}; ; 4-fädig, Rückstich und Knötchenstich 3 · Nadel 22, Rückstich und Knötchenstich 24;",
+        "en; {cross: 2, back: 1}; 1; 2 strands, back stitch 1, knots 3; Verse: 1 strand · needle 24 and 28",
+        "en; {cross: 3, back: 3}; ; 3 strands · needle 24;"})
+    void strands_and_needles_of_each_kind_are_told(String language, String strands, String verse, String said, String rest) throws IOException {
+        String piece = PIECE.replace("strands: 2, stitches: {cross: 2000}", "strands: " + strands.replace("}", ", knot: 3}") + ", stitches: {cross: 2310, back: 120, knot: 9}")
+                + (verse == null ? "" : "parts: [{part: Verse, over: 1, threads: [{code: K1, strands: " + verse + ", stitches: {cross: 9}}]}]\n");
+        contains(print("language: " + language, piece, "kit-lists"), rest == null ? said : said + "; " + rest);
+    }
+
+    /** A table without the quotes round every cell, its cells parted as in English. */
+    private static String cells(String csv) {
+        return csv.replace("\";\"", ",").replace("\",\"", ",").replace("\"", "").replace("0,500", "0.500");
+    }
+
+    /** By hand: 2000 crosses take 62684 mm of ply at the high end, of 30 m a skein 2.089; less 0.5 of lot 12 leaves 1.589, two skeins. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "en; no; 0.5, lot 12; ask for lot 12; K1: the stash has other lots, which Groyne does not take beside lot 12",
+        "de; no; 0,5, Pt. 12; nach Partie 12 fragen; K1: Der Vorrat hat andere Partien, die Groyne neben Partie 12 nicht nimmt",
+        "en; yes; 2.1, lot 9; ; "})
+    void a_named_lot_is_asked_for_and_no_other_given(String language, String mix, String given, String ask, String warning) throws IOException {
+        String settings = "language: " + language + "\nskeins: {dyed: {length: 5 m, plies: 6, lot-matters: yes}}\n"
+                + "stash: [{code: K1, skein: dyed, skeins: 3, lot: 9}, {code: K1, skein: dyed, skeins: 0.5, lot: 12}]";
+        String piece = PIECE.replace("strands: 2", "skein: dyed, lot: 12, mix-lots: " + mix + ", strands: 2");
+        String kit = print(settings, piece, "kit-lists");
+        contains(kit, given);
+        String buy = print(settings, piece, "buy-list");
+        String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
+        if (ask == null) {
+            assertFalse((kit + buy).contains("ask for"), kit + buy);
+            assertTrue(cells(csv).endsWith(",0,12,,,,piece,\r\n"), csv);
+        } else {
+            contains(kit, ask);
+            contains(buy, ask, warning);
+            assertTrue(cells(csv).endsWith(",0.500,2,12,,,,piece,12: 2\r\n"), csv);
+        }
+    }
+
     @Test
     void a_stash_in_another_put_up_is_told() throws IOException {
         String text = print("skeins: {silk: {length: 8 m, plies: 6}}\nstash: [{code: K1, skeins: 3}]",
@@ -146,8 +191,19 @@ class ListPrintTests {
     void the_buy_list_comes_as_csv_too() throws IOException {
         print("prices: {cotton: 1.20 GBP}", PIECE, "buy-list");
         String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
-        assertEquals("skein,code,name,need-likely,need-high,from-stash,buy,lot,each,cost,currency,pieces\r\n"
-                + "cotton,K1,\"Kelp, dark\",1.074,1.306,0.000,2,,1.20,2.40,GBP,piece\r\n", csv);
+        assertEquals("\"skein\",\"code\",\"name\",\"need-likely\",\"need-high\",\"from-stash\",\"buy\",\"lot\""
+                + ",\"each\",\"cost\",\"currency\",\"pieces\",\"ask-for-lot\"\r\n"
+                + "\"cotton\",\"K1\",\"Kelp, dark\",\"1.074\",\"1.306\",\"0.000\",\"2\",\"\",\"1.20\",\"2.40\",\"GBP\",\"piece\",\"\"\r\n", csv);
+    }
+
+    /** What FastCSV reads back is what stood in the basket, behind an apostrophe wherever a spreadsheet could begin a cell. */
+    @Test
+    void a_german_buy_list_is_for_a_german_spreadsheet_and_holds_no_formula() throws IOException {
+        print("language: de\nprices: {cotton: 1.20 EUR}", PIECE.replace("Kelp, dark", "x;=cmd|1, -2"), "buy-list");
+        try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().fieldSeparator(';').ofNamedCsvRecord(out().resolve("buy-list.csv"))) {
+            NamedCsvRecord row = csv.stream().findFirst().orElseThrow();
+            assertEquals(List.of("x;'=cmd|1,' -2", "1,074", "2", "1,20", "2,40"), Stream.of("name", "need-likely", "buy", "each", "cost").map(row::getField).toList());
+        }
     }
 
     @Test
@@ -175,7 +231,7 @@ class ListPrintTests {
         String text = print("prices: {cotton: 1.20 GBP}\n" + cuts, PIECE, "buy-list");
         contains(text, "cloth fat quarter 1 7.35 GBP 7.35 GBP", "All together, with cloth 2 skeins 9.75 GBP");
         String csv = Files.readString(out().resolve("buy-list.csv"), StandardCharsets.UTF_8);
-        assertTrue(csv.endsWith("\r\n,,fat quarter,,,,1,,7.35,7.35,GBP,\r\n"), csv);
+        assertTrue(csv.endsWith("\r\n\"\",\"\",\"fat quarter\",\"\",\"\",\"\",\"1\",\"\",\"7.35\",\"7.35\",\"GBP\",\"\",\"\"\r\n"), csv);
         // The price of cloth alone opens its columns too.
         contains(print(cuts, PIECE, "buy-list"), "each cost", "cloth fat quarter 1 7.35 GBP 7.35 GBP", "All together, with cloth 2 skeins 7.35 GBP");
         contains(print(cuts.replace("27 in x 36 in", "3 in x 4 in"), PIECE, "buy-list"), "No shop cut is large enough for Groyne");

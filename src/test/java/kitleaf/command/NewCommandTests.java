@@ -296,7 +296,9 @@ class NewCommandTests {
         assertEquals(0, ran.code(), ran.err());
         assertEquals(2, Ran.files(pieces()).size(), "one file more, beside the first");
         assertEquals(List.of("my basket"), Ran.files(folder));
-        assertTrue(read().pieces().stream().anyMatch(piece -> piece.title().equals(title)), () -> read().pieces().toString());
+        // U+FEFF and U+200D are never seen in print (Unicode, Default_Ignorable_Code_Point), and are left out of what is read.
+        String seen = title.replaceAll("[\uFEFF\u200D]", "");
+        assertTrue(read().pieces().stream().anyMatch(piece -> piece.title().equals(seen)), () -> read().pieces().toString());
         assertEquals(0, Ran.kitleaf("check", basket()).code());
     }
 

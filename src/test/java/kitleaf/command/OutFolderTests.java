@@ -1,5 +1,6 @@
 package kitleaf.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -25,7 +26,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import kitleaf.words.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,7 +66,7 @@ class OutFolderTests {
         private Holder() { }
 
         public static void main(String[] arguments) throws Exception {
-            OutFolder folder = OutFolder.open(Path.of(arguments[0]));
+            OutFolder folder = OutFolder.open(Path.of(arguments[0]), said -> { });
             folder.draft("cut-sheets.pdf").stream().write(1);
             System.out.println("ready");
             Thread.sleep(600_000);
@@ -73,12 +81,143 @@ class OutFolderTests {
         assertEquals("ready", said.readLine());
         List<String> living = Ran.files(out());
         assertEquals(2, living.size(), living.toString());
-        OutFolder.open(out()).close();
+        OutFolder.open(out(), it -> { }).close();
         assertEquals(living, Ran.files(out()));
         holder.destroyForcibly().waitFor();
         assertEquals(living, Ran.files(out()));
-        OutFolder.open(out()).close();
+        OutFolder.open(out(), it -> { }).close();
         assertEquals(List.of(), Ran.files(out()));
+    }
+
+    /** Replaces a great many files, so that it can be killed amid them. */
+    static final class Mover {
+
+        private Mover() { }
+
+        public static void main(String[] arguments) throws Exception {
+            try (OutFolder folder = OutFolder.open(Path.of(arguments[0]), said -> { })) {
+                for (String name : names()) {
+                    try (Draft draft = folder.draft(name)) {
+                        draft.stream().write('n');
+                    }
+                }
+                System.out.println("ready");
+                folder.replaceAll();
+            }
+        }
+
+        static List<String> names() {
+            return IntStream.rangeClosed(1001, 5000).mapToObj(number -> "sheet-" + number + ".pdf").toList();
+        }
+    }
+
+    private List<String> texts() throws IOException {
+        List<String> texts = new ArrayList<>();
+        for (String name : Mover.names()) {
+            texts.add(Files.readString(out().resolve(name)));
+        }
+        return texts;
+    }
+
+    /** Kills a run amid its moves: some files are new then, others old. */
+    private void killAmidMoves() throws Exception {
+        for (int attempt = 0; attempt < 20; attempt++) {
+            for (String name : Mover.names()) {
+                Files.writeString(out().resolve(name), "o");
+            }
+            Process mover = start(Mover.class.getName(), out());
+            assertEquals("ready", new BufferedReader(new InputStreamReader(mover.getInputStream(), StandardCharsets.UTF_8)).readLine());
+            Path first = out().resolve(Mover.names().get(0));
+            while (mover.isAlive() && Files.readString(first).equals("o")) {
+                Thread.onSpinWait();
+            }
+            mover.destroyForcibly().waitFor();
+            if (texts().containsAll(List.of("n", "o"))) {
+                return;
+            }
+            // It was done before the blow fell.
+        }
+        throw new AssertionError("no run was killed amid its moves");
+    }
+
+    @Test
+    void what_a_run_killed_amid_its_moves_began_is_ended_by_the_next_which_says_so() throws Exception {
+        killAmidMoves();
+        List<Said> told = new ArrayList<>();
+        OutFolder.open(out(), told::add).close();
+        assertEquals(List.of(Said.of("write.mended", out().toString())), told);
+        assertEquals(Set.of("n"), Set.copyOf(texts()));
+        assertEquals(Mover.names(), Ran.files(out()), "no draft, list or lock is left");
+        OutFolder.open(out(), told::add).close();
+        assertEquals(1, told.size(), "said once");
+    }
+
+    @Test
+    void a_list_of_moves_that_is_damaged_or_names_other_files_moves_nothing_and_is_told() throws IOException {
+        String run = "0123456789abcdef";
+        for (String list : List.of("", "run " + run + "\nput cut-sheets.pdf\n", "run x\nend\n", "run " + run + "\nput ../secret.pdf\nend\n",
+                "run " + run + "\nput notes.txt\nend\n", "run " + run + "\ntake .kitleaf-pictures\nend\n")) {
+            Files.writeString(out().resolve(Moves.FILE), list);
+            Files.writeString(out().resolve(".kitleaf-" + run + "-notes.txt.new"), "theirs");
+            Files.writeString(out().resolve("notes.txt"), "hers");
+            List<Said> told = new ArrayList<>();
+            OutFolder.open(out(), told::add).close();
+            assertEquals(List.of(Said.of("write.mixed", out().toString())), told, list);
+            assertEquals(List.of("notes.txt"), Ran.files(out()));
+            assertEquals("hers", Files.readString(out().resolve("notes.txt")));
+        }
+    }
+
+    /** Two runs of 200 files each, put in place at once: all are of one run, whichever was later. */
+    @Test
+    void two_runs_never_mix_their_files() throws Exception {
+        for (int round = 0; round < 5; round++) {
+            CountDownLatch together = new CountDownLatch(2);
+            ExecutorService threads = Executors.newFixedThreadPool(2);
+            List<Future<Void>> runs = new ArrayList<>();
+            for (char sign : new char[] {'a', 'b'}) {
+                runs.add(threads.submit(() -> {
+                    try (OutFolder folderOut = OutFolder.open(out(), it -> { })) {
+                        for (String name : Mover.names().subList(0, 200)) {
+                            try (Draft draft = folderOut.draft(name)) {
+                                draft.stream().write(sign);
+                            }
+                        }
+                        together.countDown();
+                        together.await();
+                        folderOut.replaceAll();
+                    }
+                    return null;
+                }));
+            }
+            for (Future<Void> run : runs) {
+                run.get();
+            }
+            threads.shutdown();
+            Set<String> texts = new TreeSet<>();
+            for (String name : Mover.names().subList(0, 200)) {
+                texts.add(Files.readString(out().resolve(name)));
+            }
+            assertEquals(1, texts.size(), "round " + round);
+            assertEquals(200, Ran.files(out()).size());
+        }
+    }
+
+    @Test
+    void a_run_that_finds_another_at_the_folder_waits_says_so_and_leaves_the_old_sheets() throws Exception {
+        Object[] print = {"print", HARBOUR, "--only", "buy-list", "--out", out()};
+        assertEquals(0, Ran.kitleaf(print).code());
+        List<String> before = Ran.files(out());
+        byte[] old = Files.readAllBytes(out().resolve("buy-list.pdf"));
+        Process holder = TurnTests.holder(out());
+        Ran ran = Ran.kitleaf("print", HARBOUR, "--only", "buy-list", "--out", out(), "--paper", "letter");
+        holder.destroyForcibly().waitFor();
+        assertEquals(3, ran.code(), ran.out());
+        assertEquals("waiting for another run of Kitleaf that is writing to " + out() + "\ncould not write to " + out()
+                + ": another run of Kitleaf is putting files in place there; try again, or, if there is none, take away .kitleaf-lock\n", ran.err());
+        assertArrayEquals(old, Files.readAllBytes(out().resolve("buy-list.pdf")));
+        assertEquals(0, Ran.kitleaf(print).code());
+        assertEquals(before, Ran.files(out()));
     }
 
     @Test
@@ -91,7 +230,7 @@ class OutFolderTests {
         Path victim = Files.writeString(folder.resolve("victim"), "precious");
         Path link = Files.createSymbolicLink(out().resolve(".kitleaf-0123456789abcdee-x.part"), victim);
         Files.writeString(out().resolve(".kitleaf-0123456789abcded-x.part"), "litter");
-        OutFolder.open(out()).close();
+        OutFolder.open(out(), it -> { }).close();
         hers.forEach(name -> assertTrue(Files.exists(folder.resolve("out").resolve(name)), name));
         assertTrue(Files.exists(folderOfHers) && Files.isSymbolicLink(link));
         assertEquals("precious", Files.readString(victim));
@@ -135,7 +274,7 @@ class OutFolderTests {
     @Test
     void a_sheet_that_cannot_be_replaced_is_named() throws IOException {
         assertEquals(0, Ran.kitleaf("print", HARBOUR, "--only", "buy-list", "--out", out()).code());
-        try (OutFolder folderOut = OutFolder.open(out())) {
+        try (OutFolder folderOut = OutFolder.open(out(), it -> { })) {
             Draft draft = folderOut.draft("buy-list.pdf");
             draft.stream().write(1);
             draft.close();

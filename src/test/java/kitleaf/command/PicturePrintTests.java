@@ -26,6 +26,11 @@ class PicturePrintTests {
         return folder.resolve("out");
     }
 
+    /** What lies there to be seen, beside the list of pictures that are Kitleaf's own. */
+    private List<String> sheets() throws IOException {
+        return Ran.files(out()).stream().filter(name -> !name.equals(".kitleaf-pictures")).toList();
+    }
+
     private Ran print(Path basket, String... more) {
         return Ran.kitleaf(Stream.concat(Stream.of("print", basket, "--out", out(), "--only", "cut-sheets"),
                 Stream.of(more)).toArray());
@@ -37,7 +42,7 @@ class PicturePrintTests {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE);
         Ran ran = print(basket, "--png");
         assertEquals(0, ran.code(), ran.err());
-        assertEquals(List.of("cut-sheets-01.png", "cut-sheets-02.png", "cut-sheets.pdf"), Ran.files(out()));
+        assertEquals(List.of("cut-sheets-01.png", "cut-sheets-02.png", "cut-sheets.pdf"), sheets());
         assertTrue(ran.out().contains(out().resolve("cut-sheets-01.png") + " to cut-sheets-02.png\n"), ran.out());
         BufferedImage picture = ImageIO.read(out().resolve("cut-sheets-01.png").toFile());
         assertEquals(1240.2, picture.getWidth(), 1);
@@ -67,24 +72,71 @@ class PicturePrintTests {
     void pictures_are_the_same_again() throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE);
         print(basket, "--png");
-        byte[] first = Files.readAllBytes(out().resolve("cut-sheets-01.png"));
+        Path picture = out().resolve("cut-sheets-01.png");
+        byte[] first = Files.readAllBytes(picture);
+        // What is not drawn again cannot be taken for the same.
+        Files.write(picture, new byte[] {1});
         print(basket, "--png");
-        assertArrayEquals(first, Files.readAllBytes(out().resolve("cut-sheets-01.png")));
+        assertArrayEquals(first, Files.readAllBytes(picture));
+        BufferedImage drawn = ImageIO.read(picture.toFile());
+        assertTrue(drawn.getWidth() > 1000 && drawn.getHeight() > 1000, drawn.toString());
     }
 
     @Test
     void pictures_of_a_longer_print_before_do_not_survive_and_nothing_else_goes() throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE + "---\n" + PIECE.replace("Groyne", "Second"));
         print(basket, "--png");
-        assertEquals(5, Ran.files(out()).size());
+        assertEquals(5, sheets().size());
         for (String hers : List.of("cut-sheets-photo.png", "cut-sheets-1.png", "bag-tags-01.png")) {
             Files.writeString(out().resolve(hers), "hers");
         }
         print(basket, "--piece", "piece", "--png");
-        assertEquals(List.of("bag-tags-01.png", "cut-sheets-01.png", "cut-sheets-02.png", "cut-sheets-1.png", "cut-sheets-photo.png", "cut-sheets.pdf"), Ran.files(out()));
+        assertEquals(List.of("bag-tags-01.png", "cut-sheets-01.png", "cut-sheets-02.png", "cut-sheets-1.png", "cut-sheets-photo.png", "cut-sheets.pdf"), sheets());
         print(basket);
-        assertEquals(List.of("bag-tags-01.png", "cut-sheets-1.png", "cut-sheets-photo.png", "cut-sheets.pdf"), Ran.files(out()),
+        assertEquals(List.of("bag-tags-01.png", "cut-sheets-1.png", "cut-sheets-photo.png", "cut-sheets.pdf"), sheets(),
                 "a picture must not say other than the PDF beside it");
+    }
+
+    /** Whatever her own files are called, the list beside the sheets says which pictures Kitleaf drew, and how they were. */
+    @Test
+    void files_of_hers_that_are_named_like_pictures_stay() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "", PIECE);
+        Files.createDirectories(out().resolve("cut-sheets-07.png"));
+        Files.writeString(out().resolve("cut-sheets-2026.png"), "hers");
+        print(basket, "--png");
+        Files.writeString(out().resolve("cut-sheets-02.png"), "drawn on by her");
+        assertEquals(0, print(basket).code());
+        assertEquals(List.of("cut-sheets-02.png", "cut-sheets-07.png", "cut-sheets-2026.png", "cut-sheets.pdf"), Ran.files(out()));
+        assertEquals("hers", Files.readString(out().resolve("cut-sheets-2026.png")));
+        assertEquals("drawn on by her", Files.readString(out().resolve("cut-sheets-02.png")));
+    }
+
+    @Test
+    void a_list_of_pictures_that_is_missing_or_damaged_takes_nothing_away() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "", PIECE);
+        Path list = out().resolve(".kitleaf-pictures");
+        List<String> all = List.of("cut-sheets-01.png", "cut-sheets-02.png", "cut-sheets.pdf");
+        print(basket, "--png");
+        String text = Files.readString(list);
+        Files.delete(list);
+        print(basket);
+        assertEquals(all, sheets());
+        Files.writeString(list, text.substring(0, text.length() - 3));
+        print(basket);
+        assertEquals(all, sheets());
+        Files.writeString(list, text);
+        print(basket);
+        assertEquals(List.of("cut-sheets.pdf"), Ran.files(out()));
+    }
+
+    @Test
+    void pictures_of_sheets_that_are_not_printed_again_stay_ours() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "", PIECE + "threads: [{code: A, stitches: {cross: 100}}]\n");
+        print(basket, "--png");
+        assertEquals(0, Ran.kitleaf("print", basket, "--out", out(), "--only", "buy-list", "--png").code());
+        assertEquals(List.of("buy-list-01.png", "buy-list.csv", "buy-list.pdf", "cut-sheets-01.png", "cut-sheets-02.png", "cut-sheets.pdf"), sheets());
+        print(basket);
+        assertEquals(List.of("buy-list-01.png", "buy-list.csv", "buy-list.pdf", "cut-sheets.pdf"), sheets());
     }
 
     @Test
@@ -99,7 +151,7 @@ class PicturePrintTests {
         Files.createDirectory(out().resolve("cut-sheets.pdf"));
         assertEquals(3, print(basket, "--piece", "piece", "--paper", "A3", "--png").code());
         assertArrayEquals(before, Files.readAllBytes(out().resolve("cut-sheets-02.png")));
-        assertEquals(3, Ran.files(out()).size());
+        assertEquals(3, sheets().size());
     }
 
     @Test

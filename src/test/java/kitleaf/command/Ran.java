@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 
 /**
  * The program run on some arguments.
@@ -81,6 +83,15 @@ record Ran(int code, String out, String err) {
         Files.writeString(folder.resolve("basket.yaml"), settings);
         Files.writeString(folder.resolve("pieces/piece.yaml"), piece);
         return folder;
+    }
+
+    /** Makes a link; the test is left out where there are none, or where they want rights a user does not have. */
+    static Path link(Path link, Path target) throws IOException {
+        try {
+            return Files.createSymbolicLink(link, target);
+        } catch (UnsupportedOperationException | FileSystemException e) {
+            return Assumptions.abort("no links can be made here: " + e);
+        }
     }
 
     /** What lies in a folder. */

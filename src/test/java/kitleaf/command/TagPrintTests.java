@@ -8,6 +8,8 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.Result;
 import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
+import com.google.zxing.client.result.ParsedResultType;
+import com.google.zxing.client.result.ResultParser;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import java.awt.image.BufferedImage;
@@ -123,7 +125,10 @@ class TagPrintTests {
         Path basket = Ran.basket(folder.resolve("b"), "tags: {sides: long-edge, back-lies: {right: 0.8 mm, below: 0.5 mm}}\n", PIECE + threads(3));
         byte[] pdf = print(basket, "bag-tags");
         List<double[]> fronts = corners(pdf, 1);
-        for (double[] back : corners(pdf, 2)) {
+        List<double[]> backs = corners(pdf, 2);
+        assertTrue(fronts.size() >= 4, "four corners a tag");
+        assertEquals(fronts.size(), backs.size());
+        for (double[] back : backs) {
             assertTrue(has(fronts, 210 - back[0] + 0.8, back[1] + 0.5), Arrays.toString(back));
         }
     }
@@ -144,29 +149,70 @@ class TagPrintTests {
     }
 
     private static List<String> decoded(byte[] pdf, int page) throws IOException {
+        return results(pdf, page).stream().map(Result::getText).sorted().toList();
+    }
+
+    private static List<Result> results(byte[] pdf, int page) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page - 1, 300, ImageType.GRAY);
             Result[] results = new QRCodeMultiReader().decodeMultiple(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))),
                     Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE, DecodeHintType.CHARACTER_SET, "UTF-8"));
-            return Arrays.stream(results).map(Result::getText).sorted().toList();
+            return List.of(results);
         } catch (com.google.zxing.NotFoundException e) {
             return List.of();
         }
     }
 
-    /** By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.6 x 53.3 cm. */
+    /**
+     * By hand: 140 x 210 over 2 on 28 are 10 x 15 in, 25.4 x 38.1 cm; with 3 in all round 16 x 21 in, 40.64 x 53.34 cm,
+     * up to the millimetre.
+     */
     @Test
     void a_telephone_reads_the_facts_from_the_code() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(2)), "bag-tags");
         assertEquals(List.of("""
+                In this bag
                 Groyne
                 Nell Ferry, 140 x 210 stitches
                 Spray linen, 28 count over two
                 design 10 x 15 in (25.4 x 38.1 cm)
-                cut 16 x 21 in (40.6 x 53.3 cm)
+                cut 16 x 21 in (40.7 x 53.4 cm)
                 needle 24, 2 strands
                 started 2026-02-14, wanted by 2027-06-30
                 threads N100, N101"""), decoded(pdf, 1));
+    }
+
+    /** What a telephone would run, were it the first thing in the code; ZXing's parser is the one many of them have. */
+    @ParameterizedTest
+    @ValueSource(strings = {"WIFI:T:nopass;S:Harbour;;", "SMSTO:+4912345:Ahoy", "tel:+4912345", "mailto:nell@harbour.example",
+            "http://harbour.example", "geo:54.1,8.9",
+        "MECARD:N:Ferry;;", "BEGIN:VCARD", "BEGIN:VEVENT", "matmsg:to:nell@harbour.example;;", "harbour.example"})
+    void no_title_becomes_a_command_in_a_telephone(String title) throws IOException {
+        for (String language : List.of("en", "de")) {
+            byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE.replace("piece: Groyne", "piece: \"" + title + "\"")
+                    + threads(2)), "bag-tags", "--language", language);
+            List<Result> codes = results(pdf, 1);
+            assertEquals(1, codes.size());
+            assertEquals(ParsedResultType.TEXT, ResultParser.parseResult(codes.get(0)).getType(), codes.get(0).getText());
+            assertEquals(title, codes.get(0).getText().lines().toList().get(1));
+        }
+    }
+
+    /** More threads than any code carries, on one tag or another in large print, leave their codes away, as on ordinary tags. */
+    @ParameterizedTest
+    @CsvSource({"400, N", "60, Nachtblaudunkelgraugrünlichviolettschimmernd-"})
+    void a_code_carries_as_many_threads_as_it_can(int number, String code) throws IOException {
+        for (String paper : List.of("A4", "A5")) {
+            byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(number).replace("code: N", "code: " + code)),
+                    "bag-tags", "--large", "--paper", paper);
+            List<String> codes = new ArrayList<>();
+            for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+                codes.addAll(decoded(pdf, page));
+            }
+            assertEquals(1, codes.size());
+            assertTrue(codes.get(0).startsWith("In this bag\nGroyne\nNell Ferry, 140 x 210 stitches\n"), codes.get(0));
+            assertTrue(codes.get(0).endsWith(", ..."), codes.get(0));
+        }
     }
 
     @ParameterizedTest
@@ -274,6 +320,16 @@ class TagPrintTests {
         assertTrue(labels.contains(label), labels);
     }
 
+    /** Only where no kind has another number elsewhere in the piece can the tag tell them by kind. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en; 2; needle 24 · 2 strands, back stitch 1", "de; 2; Nadel 24 · 2-fädig, Rückstich 1", "en; 3; needle 24 · 1 and 2 and 3 strands"})
+    void strands_of_each_kind_are_told(String language, int others, String tag) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "language: " + language + "\n", PIECE + "  - {code: N1, strands: {cross: 2, back: 1}, stitches: {cross: 50, back: 9}}\n"
+                + "  - {code: N2, strands: " + others + ", stitches: {cross: 50}}\n");
+        String text = ReadBack.text(print(basket, "bag-tags"), 1).replace('\u00a0', ' ');
+        assertTrue(text.contains(tag), text);
+    }
+
     /** Twenty sittings have room on no tag: those that are left out are counted, so that with the days written it comes to twenty. */
     @ParameterizedTest
     @CsvSource({"false, en, earlier", "true, en, earlier", "false, de, frühere"})
@@ -294,7 +350,8 @@ class TagPrintTests {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
         String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ').replaceAll("\\s+", " ");
         for (String words : List.of("Groyne", "Nell Ferry · 140 × 210 stitches", "Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
-                "cut 16 × 21 in (40.6 × 53.3 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100", "N102")) {
+                "cut 16 × 21 in (40.7 × 53.4 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100",
+                        "N102")) {
             assertTrue(front.contains(words), () -> words + " is not in " + front);
         }
         String back = ReadBack.text(pdf, 2).replace('\u00a0', ' ').replaceAll("\\s+", " ");

@@ -12,7 +12,6 @@ import java.io.StringReader;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
@@ -78,9 +77,9 @@ class BinderyTests {
             }
         });
         pressing.start();
-        for (int before = -1; before != laid.get() || before == 0;) {
-            before = laid.get();
-            TimeUnit.MILLISECONDS.sleep(100);
+        // It waits for the binder, or would be at its end.
+        while (pressing.getState() != Thread.State.WAITING && pressing.isAlive()) {
+            Thread.onSpinWait();
         }
         assertTrue(laid.get() <= MOST_LAID, laid + " pages laid while the first could not be written");
         opened.countDown();
@@ -101,7 +100,9 @@ class BinderyTests {
             assertThrows(MarkupException.class, () -> Press.press(
                     new StringReader("<document>" + PAGE.repeat(9) + "<rekt/></document>"), out, PressSettings.plain()));
             long then = written.get();
-            TimeUnit.MILLISECONDS.sleep(5);
+            for (Thread thread : Thread.getAllStackTraces().keySet().stream().filter(it -> it.getName().equals("binder")).toList()) {
+                thread.join();
+            }
             assertEquals(then, written.get());
         }
     }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Set;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Fringe;
+import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.page.TypeScale;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sizing.cloth.Extent;
@@ -32,7 +33,7 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
     private static final double WORDS_MM = 3.2;
     /** The centre's cross and its words take so much of the line. */
     private static final double CENTRE_MM = 10;
-    /** Room above the cloth for the fringe. */
+    /** Room above the cloth for its fringe. */
     private static final double TOP_MM = 3;
 
     /**
@@ -61,18 +62,20 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
     }
 
     /** The drawing of a piece, as large as a block of the page lets it be. */
-    static ClothDrawing of(PieceSize size, boolean warpDown, Block room, Figures figures, TypeScale type) {
-        Around around = Around.in(type);
+    static ClothDrawing of(PieceSize size, boolean warpDown, Block room, Figures figures, SheetSettings settings) {
+        Around around = Around.in(settings.type());
         Extent across = size.across();
         Extent down = size.down();
         double scale = Math.min((room.widthMm() - around.leftMm() - around.rightMm()) / across.cutMm(),
                 (room.heightMm() - TOP_MM - around.belowMm(warpDown)) / down.cutMm());
-        Box cloth = new Box(room.xMm() + around.leftMm(), room.yMm() + TOP_MM, across.cutMm() * scale, down.cutMm() * scale);
+        String height = figures.cutLength(down.cutMm());
+        Box cloth = new Box(room.xMm() + around.leftMm(), room.yMm() + topMm(down.cutMm() * scale, height, settings),
+                across.cutMm() * scale, down.cutMm() * scale);
         Box design = new Box(cloth.xMm() + across.nearEdgeToDesignMm() * scale,
                 cloth.yMm() + down.nearEdgeToDesignMm() * scale,
                 across.designAtTableMm() * scale, down.designAtTableMm() * scale);
         return new ClothDrawing(cloth, design, Fringe.of(cloth, Set.of()), warpDown,
-                figures.length(across.cutMm()), figures.length(down.cutMm()),
+                figures.cutLength(across.cutMm()), height,
                 figures.brief(across.nearEdgeToDesignMm()), figures.brief(down.nearEdgeToDesignMm()),
                 figures.length(size.cutDiagonalMm()),
                 Math.toDegrees(Math.atan2(cloth.heightMm(), cloth.widthMm())));
@@ -101,8 +104,17 @@ public record ClothDrawing(Box cloth, Box design, String fringe, boolean warpDow
     }
 
     /** How high the drawing of a piece is when it takes up a whole width. */
-    static double heightMm(PieceSize size, boolean warpDown, double widthMm, TypeScale type) {
-        Around around = Around.in(type);
-        return TOP_MM + around.belowMm(warpDown) + (widthMm - around.leftMm() - around.rightMm()) * size.down().cutMm() / size.across().cutMm();
+    static double heightMm(PieceSize size, boolean warpDown, double widthMm, Figures figures, SheetSettings settings) {
+        Around around = Around.in(settings.type());
+        double clothMm = (widthMm - around.leftMm() - around.rightMm()) * size.down().cutMm() / size.across().cutMm();
+        return topMm(clothMm, figures.cutLength(size.down().cutMm()), settings) + clothMm + around.belowMm(warpDown);
+    }
+
+    /**
+     * Room above the cloth: for the fringe, and for what the height's figure, which stands upright at its middle, is
+     * longer than a low cloth is high.
+     */
+    private static double topMm(double clothMm, String height, SheetSettings settings) {
+        return Math.max(TOP_MM, (settings.ruler().widthMm(height, "text", 600, settings.type().table()) - clothMm) / 2);
     }
 }

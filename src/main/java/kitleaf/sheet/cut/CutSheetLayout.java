@@ -91,7 +91,7 @@ public final class CutSheetLayout {
         for (List<Block> blocks : flow(piece, reckoned)) {
             boolean first = pages.isEmpty();
             ClothDrawing drawing = blocks.stream().filter(block -> block.kind().equals("drawing")).findFirst()
-                    .map(room -> ClothDrawing.of(reckoned.cloth().size(), warpDown(reckoned), room, figures, settings.type()))
+                    .map(room -> ClothDrawing.of(reckoned.cloth().size(), warpDown(reckoned), room, figures, settings))
                     .orElse(null);
             pages.add(new CutSheetPage(frame, piece, first, blocks, drawing, null, null));
         }
@@ -126,7 +126,8 @@ public final class CutSheetLayout {
         }
         boolean onePage = topMm + upper + GAP_MM + lower <= bottomMm;
         double roomMm = bottomMm - topMm - (onePage ? GAP_MM + lower : 0);
-        double drawingMm = Math.max(upper, Math.min(roomMm, ClothDrawing.heightMm(reckoned.cloth().size(), warpDown(reckoned), drawingWidthMm, settings.type())));
+        double wholeMm = ClothDrawing.heightMm(reckoned.cloth().size(), warpDown(reckoned), drawingWidthMm, figures, settings);
+        double drawingMm = Math.max(upper, Math.min(roomMm, wholeMm));
         List<List<Block>> pages = new ArrayList<>();
         pages.add(new ArrayList<>(List.of(
                 new Block("sizes", Frames.MARGIN_MM, Frames.HEADER_MM, innerMm, SIZES_MM),

@@ -49,7 +49,7 @@ final class LargeCutSheet {
                 passages(set, reckoned, piece, guide, firstMm, pageMm))) {
             ClothDrawing drawing = page.passages().stream().filter(Passage::drawing).findFirst()
                     .map(room -> ClothDrawing.of(reckoned.cloth().size(), CutSheetLayout.warpDown(reckoned),
-                            new Block("drawing", Frames.MARGIN_MM, room.yMm(), innerMm, room.heightMm() - 4), figures, settings.type()))
+                            new Block("drawing", Frames.MARGIN_MM, room.yMm(), innerMm, room.heightMm() - 4), figures, settings))
                     .orElse(null);
             pages.add(new CutSheetPage(frame, piece, pages.isEmpty(), List.of(), drawing, page, null));
         }
@@ -62,7 +62,7 @@ final class LargeCutSheet {
                 List.of(set.quiet(), set.display(), set.text(), set.quiet())));
         passages.add(set.together(List.of(piece.finishedLabel(), piece.finished(), piece.finishedOther()), List.of(set.quiet(), set.figure(), set.text())));
         passages.addAll(set.paragraph(piece.finishedNote(), set.quiet()));
-        double wholeMm = ClothDrawing.heightMm(reckoned.cloth().size(), CutSheetLayout.warpDown(reckoned), innerMm, settings.type()) + 4;
+        double wholeMm = ClothDrawing.heightMm(reckoned.cloth().size(), CutSheetLayout.warpDown(reckoned), innerMm, figures, settings) + 4;
         double leftMm = firstMm - passages.stream().mapToDouble(Passage::heightMm).sum();
         // Below the sizes where that is no small drawing, else on the next page, with room for the counts below it.
         double roomMm = leftMm >= LEAST_DRAWING_MM ? leftMm : pageMm * DRAWING_SHARE;

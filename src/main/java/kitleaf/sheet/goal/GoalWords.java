@@ -115,12 +115,18 @@ final class GoalWords {
     }
 
     private String weeks(PlannedPiece planned) {
+        if (planned.finish().getYear() < year.year()) {
+            return words.say("goal.before", year.year()).replace(' ', Figures.NO_BREAK);
+        }
         // The first days of a year may belong to the last week of the year before; on the wall they are its first.
         int first = planned.firstWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.firstWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
         boolean beyond = planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) > year.year();
         int last = beyond ? (int) IsoFields.WEEK_OF_WEEK_BASED_YEAR.rangeRefinedBy(LocalDate.of(year.year(), 7, 1)).getMaximum()
                 : planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.lastWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
-        return (first == last ? words.say("goal.week", first) : words.say("goal.weeks", first, last)).replace(' ', Figures.NO_BREAK)
+        // What is begun before the year has no first week on the wall.
+        boolean since = planned.firstWeek().isBefore(year.weeks().get(0).monday());
+        return (since ? words.say("goal.until", last)
+                : first == last ? words.say("goal.week", first) : words.say("goal.weeks", first, last)).replace(' ', Figures.NO_BREAK)
                 + (beyond ? words.say("goal.beyond") : "");
     }
 
@@ -135,7 +141,7 @@ final class GoalWords {
             notes.add(words.say("strip.no-pace"));
             return notes;
         }
-        int wall = year.chosen().size() + year.finished().size();
+        long wall = year.chosen().size() - year.early() + year.finished().size();
         if (wall < asked.orElse(0)) {
             notes.add(words.say("strip.fewer", asked.getAsInt(), wall));
         }

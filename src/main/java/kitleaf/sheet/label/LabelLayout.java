@@ -242,12 +242,16 @@ public final class LabelLayout {
         return facts;
     }
 
+    /** The lots it names, and where the lot matters those it gets beside them; else those it gets. */
     private static Collection<String> lots(ThreadTotal thread, List<String> stashLots) {
         TreeSet<String> lots = new TreeSet<>();
         for (ThreadNeed need : thread.needs()) {
             need.thread().lot().ifPresent(lots::add);
         }
-        return lots.isEmpty() ? stashLots : lots;
+        if (lots.isEmpty() || thread.putUp().lotMatters()) {
+            lots.addAll(stashLots);
+        }
+        return lots;
     }
 
     private String lot(Collection<String> lots, String blank, String written) {
@@ -298,7 +302,10 @@ public final class LabelLayout {
         }
     }
 
-    /** The facts of a crowded label: the blank for a lot goes first, then the skeins, then the needle. The lot may be broken where its own blanks are. */
+    /**
+     * The facts of a crowded label: the blank for a lot goes first, then the skeins, the needle, and which kinds take which strands. The
+     * lot may be broken where its own blanks are.
+     */
     private final class Crowded implements Supplier<LabelWords.Crowded> {
 
         private final ThreadTotal thread;
@@ -319,6 +326,10 @@ public final class LabelLayout {
             }
             facts.add(List.of(strands, needle));
             facts.add(List.of(strands));
+            String least = threadWords.strandsLeast(thread);
+            if (!least.equals(strands)) {
+                facts.add(List.of(least));
+            }
             facts.add(List.of());
             if (lots.isEmpty()) {
                 return new LabelWords.Crowded(facts, List.of());

@@ -149,7 +149,8 @@ public final class BuyListLayout {
         line.unknown().forEach(id -> pieces.add(title(id)));
         String nothing = words.say("kit.nothing");
         return ListRow.thread(Swatch.of(called), line.code(), called.name().orElse(""),
-                words.say("buy.for", figures.list(pieces)),
+                Stream.of(words.say("buy.for", figures.list(pieces)), threadWords.asked(line.missing())).filter(it -> !it.isEmpty())
+                        .collect(Collectors.joining(" · ")),
                 line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
                 line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),
                 line.buy() == 0 ? nothing : Long.toString(line.buy()),
@@ -163,7 +164,7 @@ public final class BuyListLayout {
         for (ThreadWarning warning : warnings) {
             String pieces = figures.list(warning.pieces().stream().map(this::title).toList());
             boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
-                    || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT;
+                    || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT || warning.kind() == ThreadWarning.Kind.OTHER_LOTS;
             Said said = warning.kind() == ThreadWarning.Kind.STASH_AS_OTHER ? new Said(warning.kind(), warning.skein(), held(warning))
                     : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
             codes.computeIfAbsent(said, one -> new ArrayList<>()).add(warning.code());
@@ -186,9 +187,18 @@ public final class BuyListLayout {
                 .map(StashEntry::skein).distinct().sorted().toList());
     }
 
-    /** The lots the pieces of a warning name. */
+    /** The lots the pieces of a warning have to be served from and lack, else those they name. */
     private String lots(ThreadWarning warning) {
         Set<String> lots = new TreeSet<>();
+        if (warning.kind() != ThreadWarning.Kind.MIXED_LOTS) {
+            threads.buyList().lines().stream()
+                    .filter(line -> line.code().equals(warning.code()) && line.putUp().name().equals(warning.skein()))
+                    .flatMap(line -> line.shares().stream()).filter(share -> warning.pieces().contains(share.piece()))
+                    .forEach(share -> lots.addAll(share.missing().ofLot().keySet()));
+        }
+        if (!lots.isEmpty()) {
+            return figures.list(lots);
+        }
         for (String id : warning.pieces()) {
             threads.piece(id).stream().flatMap(piece -> piece.threads().stream())
                     .filter(total -> total.code().equals(warning.code()) && total.putUp().name().equals(warning.skein()))

@@ -85,7 +85,8 @@ public final class KitListLayout {
     }
 
     private ListRow thread(ThreadTotal total, Optional<StashShare> share) {
-        String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total))
+        String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total),
+                        share.map(it -> threadWords.asked(it.missing())).orElse(""))
                 .filter(text -> !text.isEmpty()).toList());
         return ListRow.thread(Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
                 total.skeins().map(threadWords::skeins).orElseGet(() -> words.say("thread.unknown")),
@@ -95,8 +96,8 @@ public final class KitListLayout {
     }
 
     private String needles(PieceThreads piece) {
-        List<String> sizes = piece.threads().stream().flatMap(total -> total.needs().stream()).map(ThreadNeed::needle)
-                .distinct().sorted().map(String::valueOf).toList();
+        List<String> sizes = piece.threads().stream().flatMap(total -> total.needs().stream()).flatMapToInt(ThreadNeed::needles)
+                .distinct().sorted().mapToObj(String::valueOf).toList();
         return words.say(sizes.size() == 1 ? "kit.needle-size" : "kit.needle-sizes", String.join(", ", sizes));
     }
 

@@ -9,7 +9,7 @@ public interface TextRuler {
     /** Modules of quiet zone on each side of a QR code (ISO/IEC 18004). */
     int QUIET_MODULES = 4;
 
-    /** How many modules a QR code of a text has on a side, without its quiet zone. */
+    /** How many modules a QR code of a text has on a side, without its quiet zone; more than any has where the text is too long for one. */
     int codeModules(String text);
 
     /**

@@ -60,7 +60,8 @@ public final class PlainPlan {
         lines.addAll(rest);
         List<String> whole = new ArrayList<>();
         for (ClothOnHand cloth : plan.untouched()) {
-            whole.add(row(whole.isEmpty() ? words.say("row.stays-whole") : "", cloth.name(), figures.cut(cloth.widthMm(), cloth.heightMm())));
+            whole.add(row(whole.isEmpty() ? words.say("row.stays-whole") : "", cloth.name(), figures.measured(cloth.widthMm(),
+                    cloth.heightMm())));
         }
         lines.addAll(whole);
         List<String> near = new ArrayList<>();
@@ -72,16 +73,18 @@ public final class PlainPlan {
     }
 
     private void cloth(PlannedCloth cloth, ClothPlan plan, List<String> lines) {
-        lines.add(row(words.say("row.cloth"), clothWords.title(cloth, plan.cloths()), figures.cut(cloth.widthMm(), cloth.heightMm()) + (cloth.bought() ? words.say("plan.bought") : "")));
+        lines.add(row(words.say("row.cloth"), clothWords.title(cloth, plan.cloths()), figures.measured(cloth.widthMm(), cloth.heightMm())
+                + (cloth.bought() ? words.say("plan.bought") : "")));
         for (PlannedCut cut : cloth.cuts()) {
             lines.add(row(words.say("row.piece", cut.number()), cut.piece().piece().id(), figures.cut(cut.widthMm(), cut.heightMm()) + (cut.turned() ? words.say("plan.turned") : "")));
         }
         for (CutStep step : cloth.steps()) {
             lines.add(row(words.say("row.step", step.cut().number()), part(step),
-                    words.say(step.cut().run() == EdgeCut.Run.DOWN ? "plan.down" : "plan.across", figures.length(step.cut().fromMm()))));
+                    words.say(step.cut().run() == EdgeCut.Run.DOWN ? "plan.down" : "plan.across", figures.cutLength(step.cut().fromMm()))));
         }
         for (Remnant left : cloth.remnants()) {
-            lines.add(row(words.say("row.left"), figures.cut(left.widthMm(), left.heightMm()), words.say(left.usable() ? "plan.keep" : "plan.scrap")));
+            lines.add(row(words.say("row.left"), figures.measured(left.widthMm(), left.heightMm()), words.say(left.usable() ? "plan.keep"
+                    : "plan.scrap")));
         }
         lines.add(row(words.say("row.proof"), proof(cloth.proof()), ""));
     }

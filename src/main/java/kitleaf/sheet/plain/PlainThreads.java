@@ -12,6 +12,7 @@ import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.Edge;
 import kitleaf.sizing.thread.Estimate;
+import kitleaf.sizing.thread.Missing;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadTotal;
@@ -50,6 +51,9 @@ public final class PlainThreads {
         List<String> lines = new ArrayList<>();
         for (BuyLine line : list.lines()) {
             lines.add(row(lines.isEmpty() ? words.say("row.to-buy") : "", line.code() + " " + line.putUp().name(), bought(line)));
+            if (!line.missing().asked().isEmpty()) {
+                lines.add(row("", "", asked(line.missing().asked())));
+            }
         }
         list.cost().ifPresent(cost -> lines.add(row(words.say("row.cost"), money(cost), "")));
         return lines;
@@ -76,6 +80,13 @@ public final class PlainThreads {
                 + (line.unknown().isEmpty() ? "" : words.say("buy.more", line.unknown().size()));
     }
 
+    /** The lots to ask for, with how many skeins of each where there are several. */
+    private String asked(List<Missing.OfLot> lots) {
+        return lots.size() == 1 ? words.say("buy.lot", lots.get(0).lot().orElseThrow())
+                : words.say("buy.lots", lots.stream().map(one -> words.say("buy.of-lot", one.whole(), one.lot().orElseThrow()))
+                        .collect(Collectors.joining(", ")));
+    }
+
     /** Short, for the room there is: what is bought only just suffices, or hardly needed its last skein. */
     private String edge(Edge edge) {
         return switch (edge) {
@@ -86,8 +97,8 @@ public final class PlainThreads {
     }
 
     private static String needles(PieceThreads piece) {
-        return piece.threads().stream().flatMap(thread -> thread.needs().stream()).map(ThreadNeed::needle).distinct().sorted()
-                .map(String::valueOf).collect(Collectors.joining(", "));
+        return piece.threads().stream().flatMap(thread -> thread.needs().stream()).flatMapToInt(ThreadNeed::needles).distinct().sorted()
+                .mapToObj(String::valueOf).collect(Collectors.joining(", "));
     }
 
     private String money(Price price) {

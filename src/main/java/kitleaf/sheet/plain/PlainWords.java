@@ -13,7 +13,7 @@ final class PlainWords {
     private final int nameWidth;
 
     PlainWords(Locale language) {
-        words = new Words("kitleaf.sheet.plain.words", language);
+        words = Words.spoken("kitleaf.sheet.plain.words", language);
         nameWidth = Integer.parseInt(words.say("columns.name"));
     }
 
@@ -27,8 +27,8 @@ final class PlainWords {
     }
 
     /** The phrase for a constant, under a group of keys. */
-    String of(String group, Enum<?> constant) {
-        return words.say(group + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    String of(String group, Enum<?> constant, Object... slots) {
+        return words.say(group + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), slots);
     }
 
     /** A line: its name, then two columns, the first of them so wide. */

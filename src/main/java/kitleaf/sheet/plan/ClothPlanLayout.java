@@ -1,6 +1,7 @@
 package kitleaf.sheet.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
@@ -106,7 +107,7 @@ public final class ClothPlanLayout {
         for (PlannedCloth cloth : plan.cloths()) {
             String title = clothWords.title(cloth, plan.cloths());
             PlanDrawing drawing = large.drawing(title, cloth);
-            large.words(title, false, phrases.subtitle(cloth, false), rows(cloth, drawing, innerMm));
+            large.words(title, false, phrases.subtitle(cloth, false), rows(cloth, drawing, innerMm, steps(cloth, cloth.steps(), innerMm)));
         }
         return large.pages();
     }
@@ -146,8 +147,15 @@ public final class ClothPlanLayout {
         return columns(belowMm);
     }
 
+    /** The rows of each width, set once however many pages ask for them. */
+    private static DoubleFunction<List<PlanRow>> once(DoubleFunction<List<PlanRow>> rows) {
+        Map<Double, List<PlanRow>> known = new HashMap<>();
+        return widthMm -> known.computeIfAbsent(widthMm, rows::apply);
+    }
+
     /** Pages with rows in their areas; the rows of each width are alike but for their heights. */
-    private List<Draft> flow(String title, String subtitle, PlanDrawing drawing, DoubleFunction<List<PlanRow>> rowsOf) {
+    private List<Draft> flow(String title, String subtitle, PlanDrawing drawing, DoubleFunction<List<PlanRow>> set) {
+        DoubleFunction<List<PlanRow>> rowsOf = once(set);
         List<Draft> pages = new ArrayList<>();
         int count = rowsOf.apply(columnMm).size();
         int next = 0;
@@ -186,10 +194,12 @@ public final class ClothPlanLayout {
 
     /** A cloth's pages: as few as can be where that does not make the drawing much smaller, and the drawing as large as it then can be. */
     private List<Draft> pages(PlannedCloth cloth) {
+        List<CutStep> steps = cloth.steps();
+        DoubleFunction<List<PlanRow>> below = once(widthMm -> steps(cloth, steps, widthMm));
         PlanDrawing largest = drawing(cloth, 1);
-        List<Draft> fewest = pages(cloth, largest);
+        List<Draft> fewest = pages(cloth, largest, below);
         for (PlanDrawing smaller = largest; fewest.size() > 1 && smaller.one() <= MOST_SMALLER * largest.one(); smaller = drawing(cloth, smaller.one() + 0.1)) {
-            List<Draft> pages = pages(cloth, smaller);
+            List<Draft> pages = pages(cloth, smaller, below);
             if (smaller.leaders().size() > largest.leaders().size() || smaller.numbersMissing() && !largest.numbersMissing()) {
                 break;
             }
@@ -204,14 +214,15 @@ public final class ClothPlanLayout {
         return PlanDrafting.of(cloth, new Box(Frames.MARGIN_MM, TOP_MM, innerMm, bottomMm - TOP_MM - LEGEND_MM), atLeast, settings, words, phrases);
     }
 
-    private List<Draft> pages(PlannedCloth cloth, PlanDrawing drawing) {
+    private List<Draft> pages(PlannedCloth cloth, PlanDrawing drawing, DoubleFunction<List<PlanRow>> below) {
         String title = clothWords.title(cloth, plan.cloths());
         // A long title that names shop cut and cloth gives the cloth's name to the line below.
         boolean tooLong = cloth.bought() && settings.ruler().widthMm(heading(title, false), "heading", 500, LEAST_TITLE_PT) > innerMm;
-        return flow(tooLong ? cloth.name() : title, phrases.subtitle(cloth, tooLong), drawing, widthMm -> rows(cloth, drawing, widthMm));
+        return flow(tooLong ? cloth.name() : title, phrases.subtitle(cloth, tooLong), drawing, widthMm -> rows(cloth, drawing, widthMm, below.apply(widthMm)));
     }
 
-    private List<PlanRow> rows(PlannedCloth cloth, PlanDrawing drawing, double widthMm) {
+    /** What explains a drawing, and then the rest. */
+    private List<PlanRow> rows(PlannedCloth cloth, PlanDrawing drawing, double widthMm, List<PlanRow> rest) {
         PlanRows rows = new PlanRows(settings.ruler(), widthMm);
         rows.note(words.say(drawing.zigzag().isEmpty() ? "plan.legend" : "plan.legend-broken", drawing.scale()));
         if (cloth.selvedge().isPresent() && drawing.selvedge().isEmpty()) {
@@ -223,9 +234,17 @@ public final class ClothPlanLayout {
         if (drawing.piecesMissing()) {
             rows.note(words.say("plan.legend-pieces"));
         }
+        if (drawing.flawsMissing()) {
+            rows.note(words.say("plan.legend-flaws"));
+        }
+        return Stream.concat(rows.rows().stream(), rest.stream()).toList();
+    }
+
+    /** How to cut a cloth, what comes off and what is left. */
+    private List<PlanRow> steps(PlannedCloth cloth, List<CutStep> steps, double widthMm) {
+        PlanRows rows = new PlanRows(settings.ruler(), widthMm);
         rows.section(words.say("plan.steps"));
         rows.note(words.say("plan.before", phrases.kerf(cloth, basket.clothSupply().cutting().frayMm())));
-        List<CutStep> steps = cloth.steps();
         if (steps.isEmpty()) {
             rows.note(words.say("plan.no-cut"));
         }
@@ -234,7 +253,8 @@ public final class ClothPlanLayout {
         }
         rows.section(words.say("plan.pieces"));
         for (PlannedCut cut : cloth.cuts()) {
-            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.size(cut.widthMm(), cut.heightMm()), below(cut));
+            rows.item(true, Integer.toString(cut.number()), cut.piece().piece().title(), clothWords.cutSize(cut.widthMm(),
+                    cut.heightMm()), below(cut));
         }
         if (!cloth.remnants().isEmpty()) {
             rows.section(words.say("plan.remnants"));
@@ -265,8 +285,8 @@ public final class ClothPlanLayout {
         if (!plan.cloths().isEmpty()) {
             rows.section(words.say("plan.cloths"));
             for (PlannedCloth cloth : plan.cloths()) {
-                String pieces = phrases.list(cloth.cuts().stream().map(cut -> cut.piece().piece().title()).toList());
-                rows.item(false, "", clothWords.title(cloth, plan.cloths()), clothWords.size(cloth.widthMm(), cloth.heightMm()),
+                String pieces = phrases.first(cloth.cuts().stream().map(cut -> cut.piece().piece().title()).toList());
+                rows.item(false, "", clothWords.title(cloth, plan.cloths()), clothWords.size(cloth),
                         words.say("plan.for", clothWords.weave(cloth.kind(), cloth.count()), pieces, phrases.left(cloth)));
             }
         }
@@ -333,7 +353,7 @@ public final class ClothPlanLayout {
 
     private void leftOut(PlanRows rows, String key, List<Piece> pieces) {
         if (!pieces.isEmpty()) {
-            rows.note(words.say(key, phrases.list(pieces.stream().map(Piece::title).toList())));
+            rows.note(words.say(key, phrases.first(pieces.stream().map(Piece::title).toList())));
         }
     }
 }

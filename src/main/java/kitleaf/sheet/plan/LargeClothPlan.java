@@ -96,7 +96,7 @@ final class LargeClothPlan {
     }
 
     private List<Passage> caption(PlannedCloth cloth, String scale) {
-        return set.paragraph(clothWords.size(cloth.widthMm(), cloth.heightMm()) + " · " + words.say("plan.scale", scale), set.small());
+        return set.paragraph(clothWords.size(cloth) + " · " + words.say("plan.scale", scale), set.small());
     }
 
     private static double height(List<Passage> passages) {

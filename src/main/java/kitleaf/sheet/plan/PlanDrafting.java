@@ -32,7 +32,8 @@ final class PlanDrafting {
     private static final String WIDEST = "88";
     /** More lines to cut numbers than these nobody can follow. */
     private static final int MOST_LEADERS = 4;
-    /** The same of all lines in large print, where many pieces may have no room for their numbers. */
+    /** The same of all lines, where many pieces have no room for their numbers; and in large print. */
+    private static final int MOST_IN_ALL = 24;
     private static final int MOST_LARGE_LEADERS = 6;
     /** Flaws narrower than this on paper have their word beside the cloth. */
     private static final double FLAW_WORD_MM = 3;
@@ -60,6 +61,7 @@ final class PlanDrafting {
     private final boolean brokenBelow;
     private boolean numbersMissing;
     private boolean piecesMissing;
+    private boolean flawsMissing;
 
     private PlanDrafting(PlannedCloth planned, Box room, double rightMm, double atLeast, SheetSettings settings, Words words, PlanWords phrases) {
         this.planned = planned;
@@ -107,7 +109,7 @@ final class PlanDrafting {
 
     /** How many lines to words beside the drawing there can be. */
     private int mostLeaders() {
-        return marks.words() ? Integer.MAX_VALUE : Math.min(MOST_LARGE_LEADERS, (int) ((roomBottomMm - cloth.yMm()) / marks.leaderStepMm()));
+        return Math.min(marks.words() ? MOST_IN_ALL : MOST_LARGE_LEADERS, (int) ((roomBottomMm - cloth.yMm()) / marks.leaderStepMm()));
     }
 
     private double belowMm() {
@@ -159,11 +161,12 @@ final class PlanDrafting {
         double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm());
         return new PlanDrawing(cloth, phrases.scale(scale), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(), planned.warp() == Cloth.WarpRun.DOWN,
                 width, height, scale.one(), endMm, bottomMm - cloth.yMm() + marks.topMm(), pieces, remnants, flaws, hatch(flaws),
-                planned.edgeCuts().stream().map(this::line).toList(), numbersMissing, piecesMissing, labels.leaders(), labels.blanks(), labels.texts());
+                planned.edgeCuts().stream().map(this::line).toList(), numbersMissing, piecesMissing, flawsMissing, labels.leaders(), labels.blanks(), labels.texts());
     }
 
     private String both(double mm) {
-        return words.say("plan.both", figures.length(mm), figures.other(mm));
+        return planned.bought() ? words.say("plan.both", figures.cutLength(mm), figures.swapped().cutLength(mm))
+                : words.say("plan.both", figures.length(mm), figures.other(mm));
     }
 
     private double x(double mm) {
@@ -251,8 +254,13 @@ final class PlanDrafting {
             boxes.add(new Box(cloth.xMm() - BESIDE_EDGE_MM - wide, flaw.midYMm() - high / 2, wide, high));
             boxes.add(new Box(cloth.rightMm() + BESIDE_EDGE_MM - 0.6, flaw.midYMm() - high / 2, wide, high));
         }
-        if (!labels.on(boxes, word, PlanType.MARK, false, true)) {
+        if (labels.on(boxes, word, PlanType.MARK, false, true)) {
+            return;
+        }
+        if (labels.waiting() < mostLeaders()) {
             labels.beside(flaw.midXMm(), flaw.midYMm(), word);
+        } else {
+            flawsMissing = true;
         }
     }
 

@@ -26,13 +26,14 @@ import kitleaf.sheet.page.Box;
  * @param cuts the cut lines, in the order of cutting
  * @param numbersMissing whether some cuts have no room for their numbers
  * @param piecesMissing whether some pieces have none
+ * @param flawsMissing whether some flaws have none for their word
  * @param leaders lines to words beside the drawing
  * @param blanks what is left white below words, or dark below cut numbers in large print
  * @param texts all words in it
  */
 public record PlanDrawing(Box cloth, String scale, String outline, String fringe, String selvedge, String zigzag, boolean warpDown, String width, String height,
                           double one, double rightMm, double heightMm, List<Box> pieces, List<Box> remnants, List<Box> flaws, String hatch, List<PlanLine> cuts,
-                          boolean numbersMissing, boolean piecesMissing, List<PlanLine> leaders, List<Box> blanks, List<PlanText> texts) {
+                          boolean numbersMissing, boolean piecesMissing, boolean flawsMissing, List<PlanLine> leaders, List<Box> blanks, List<PlanText> texts) {
 
     /** Copies the lists. */
     public PlanDrawing {

@@ -31,7 +31,7 @@ final class PlanLabels {
     private final TextRuler ruler;
     private final PlanMarks marks;
     private final List<PlanText> texts = new ArrayList<>();
-    private final List<Box> taken = new ArrayList<>();
+    private final TakenPlaces taken = new TakenPlaces(CLEAR_MM);
     private final List<Box> blanks = new ArrayList<>();
     private final List<Leader> waiting = new ArrayList<>();
     private final List<PlanLine> leaders = new ArrayList<>();
@@ -224,12 +224,6 @@ final class PlanLabels {
                 : new Box(xMm, baselineMm - ascentMm(sizePt), widthMm, heightMm(sizePt)));
     }
 
-    /** Whether nothing is there yet. */
-    private boolean free(Box box) {
-        return taken.stream().noneMatch(other -> box.xMm() < other.rightMm() + CLEAR_MM && other.xMm() < box.rightMm() + CLEAR_MM
-                && box.yMm() < other.bottomMm() + CLEAR_MM && other.yMm() < box.bottomMm() + CLEAR_MM);
-    }
-
     /**
      * The first of some boxes that is free; the words are put in its middle and what is below them is left white.
      *
@@ -238,7 +232,7 @@ final class PlanLabels {
      */
     boolean on(List<Box> boxes, String words, double sizePt, boolean scissors, boolean blank) {
         for (Box box : boxes) {
-            if (free(box)) {
+            if (taken.free(box)) {
                 double baselineMm = box.midYMm() + ascentMm(sizePt) / 2;
                 double scissorsMm = scissors ? SCISSORS_MM : 0;
                 double widthMm = widthMm(words, sizePt, 600);

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
 import kitleaf.basket.Price;
@@ -27,6 +28,8 @@ import kitleaf.words.Words;
 final class PlanWords {
 
     private static final int LETTERS = 26;
+    /** A list of more things than these is not read to its end; on the pages of its cloth each has a line of its own. */
+    private static final int MOST_NAMED = 40;
     /** What rounds to less than a sixteenth of an inch, or a millimetre. */
     private static final double NARROW_MM = 0.8;
 
@@ -42,12 +45,17 @@ final class PlanWords {
 
     /** The letter of what is left over, by its place from 0: A to Z, then AA, AB... */
     static String letter(int place) {
-        return place < LETTERS ? String.valueOf((char) ('A' + place)) : letter(place / LETTERS - 1) + letter(place % LETTERS);
+        StringBuilder letters = new StringBuilder();
+        for (int rest = place; rest >= 0; rest = rest / LETTERS - 1) {
+            letters.insert(0, (char) ('A' + rest % LETTERS));
+        }
+        return letters.toString();
     }
 
     /** The size of what is left over; a strip too narrow for her ruler is not nought. */
     private String leftSize(Figures own, double widthMm, double heightMm) {
-        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm))) : own.cut(widthMm, heightMm);
+        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm)))
+                : own.measured(widthMm, heightMm);
     }
 
     /** Both sizes of what is left over. */
@@ -62,13 +70,19 @@ final class PlanWords {
         return figures.list(things);
     }
 
+    /** The first of several things, as a list of the language, with how many more there are. */
+    String first(List<String> things) {
+        int more = things.size() - MOST_NAMED;
+        return list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more))).toList());
+    }
+
     /** A drawing's scale, such as {@code 1 : 2.5}. */
     String scale(PlanScale scale) {
         return "1" + Figures.NO_BREAK + ":" + Figures.NO_BREAK + figures.decimal(scale.one(), 1);
     }
 
-    private String length(double mm) {
-        return words.say("plan.both", figures.length(mm), figures.other(mm));
+    private String cutLength(double mm) {
+        return words.say("plan.both", figures.cutLength(mm), figures.swapped().cutLength(mm));
     }
 
     /** What a rectangle of the drawing says below its number, the fullest first. */
@@ -121,7 +135,7 @@ final class PlanWords {
         StringJoiner line = new StringJoiner(" · ");
         cloth.cloth().filter(name -> withName).ifPresent(line::add);
         line.add(clothWords.weave(cloth.kind(), cloth.count()));
-        line.add(clothWords.size(cloth.widthMm(), cloth.heightMm()));
+        line.add(clothWords.size(cloth));
         line.add(words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
         return line.toString();
     }
@@ -132,7 +146,7 @@ final class PlanWords {
         boolean block = cloth.kind() == Cloth.Kind.BLOCK;
         String how = down ? block ? "plan.step-down-block" : "plan.step-down" : block ? "plan.step-across-block" : "plan.step-across";
         StringJoiner sentences = new StringJoiner(" ");
-        sentences.add(words.say(how, part(step), length(step.cut().fromMm())));
+        sentences.add(words.say(how, part(step), cutLength(step.cut().fromMm())));
         step.pieces().forEach(piece -> sentences.add(words.say("plan.off-piece", piece.number(), piece.piece().piece().title())));
         for (int place : step.remnants()) {
             Remnant left = cloth.remnants().get(place);
@@ -142,7 +156,7 @@ final class PlanWords {
     }
 
     private String part(CutStep step) {
-        String size = figures.cut(step.widthMm(), step.heightMm());
+        String size = figures.measured(step.widthMm(), step.heightMm());
         return switch (step.side()) {
             case WHOLE -> words.say("plan.part-whole");
             case LEFT -> words.say("plan.part-left", step.madeBy(), size);
@@ -209,12 +223,12 @@ final class PlanWords {
     String left(PlannedCloth cloth) {
         List<Remnant> kept = cloth.remnants().stream().filter(Remnant::usable).toList();
         return kept.isEmpty() ? words.say("plan.left-nothing")
-                : words.say("plan.left", figures.list(kept.stream().map(it -> figures.cut(it.widthMm(), it.heightMm())).toList()));
+                : words.say("plan.left", first(kept.stream().map(it -> figures.measured(it.widthMm(), it.heightMm())).toList()));
     }
 
     /** How large a cloth a piece without one needs. */
     String needed(PieceSize size) {
-        return clothWords.size(size.across().cutMm(), size.down().cutMm());
+        return clothWords.cutSize(size.across().cutMm(), size.down().cutMm());
     }
 
     /** What keeps a cloth on hand from serving a piece that asks for it by name. */

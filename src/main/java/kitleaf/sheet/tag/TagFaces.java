@@ -26,6 +26,9 @@ final class TagFaces implements TagSetter {
     private static final double FACT_LINE_MM = 3.5;
     /** Facts of which one would be cut stand closer, to make room for its second line. */
     private static final double CLOSE_FACT_LINE_MM = 3;
+    /** What there is beside the hole to say which of a piece's tags it is. */
+    private static final double NUMBER_MM = 20;
+    private static final double NUMBER_LEAST_PT = 6;
     private static final double THREAD_ROW_MM = 5.8;
     private static final double ABOVE_THREADS_MM = 1.8;
     /** What the last row of threads may reach into the blank edge. */
@@ -56,12 +59,42 @@ final class TagFaces implements TagSetter {
 
     @Override
     public List<TagSetter.Part> share(TagWords says) {
-        List<TagSetter.Part> tags = new ArrayList<>();
+        boolean crowded = crowded(says);
+        List<TagSetter.Part> tags = new ArrayList<>(crowded ? factsAlone(says) : List.of());
         int from = 0;
-        for (int share : says.threads().isEmpty() ? List.of(0) : shares(says, columns(says))) {
+        for (int share : says.threads().isEmpty() ? crowded ? List.<Integer>of() : List.of(0) : shares(says, columns(says))) {
             tags.add(new TagSetter.Part(facts(says, tags.isEmpty()), says.threads().subList(from, from + share)));
             from += share;
         }
+        return tags;
+    }
+
+    /** Whether one of the facts would be cut on a tag that has threads below them. */
+    private boolean crowded(TagWords says) {
+        return !whole(says, says.facts());
+    }
+
+    /** Whether a tag has room for these facts and a row of threads. */
+    private boolean whole(TagWords says, List<String> facts) {
+        return rows(says, facts) > 0 && lines(facts, factsTop(says), THREAD_ROW_MM).equals(facts.stream().map(this::wanted).toList());
+    }
+
+    /** Tags with facts and no threads, as many as it takes to have every fact whole. */
+    private List<TagSetter.Part> factsAlone(TagWords says) {
+        List<TagSetter.Part> tags = new ArrayList<>();
+        List<String> facts = new ArrayList<>();
+        int room = (int) Math.floor(factsRoomMm(factsTop(says), 0) / FACT_LINE_MM + 1e-9);
+        int left = room;
+        for (String fact : says.facts()) {
+            if (wanted(fact) > left && !facts.isEmpty()) {
+                tags.add(new TagSetter.Part(facts, List.of()));
+                facts = new ArrayList<>();
+                left = room;
+            }
+            facts.add(fact);
+            left -= wanted(fact);
+        }
+        tags.add(new TagSetter.Part(facts, List.of()));
         return tags;
     }
 
@@ -69,13 +102,14 @@ final class TagFaces implements TagSetter {
     public TagFace front(TagWords says, TagSetter.Part part, int index, int count, Box box, boolean turned) {
         List<FittedText> texts = head(says, index, count);
         double yMm = factsTop(says);
-        double lineMm = lineMm(part.facts(), yMm);
-        List<Integer> lines = lines(part.facts(), yMm);
+        double threadsMm = part.threads().isEmpty() ? 0 : THREAD_ROW_MM;
+        double lineMm = lineMm(part.facts(), yMm, threadsMm);
+        List<Integer> lines = lines(part.facts(), yMm, threadsMm);
         for (int i = 0; i < part.facts().size(); i++) {
             texts.add(new FittedText("fact", part.facts().get(i), PAD_MM, yMm + lineMm - 0.9, innerMm(), lines.get(i), FACT_PT, FACT_LEAST_PT, 400, "start"));
             yMm += lines.get(i) * lineMm;
         }
-        double topMm = threadsTop(says, index == 0);
+        double topMm = threadsTop(says, part.facts());
         List<TagWords.Thread> threads = part.threads();
         List<TagFace.Tick> ticks = new ArrayList<>();
         int columns = columns(says);
@@ -144,7 +178,7 @@ final class TagFaces implements TagSetter {
 
     /**
      * The facts with as many thread codes as a code of this size can carry and a telephone can read; where even the facts are too
-     * much, as many of them as it can, the title first.
+     * much, as many of them as it can, the title first, below the words every code begins with.
      */
     static String plain(TagWords says, List<TagWords.Thread> threads, double codeMm, Words words, TextRuler ruler) {
         int most = (int) Math.floor(codeMm / TextRuler.LEAST_MODULE_MM) - 2 * TextRuler.QUIET_MODULES;
@@ -159,7 +193,7 @@ final class TagFaces implements TagSetter {
             }
         }
         String facts = says.plain();
-        while (ruler.codeModules(facts) > most && facts.lastIndexOf('\n') > 0) {
+        while (ruler.codeModules(facts) > most && facts.lastIndexOf('\n') > facts.indexOf('\n')) {
             facts = facts.substring(0, facts.lastIndexOf('\n'));
         }
         return facts;
@@ -173,7 +207,10 @@ final class TagFaces implements TagSetter {
         texts.add(new FittedText("title", says.title(), PAD_MM, STRIP_MM + 2 + sizePt * PT_MM * 0.75, innerMm(), three ? 3 : titleLines(says), sizePt,
                 TITLE_LEAST_PT, 500, "start"));
         if (count > 1) {
-            texts.add(new FittedText("number", words.say("tag.number", index + 1, count), widthMm - PAD_MM, PAD_MM + 2.5, 20, 1, 8, 6, 600, "end"));
+            String number = words.say("tag.number", index + 1, count);
+            String said = ruler.widthMm(number, "text", 600, NUMBER_LEAST_PT) < NUMBER_MM ? number : words.say("tag.number-large", index
+                    + 1, count);
+            texts.add(new FittedText("number", said, widthMm - PAD_MM, PAD_MM + 2.5, NUMBER_MM, 1, 8, NUMBER_LEAST_PT, 600, "end"));
         }
         return texts;
     }
@@ -200,14 +237,15 @@ final class TagFaces implements TagSetter {
         return STRIP_MM + 2 + titleLines(says) * TITLE_LINE_MM + 0.5;
     }
 
-    /** Further tags of a piece repeat only its first two lines and leave the room to threads. */
-    private static List<String> facts(TagWords says, boolean first) {
-        return first ? says.facts() : says.facts().subList(0, Math.min(2, says.facts().size()));
+    /** Further tags of a piece repeat only its first two lines, or none where these have no room, and leave the room to threads. */
+    private List<String> facts(TagWords says, boolean first) {
+        List<String> brief = says.facts().subList(0, Math.min(2, says.facts().size()));
+        return first ? says.facts() : whole(says, brief) ? brief : List.of();
     }
 
     /** One line for a fact that fits into it at its least size, else as many as it takes, while a row of threads keeps its room below. */
-    private List<Integer> lines(List<String> facts, double topMm) {
-        int left = (int) Math.floor(factsRoomMm(topMm) / lineMm(facts, topMm) + 1e-9) - facts.size();
+    private List<Integer> lines(List<String> facts, double topMm, double threadsMm) {
+        int left = (int) Math.floor(factsRoomMm(topMm, threadsMm) / lineMm(facts, topMm, threadsMm) + 1e-9) - facts.size();
         List<Integer> lines = new ArrayList<>();
         for (String fact : facts) {
             int more = wanted(fact) - 1;
@@ -221,21 +259,20 @@ final class TagFaces implements TagSetter {
         return ruler.lines(fact, "text", 400, FACT_LEAST_PT, innerMm()) <= 1 ? 1 : ruler.lines(fact, "text", 400, FACT_PT, innerMm());
     }
 
-    private double factsRoomMm(double topMm) {
-        return heightMm - PAD_MM - THREAD_ROW_MM - topMm;
+    private double factsRoomMm(double topMm, double threadsMm) {
+        return heightMm - PAD_MM - threadsMm - topMm;
     }
 
     /** From one line of facts to the next: closer where all lines have room only so. */
-    private double lineMm(List<String> facts, double topMm) {
-        double alikeMm = (factsRoomMm(topMm) - ABOVE_THREADS_MM + THREADS_OVER_MM) / facts.stream().mapToInt(this::wanted).sum();
+    private double lineMm(List<String> facts, double topMm, double threadsMm) {
+        double alikeMm = (factsRoomMm(topMm, threadsMm) - ABOVE_THREADS_MM + THREADS_OVER_MM) / facts.stream().mapToInt(this::wanted).sum();
         return alikeMm < FACT_LINE_MM && alikeMm >= CLOSE_FACT_LINE_MM ? alikeMm : FACT_LINE_MM;
     }
 
-    private double threadsTop(TagWords says, boolean first) {
-        List<String> facts = facts(says, first);
+    private double threadsTop(TagWords says, List<String> facts) {
         double topMm = factsTop(says);
-        int lines = lines(facts, topMm).stream().mapToInt(Integer::intValue).sum();
-        return topMm + lines * lineMm(facts, topMm) + ABOVE_THREADS_MM;
+        int lines = lines(facts, topMm, THREAD_ROW_MM).stream().mapToInt(Integer::intValue).sum();
+        return topMm + lines * lineMm(facts, topMm, THREAD_ROW_MM) + ABOVE_THREADS_MM;
     }
 
     /** As many as the longest code leaves room for, or the longest name where that makes no more tags; however few threads one tag takes: all tags of a piece look alike. */
@@ -261,7 +298,8 @@ final class TagFaces implements TagSetter {
     }
 
     private List<Integer> shares(TagWords says, int columns) {
-        return ThreadShares.of(says.threads().size(), columns, tag -> Math.max(1, columns * rows(says, tag == 0)));
+        return ThreadShares.of(says.threads().size(), columns, tag -> Math.max(1, columns * rows(says, facts(says, tag == 0
+                && !crowded(says)))));
     }
 
     private double longestCodeMm(TagWords says) {
@@ -273,7 +311,7 @@ final class TagFaces implements TagSetter {
         return CODE_X_MM + longestCodeMm(says) + 1.8;
     }
 
-    private int rows(TagWords says, boolean first) {
-        return (int) Math.floor((heightMm - PAD_MM + THREADS_OVER_MM - threadsTop(says, first)) / THREAD_ROW_MM + 1e-9);
+    private int rows(TagWords says, List<String> facts) {
+        return (int) Math.floor((heightMm - PAD_MM + THREADS_OVER_MM - threadsTop(says, facts)) / THREAD_ROW_MM + 1e-9);
     }
 }

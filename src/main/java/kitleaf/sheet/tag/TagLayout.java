@@ -164,6 +164,8 @@ public final class TagLayout {
         facts.add(dates(reckoned, figures::day));
 
         StringJoiner plain = new StringJoiner("\n");
+        // A reader of codes runs what begins like a command or an address; words of ours come before hers.
+        plain.add(words.say("tag.code"));
         plain.add(piece.title());
         facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(Figures.plain(fact).replace('·', ',').replace(" ,", ",")));
         plain.add(dates(reckoned, LocalDate::toString));

@@ -2,16 +2,18 @@ package kitleaf.sheet.template;
 
 import freemarker.core.Environment;
 import freemarker.template.TemplateException;
+import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
 
-/** Drops what a template writes, and stops it at one character to learn which line wrote it. */
-final class LocatingWriter extends Writer {
+/** Passes on what a template writes, and stops it at one character to learn which line wrote it. */
+final class LocatingWriter extends FilterWriter {
 
     private final long offset;
     private long written;
 
-    LocatingWriter(long offset) {
+    LocatingWriter(Writer out, long offset) {
+        super(out);
         this.offset = offset;
     }
 
@@ -19,6 +21,7 @@ final class LocatingWriter extends Writer {
     public void write(char[] buffer, int from, int length) throws IOException {
         if (written + length <= offset) {
             written += length;
+            out.write(buffer, from, length);
             return;
         }
         // An exception made while a template runs notes where it is; that is all this one is for.
@@ -34,10 +37,14 @@ final class LocatingWriter extends Writer {
     }
 
     @Override
-    public void flush() { }
+    public void write(int c) throws IOException {
+        write(new char[] {(char) c}, 0, 1);
+    }
 
     @Override
-    public void close() { }
+    public void write(String text, int from, int length) throws IOException {
+        write(text.substring(from, from + length).toCharArray(), 0, length);
+    }
 
     /** The character was reached. */
     static final class Found extends IOException {

@@ -1,14 +1,16 @@
 package kitleaf.sheet.template;
 
+import com.sun.management.ThreadMXBean;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.io.Reader;
 import java.io.Writer;
-import java.time.Duration;
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import kitleaf.words.Said;
 
 /**
@@ -26,9 +28,10 @@ final class MarkupStream extends Reader {
     /** The first ones are smaller, so that the press need not wait for half a page. */
     private static final int FIRST_CHUNK = 1_024;
     private static final int CHUNKS = 8;
+    private static final int LOOK_EVERY_MILLIS = 20;
 
-    /** How long a writer may write nothing: a page takes milliseconds, so this is a loop without end. */
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    /** Writers that have not ended. */
+    private static final AtomicInteger RUNNING = new AtomicInteger();
 
     private static final char[] END = new char[0];
 
@@ -39,12 +42,14 @@ final class MarkupStream extends Reader {
     private int next;
 
     private final String name;
-    private final Duration patience;
+    private final Bounds bounds;
     private final Thread writer;
+    private volatile TemplateFault broken;
+    private volatile long passed;
 
-    private MarkupStream(String name, Source source, Duration patience) {
+    private MarkupStream(String name, Source source, Bounds bounds) {
         this.name = name;
-        this.patience = patience;
+        this.bounds = bounds;
         this.writer = new Thread(() -> fill(source), "templates");
         // What cannot be stopped ends with the program.
         writer.setDaemon(true);
@@ -55,15 +60,54 @@ final class MarkupStream extends Reader {
      *
      * @param name of the template that writes, for its user
      */
-    static MarkupStream of(String name, Source source) {
-        return of(name, source, PATIENCE);
+    static MarkupStream of(String name, Source source, Bounds bounds) {
+        MarkupStream stream = new MarkupStream(name, source, bounds);
+        RUNNING.incrementAndGet();
+        stream.writer.start();
+        if (bounds.watched()) {
+            Thread watch = new Thread(stream::watch, "templates' watch");
+            watch.setDaemon(true);
+            watch.start();
+        }
+        return stream;
     }
 
-    /** A stream that gives up on a writer from which nothing has come for so long. */
-    static MarkupStream of(String name, Source source, Duration patience) {
-        MarkupStream stream = new MarkupStream(name, source, patience);
-        stream.writer.start();
-        return stream;
+    /** Whether all writers have ended, or do within some seconds. */
+    static boolean allEnded() throws InterruptedException {
+        for (int looks = 0; looks < 150 && RUNNING.get() > 0; looks++) {
+            Thread.sleep(LOOK_EVERY_MILLIS);
+        }
+        return RUNNING.get() == 0;
+    }
+
+    /** Gives the writer up where it goes too far, whether or not anybody reads. */
+    private void watch() {
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long end = System.nanoTime() + bounds.whole().toNanos();
+        long seen = -1;
+        long before = 0;
+        try {
+            while (writer.isAlive() && !closed && broken == null) {
+                long asked = threads.getThreadAllocatedBytes(writer.getId());
+                if (passed != seen) {
+                    seen = passed;
+                    before = asked;
+                }
+                if (asked - before > bounds.bytes()) {
+                    giveUp(Said.of("template.much-memory", bounds.bytes() >> 20));
+                } else if (System.nanoTime() - end > 0) {
+                    giveUp(Said.of("template.long", bounds.whole().toSeconds()));
+                }
+                Thread.sleep(LOOK_EVERY_MILLIS);
+            }
+        } catch (InterruptedException nobodyDoes) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void giveUp(Said said) {
+        broken = new TemplateFault(name, said);
+        writer.interrupt();
     }
 
     private void fill(Source source) {
@@ -71,6 +115,8 @@ final class MarkupStream extends Reader {
             source.writeTo(out);
         } catch (IOException | RuntimeException | Error e) {
             failure = e;
+        } finally {
+            RUNNING.decrementAndGet();
         }
         try {
             put(END);
@@ -103,11 +149,7 @@ final class MarkupStream extends Reader {
                 return -1;
             }
             try {
-                char[] full = queue.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
-                if (full == null) {
-                    close();
-                    throw new TemplateFault(name, Said.of("template.silent", patience.toSeconds()));
-                }
+                char[] full = await();
                 chunk = full;
                 next = 0;
             } catch (InterruptedException e) {
@@ -123,6 +165,23 @@ final class MarkupStream extends Reader {
         System.arraycopy(chunk, next, buffer, from, copied);
         next += copied;
         return copied;
+    }
+
+    private char[] await() throws InterruptedException, TemplateFault {
+        long end = System.nanoTime() + bounds.patience().toNanos();
+        while (true) {
+            char[] full = queue.poll(LOOK_EVERY_MILLIS, TimeUnit.MILLISECONDS);
+            if (full == null && broken == null && System.nanoTime() - end > 0) {
+                broken = new TemplateFault(name, Said.of("template.silent", bounds.patience().toSeconds()));
+            }
+            if (broken != null) {
+                close();
+                throw broken;
+            }
+            if (full != null) {
+                return full;
+            }
+        }
     }
 
     private void rethrow() throws IOException {
@@ -181,6 +240,10 @@ final class MarkupStream extends Reader {
 
         private void pass() throws IOException {
             if (used > 0) {
+                passed += used;
+                if (passed > bounds.characters()) {
+                    throw new TemplateFault(name, Said.of("template.much-markup", bounds.characters() / 1_000_000));
+                }
                 put(Arrays.copyOf(pending, used));
                 used = 0;
             }

@@ -12,6 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitleaf.words.Said;
 
 /**
@@ -22,6 +24,13 @@ final class OwnTemplates implements TemplateLoader {
 
     /** The largest template taken, 1 MB; the longest built-in one has a fiftieth of that. */
     private static final int MOST_BYTES = 1_000_000;
+
+    /**
+     * Built-ins that run a text as a template, in which nothing could be stopped, and those that make a text of any length in one step.
+     * Between the question mark and their names FreeMarker takes space and comments; names it takes in two spellings.
+     */
+    private static final Pattern REFUSED = Pattern.compile(
+            "\\?(?:\\s|[<\\[](?:#--|!--).*?--[>\\]])*+(interpret|eval|eval_json|evalJson|left_pad|leftPad|right_pad|rightPad)\\b", Pattern.DOTALL);
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
@@ -76,9 +85,18 @@ final class OwnTemplates implements TemplateLoader {
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                     .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
+            refuse(found.name(), text);
             return new StringReader(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
         } catch (CharacterCodingException e) {
             throw new TemplateFault(found.name(), Said.of("template.not-utf-8"));
+        }
+    }
+
+    private static void refuse(String name, String text) throws TemplateFault {
+        Matcher refused = REFUSED.matcher(text);
+        if (refused.find()) {
+            long line = 1 + text.substring(0, refused.start(1)).chars().filter(c -> c == '\n').count();
+            throw new TemplateFault(name + ":" + line, Said.of("template.refused", refused.group(1)));
         }
     }
 

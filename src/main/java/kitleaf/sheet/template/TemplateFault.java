@@ -3,6 +3,7 @@ package kitleaf.sheet.template;
 import java.io.IOException;
 import java.util.Locale;
 import kitleaf.words.Said;
+import kitleaf.words.Shown;
 import kitleaf.words.Words;
 
 /** A template that cannot be read or run. */
@@ -27,6 +28,6 @@ public final class TemplateFault extends IOException {
 
     /** The place and what is wrong there, in a language. */
     public String told(Locale language) {
-        return place + ": " + new Words("kitleaf.sheet.template.messages", language).say(said);
+        return Shown.inOneLine(place) + ": " + Words.spoken("kitleaf.sheet.template.messages", language).say(said);
     }
 }

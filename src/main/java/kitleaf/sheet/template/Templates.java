@@ -54,7 +54,7 @@ public final class Templates {
      */
     public Templates(Optional<Path> own, Locale language) throws IOException {
         hasOwn = own.isPresent();
-        configuration = new Configuration(Configuration.VERSION_2_3_34);
+        configuration = new Stoppable();
         TemplateLoader builtIn = new ClassTemplateLoader(Templates.class, "/kitleaf/templates/");
         configuration.setTemplateLoader(own.isEmpty() ? builtIn
                 : new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(own.get()), builtIn}));
@@ -106,7 +106,7 @@ public final class Templates {
      * where the template fails; closing the reader ends the template.
      */
     public Reader open(Sheet sheet) {
-        return MarkupStream.of(fileName(sheet), out -> run(sheet, out));
+        return MarkupStream.of(fileName(sheet), out -> run(sheet, out), bounds(sheet));
     }
 
     /**
@@ -115,10 +115,8 @@ public final class Templates {
      * @param offset the character, from 0
      */
     public Optional<String> locate(Sheet sheet, long offset) {
-        LocatingWriter writer = new LocatingWriter(offset);
-        // Nothing comes out of this stream; it is there for its patience with a template that loops this time.
-        try (Reader nothing = MarkupStream.of(fileName(sheet), out -> run(sheet, writer))) {
-            nothing.read(new char[1]);
+        try (Reader passed = MarkupStream.of(fileName(sheet), out -> run(sheet, new LocatingWriter(out, offset)), bounds(sheet))) {
+            passed.transferTo(Writer.nullWriter());
         } catch (LocatingWriter.Found found) {
             return Optional.of(found.place());
         } catch (IOException e) {
@@ -135,7 +133,6 @@ public final class Templates {
             model.put("lines", new LinesFunction((TextRuler) model.get("ruler")));
             Template template = configuration.getTemplate(name);
             boolean large = model.get("type") instanceof TypeScale type && type.large();
-            makeStoppable(template);
             template.process(model, large ? FullFractions.into(out) : out);
         } catch (StackOverflowError e) {
             throw new TemplateFault(name, Said.of("template.deep"));
@@ -159,12 +156,38 @@ public final class Templates {
         }
     }
 
-    /** Lets a loop that writes nothing be stopped; once a template, since each time adds the same checks again. */
-    private static void makeStoppable(Template template) {
-        synchronized (template) {
-            if (template.getCustomAttribute(STOPPABLE) == null) {
-                _CoreAPI.addThreadInterruptedChecks(template);
-                template.setCustomAttribute(STOPPABLE, true);
+    private Bounds bounds(Sheet sheet) {
+        return hasOwn ? Bounds.of(sheet.pages()) : Bounds.OURS;
+    }
+
+    /** Whether all that templates began has ended; what builds a list or a text in one step cannot be stopped in it. */
+    public static boolean allEnded() throws InterruptedException {
+        return MarkupStream.allEnded();
+    }
+
+    /** Every template it gives, be it included or imported, can be stopped in a loop that writes nothing. */
+    private static final class Stoppable extends Configuration {
+
+        private Stoppable() {
+            super(VERSION_2_3_34);
+        }
+
+        @Override
+        public Template getTemplate(String name, Locale locale, Object lookup, String encoding, boolean parsed, boolean ignoreMissing) throws IOException {
+            Template template = super.getTemplate(name, locale, lookup, encoding, parsed, ignoreMissing);
+            if (template != null) {
+                makeStoppable(template);
+            }
+            return template;
+        }
+
+        /** Once a template, since each time adds the same checks again. */
+        private static void makeStoppable(Template template) {
+            synchronized (template) {
+                if (template.getCustomAttribute(STOPPABLE) == null) {
+                    _CoreAPI.addThreadInterruptedChecks(template);
+                    template.setCustomAttribute(STOPPABLE, true);
+                }
             }
         }
     }
@@ -194,7 +217,9 @@ public final class Templates {
         // It ends its messages with long advice for programmers; the first paragraph says what is wrong.
         String first = message.strip().split("\\n\\s*(\\n|----)")[0].replaceAll("\\s+", " ")
                 // Where it looked is the machine's business.
-                .replaceFirst(" The name was interpreted by this TemplateLoader.*", "");
+                .replaceFirst(" The name was interpreted by this TemplateLoader.*", "")
+                // And so is what it is made of.
+                .replaceAll(" ?\\((?:wrapper|wrapped class|extended_hash\\+?[^)]*wrapper): [^)]*\\)", "").replaceAll("\\b(?:[a-z][A-Za-z0-9_]*\\.)+[A-Z]\\w*(?:\\$\\w+)*", "...");
         return Said.of("template.freemarker", first);
     }
 }

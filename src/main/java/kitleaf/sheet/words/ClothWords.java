@@ -98,14 +98,25 @@ public final class ClothWords {
         return cloth.bought() ? words.say("plan.cut-of", cloth.name(), cloth.cloth().orElseGet(() -> words.say("kind." + key(cloth.kind())))) : cloth.name();
     }
 
-    /** A size to cut by, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.7 cm)}. */
-    public String size(double widthMm, double heightMm) {
+    /** A size to cut by or to buy, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.8 cm)}, both rounded up. */
+    public String cutSize(double widthMm, double heightMm) {
         return words.say("plan.both", figures.cut(widthMm, heightMm), figures.swapped().cut(widthMm, heightMm));
+    }
+
+    /** The size of cloth that lies there, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.7 cm)}. */
+    public String size(double widthMm, double heightMm) {
+        return words.say("plan.both", figures.measured(widthMm, heightMm), figures.swapped().measured(widthMm, heightMm));
+    }
+
+    /** The size of a cloth of a plan: measured where it is on hand, rounded up where it is to be bought. */
+    public String size(PlannedCloth cloth) {
+        return cloth.bought() ? cutSize(cloth.widthMm(), cloth.heightMm()) : size(cloth.widthMm(), cloth.heightMm());
     }
 
     /** Which cloth it is to be, and how large one is. */
     public String purchased(Purchase purchase) {
-        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + size(purchase.cut().widthMm(), purchase.cut().heightMm());
+        return cloth(purchase.cloth(), purchase.kind(), purchase.count()) + " · " + cutSize(purchase.cut().widthMm(),
+                purchase.cut().heightMm());
     }
 
     /** The row of the what-if table for one cloth. */
@@ -117,9 +128,9 @@ public final class ClothWords {
                 : words.say("kind." + key(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
         return new OtherClothWords(cloth, figures.decimal(other.stitchesPerInch(), 1),
                 Figures.inches(across.finishedMm(), 8) + " × " + Figures.inches(down.finishedMm(), 8),
-                Figures.inches(across.cutMm(), 16) + " × " + Figures.inches(down.cutMm(), 16),
+                Figures.cutInches(across.cutMm(), down.cutMm()),
                 figures.centimetres(across.finishedMm()) + " × " + figures.centimetres(down.finishedMm()),
-                figures.centimetres(across.cutMm()) + " × " + figures.centimetres(down.cutMm()), other.own());
+                figures.cutCentimetres(across.cutMm(), down.cutMm()), other.own());
     }
 
     private String counts(Count count) {

@@ -28,6 +28,9 @@ public final class Figures {
     /** As near to a half as this, all digits decide which way a number is rounded. */
     private static final double UNSURE = 1e-6;
 
+    /** As far above a step of her ruler a length still counts as that step: the last bits of doubles, under a nanometre or two. */
+    private static final double CUT_SLACK = 1e-6;
+
     private final Units first;
     private final Words words;
 
@@ -42,11 +45,37 @@ public final class Figures {
         return new Figures(first == Units.IN ? Units.CM : Units.IN, words);
     }
 
-    /** Width by height to cut, in the stitcher's units; inches to a sixteenth, so that no step of rounding is lost. */
+    /** Width by height to cut, in the stitcher's units, none of it less than what is needed; inches to a sixteenth. */
     public String cut(double widthMm, double heightMm) {
-        return first == Units.IN
-                ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + unit("in")
-                : sizeCentimetres(widthMm, heightMm);
+        return first == Units.IN ? cutInches(widthMm, heightMm) + unit("in") : cutCentimetres(widthMm, heightMm) + unit("cm");
+    }
+
+    /** A length to cut or to buy, in the stitcher's units, never less than what is needed; inches to a sixteenth. */
+    public String cutLength(double mm) {
+        return length(first == Units.IN ? sixteenthsUp(mm) : millimetresUp(mm));
+    }
+
+    /** Width by height of cloth that lies there, in the stitcher's units: to the nearest sixteenth of an inch, or millimetre. */
+    public String measured(double widthMm, double heightMm) {
+        return first == Units.IN ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + unit("in") : sizeCentimetres(widthMm, heightMm);
+    }
+
+    /** Width by height to cut in inches to a sixteenth, without the unit. */
+    static String cutInches(double widthMm, double heightMm) {
+        return inches(sixteenthsUp(widthMm), 16) + " × " + inches(sixteenthsUp(heightMm), 16);
+    }
+
+    /** Width by height to cut in centimetres to the millimetre, without the unit. */
+    String cutCentimetres(double widthMm, double heightMm) {
+        return centimetres(millimetresUp(widthMm)) + " × " + centimetres(millimetresUp(heightMm));
+    }
+
+    private static double sixteenthsUp(double mm) {
+        return Math.ceil(mm / INCH_MM * 16 - CUT_SLACK) / 16 * INCH_MM;
+    }
+
+    private static double millimetresUp(double mm) {
+        return Math.ceil(mm - CUT_SLACK);
     }
 
     /** A length in inches to the nearest fraction, without the unit: {@code 14 1⁄4}. */

@@ -34,6 +34,9 @@ public final class BestCut {
     /** Pairs of blocks, or lays, looked at for one step of patience: about a microsecond's work. */
     private static final int LOOKS_A_STEP = 64;
 
+    /** Lays made ready, or pieces put together, for one step of patience. */
+    private static final int LAYS_A_STEP = 8;
+
     /** Which share of what could lie around a block is thought likely to come about. */
     private static final double LIKELY = 0.9;
 
@@ -100,11 +103,13 @@ public final class BestCut {
 
     private Found find() {
         int guesses = 0;
-        boolean patient = true;
-        while (patient && guesses < FIRST_GUESSES && bounds.whole() >= atLeast()) {
-            patient = guessed();
+        // To set the tables up takes a look at every lay, too.
+        boolean patient = patience.steps(1 + job.lays() / LAYS_A_STEP);
+        // One guess there always is, so that even the most impatient has something to cut.
+        do {
+            patient = guessed() && patient;
             guesses++;
-        }
+        } while (patient && guesses < FIRST_GUESSES && bounds.whole() >= atLeast());
         if (patient && bounds.whole() >= atLeast() && bounds.reckon(steps -> spend(steps) && guessBeside())) {
             search();
         } else {
@@ -266,6 +271,7 @@ public final class BestCut {
         if (guess.value() >= atLeast()) {
             value = guess.value();
             best = Optional.of(guess.block(blocks));
+            patience.steps(guess.corners() / LAYS_A_STEP);
         }
     }
 }

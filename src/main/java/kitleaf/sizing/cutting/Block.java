@@ -1,5 +1,9 @@
 package kitleaf.sizing.cutting;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+
 /**
  * A rectangle of cloth that comes apart into its pieces by cuts from edge to edge: one piece, or two blocks parted by
  * one cut. What is cut away is no part of it: pieces are reckoned with the kerf already added to both of their sides.
@@ -14,14 +18,19 @@ public sealed interface Block {
 
     /** Counts its pieces, each by its index. */
     default void count(int[] numbers) {
-        if (this instanceof Single single) {
-            numbers[single.index()]++;
-        } else if (this instanceof Beside pair) {
-            pair.left().count(numbers);
-            pair.right().count(numbers);
-        } else if (this instanceof Below pair) {
-            pair.top().count(numbers);
-            pair.bottom().count(numbers);
+        // A row of a thousand pieces is a thousand blocks deep: the stack of calls has an end, a list has none.
+        Deque<Block> open = new ArrayDeque<>(List.of(this));
+        while (!open.isEmpty()) {
+            Block block = open.pop();
+            if (block instanceof Single single) {
+                numbers[single.index()]++;
+            } else if (block instanceof Beside pair) {
+                open.push(pair.right());
+                open.push(pair.left());
+            } else if (block instanceof Below pair) {
+                open.push(pair.bottom());
+                open.push(pair.top());
+            }
         }
     }
 
@@ -41,16 +50,14 @@ public sealed interface Block {
      *
      * @param left the first, at the left
      * @param right the second
+     * @param widthMm of both together
+     * @param heightMm of the higher one
      */
-    record Beside(Block left, Block right) implements Block {
-        @Override
-        public double widthMm() {
-            return left.widthMm() + right.widthMm();
-        }
+    record Beside(Block left, Block right, double widthMm, double heightMm) implements Block {
 
-        @Override
-        public double heightMm() {
-            return Math.max(left.heightMm(), right.heightMm());
+        /** Two blocks, measured. */
+        public Beside(Block left, Block right) {
+            this(left, right, left.widthMm() + right.widthMm(), Math.max(left.heightMm(), right.heightMm()));
         }
     }
 
@@ -59,16 +66,14 @@ public sealed interface Block {
      *
      * @param top the upper one
      * @param bottom the lower one
+     * @param widthMm of the wider one
+     * @param heightMm of both together
      */
-    record Below(Block top, Block bottom) implements Block {
-        @Override
-        public double widthMm() {
-            return Math.max(top.widthMm(), bottom.widthMm());
-        }
+    record Below(Block top, Block bottom, double widthMm, double heightMm) implements Block {
 
-        @Override
-        public double heightMm() {
-            return top.heightMm() + bottom.heightMm();
+        /** Two blocks, measured. */
+        public Below(Block top, Block bottom) {
+            this(top, bottom, Math.max(top.widthMm(), bottom.widthMm()), top.heightMm() + bottom.heightMm());
         }
     }
 }

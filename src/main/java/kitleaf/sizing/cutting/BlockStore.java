@@ -1,6 +1,11 @@
 package kitleaf.sizing.cutting;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The blocks a search has built, as numbers in rows, so that hundreds of thousands of them take tens of megabytes.
@@ -148,12 +153,23 @@ final class BlockStore {
         return true;
     }
 
-    /** The block as the caller knows it. */
+    /** The block as the caller knows it, put together from the smallest up: what one is made of stands in rows before it. */
     Block block(int block) {
-        return switch (made[block]) {
-            case SINGLE -> job.single(first[block]);
-            case BESIDE -> new Block.Beside(block(first[block]), block(second[block]));
-            default -> new Block.Below(block(first[block]), block(second[block]));
-        };
+        NavigableSet<Integer> rows = new TreeSet<>(Set.of(block));
+        for (Integer row = block; row != null; row = rows.lower(row)) {
+            if (made[row] != SINGLE) {
+                rows.add(first[row]);
+                rows.add(second[row]);
+            }
+        }
+        Map<Integer, Block> blocks = new HashMap<>();
+        for (int row : rows) {
+            blocks.put(row, switch (made[row]) {
+                case SINGLE -> job.single(first[row]);
+                case BESIDE -> new Block.Beside(blocks.get(first[row]), blocks.get(second[row]));
+                default -> new Block.Below(blocks.get(first[row]), blocks.get(second[row]));
+            });
+        }
+        return blocks.get(block);
     }
 }

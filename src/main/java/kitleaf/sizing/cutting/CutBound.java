@@ -23,6 +23,9 @@ final class CutBound {
     private final CutJob job;
     private final CutAxis across;
     private final CutAxis down;
+    /** Each lay's width and height in the units of the axes. */
+    private final long[] wideCells;
+    private final long[] highCells;
     /** How many of each kind the tables reckon with. */
     private final int[] most;
     /** What pieces so thin that they vanish in coarse lengths are worth together: they are always thought to fit. */
@@ -37,10 +40,12 @@ final class CutBound {
         this.job = job;
         across = new CutAxis(job.width, job.wide, job.kind, job.most);
         down = new CutAxis(job.height, job.high, job.kind, job.most);
+        wideCells = Arrays.stream(job.wide).map(across::cells).toArray();
+        highCells = Arrays.stream(job.high).map(down::cells).toArray();
         double[] area = new double[job.kinds()];
         Arrays.fill(area, Double.POSITIVE_INFINITY);
         for (int lay = 0; lay < job.lays(); lay++) {
-            area[job.kind[lay]] = Math.min(area[job.kind[lay]], (double) across.cells(job.wide[lay]) * down.cells(job.high[lay]));
+            area[job.kind[lay]] = Math.min(area[job.kind[lay]], (double) wideCells[lay] * highCells[lay]);
         }
         most = job.most.clone();
         double vanishing = 0;
@@ -71,7 +76,8 @@ final class CutBound {
         int[][] restAcross = rests(across);
         int[][] restDown = rests(down);
         for (int x = 1; x < across.size(); x++) {
-            if (!spend.test(1 + (long) down.size() * (x + down.size()) / LOOKS_A_STEP)) {
+            // Two quick looks at each lay, for each entry, are half a look at the tables.
+            if (!spend.test(1 + (long) down.size() * (x + down.size() + job.lays() / 2) / LOOKS_A_STEP)) {
                 return false;
             }
             for (int y = 1; y < down.size(); y++) {
@@ -119,7 +125,7 @@ final class CutBound {
     }
 
     private boolean fits(int lay, int x, int y) {
-        return across.cells(job.wide[lay]) <= across.length(x) && down.cells(job.high[lay]) <= down.length(y);
+        return wideCells[lay] <= across.length(x) && highCells[lay] <= down.length(y);
     }
 
     private boolean reckonAround(LongPredicate spend) {

@@ -33,13 +33,21 @@ final class CutGuess {
     private int[] left;
     private int looks;
 
-    /** The cuts of the last guess as a tree in rows. */
+    /**
+     * The last guess as a tree in rows, each a corner (a lay, or below {@link #NOTHING} a block) with which cut comes first around it,
+     * and two places for the rows that fill the rests near it and far from it. The rows a row holds come after it.
+     */
     private int rows;
-    private int[] made = new int[64];
-    private int[] first = new int[64];
-    private int[] second = new int[64];
-    private int top;
+    private int[] corners = new int[64];
+    private boolean[] downFirst = new boolean[64];
+    private int[] rests = new int[128];
     private double value;
+
+    /** Rectangles to be filled, and the places of their rows; a guess is too deep for calls within calls. */
+    private int opened;
+    private int[] openAt = new int[64];
+    private long[] openWide = new long[64];
+    private long[] openHigh = new long[64];
 
     CutGuess(CutJob job) {
         this.job = job;
@@ -52,6 +60,11 @@ final class CutGuess {
     /** The worth of the last guess. */
     double value() {
         return value;
+    }
+
+    /** How many pieces or blocks it is made of. */
+    int corners() {
+        return rows;
     }
 
     /** How many lays the last guess looked at. */
@@ -88,7 +101,8 @@ final class CutGuess {
             change();
         }
         start();
-        top = fill(job.width, job.height);
+        open(NOTHING, job.width, job.height);
+        fill();
         if (value > recipeValue) {
             tired = 0;
         }
@@ -123,17 +137,40 @@ final class CutGuess {
             left[kind] -= counts.of(kind, store.counts, block * counts.words);
         }
         value = store.value[block];
-        top = surround(row(BlockStore.SINGLE, -2 - block, NOTHING), store.width[block], store.height[block], job.width, job.height, 0);
+        surround(row(-2 - block), store.width[block], store.height[block], job.width, job.height, 0);
+        fill();
     }
 
     private void start() {
         System.arraycopy(job.most, 0, left, 0, left.length);
         rows = 0;
+        opened = 0;
         value = 0;
         looks = 0;
     }
 
-    private int fill(long width, long height) {
+    /** Fills the rectangles that are open, the one opened last first. */
+    private void fill() {
+        while (opened > 0) {
+            opened--;
+            int corner = openAt[opened];
+            long width = openWide[opened];
+            long height = openHigh[opened];
+            int lay = best(width, height);
+            if (lay != NOTHING) {
+                left[job.kind[lay]]--;
+                value += job.value[job.kind[lay]];
+                int row = row(lay);
+                if (corner >= 0) {
+                    rests[corner] = row;
+                }
+                surround(row, job.wide[lay], job.high[lay], width, height, cut[lay]);
+            }
+        }
+    }
+
+    /** The lay that scores best of those that fit. */
+    private int best(long width, long height) {
         int best = NOTHING;
         double bestScore = 0;
         looks += job.lays();
@@ -147,62 +184,67 @@ final class CutGuess {
                 }
             }
         }
-        if (best == NOTHING) {
-            return NOTHING;
-        }
-        left[job.kind[best]]--;
-        value += job.value[job.kind[best]];
-        return surround(row(BlockStore.SINGLE, best, NOTHING), job.wide[best], job.high[best], width, height, cut[best]);
+        return best;
     }
 
-    /** Fills what a corner leaves of its rectangle. */
-    private int surround(int corner, long wide, long high, long width, long height, int way) {
-        boolean downFirst = way == 1 || way == 0 && (double) (width - wide) * height > (double) width * (height - high);
-        long restWide = downFirst ? wide : width - wide;
-        long restHigh = downFirst ? height - high : high;
-        long farWide = downFirst ? width - wide : width;
-        long farHigh = downFirst ? height : height - high;
-        int near;
-        int far;
+    /** Opens what a corner leaves of its rectangle: what lies within its first cut, near it, and what lies beyond, far from it. */
+    private void surround(int row, long wide, long high, long width, long height, int way) {
+        boolean down = way == 1 || way == 0 && (double) (width - wide) * height > (double) width * (height - high);
+        downFirst[row] = down;
         if (smallFirst) {
-            near = fill(restWide, restHigh);
-            far = fill(farWide, farHigh);
+            openFar(row, wide, high, width, height, down);
+            openNear(row, wide, high, width, height, down);
         } else {
-            far = fill(farWide, farHigh);
-            near = fill(restWide, restHigh);
+            openNear(row, wide, high, width, height, down);
+            openFar(row, wide, high, width, height, down);
         }
-        byte nearMade = downFirst ? BlockStore.BELOW : BlockStore.BESIDE;
-        byte farMade = downFirst ? BlockStore.BESIDE : BlockStore.BELOW;
-        return joined(farMade, joined(nearMade, corner, near), far);
     }
 
-    private int joined(byte how, int one, int other) {
-        return other == NOTHING ? one : row(how, one, other);
+    private void openNear(int row, long wide, long high, long width, long height, boolean down) {
+        open(2 * row, down ? wide : width - wide, down ? height - high : high);
     }
 
-    private int row(byte how, int one, int other) {
-        if (rows == made.length) {
-            made = Arrays.copyOf(made, 2 * rows);
-            first = Arrays.copyOf(first, 2 * rows);
-            second = Arrays.copyOf(second, 2 * rows);
+    private void openFar(int row, long wide, long high, long width, long height, boolean down) {
+        open(2 * row + 1, down ? width - wide : width, down ? height : height - high);
+    }
+
+    /** Opens a rectangle, and says where what is cut from it is to be written. */
+    private void open(int at, long width, long height) {
+        if (opened == openAt.length) {
+            openAt = Arrays.copyOf(openAt, 2 * opened);
+            openWide = Arrays.copyOf(openWide, 2 * opened);
+            openHigh = Arrays.copyOf(openHigh, 2 * opened);
         }
-        made[rows] = how;
-        first[rows] = one;
-        second[rows] = other;
+        openAt[opened] = at;
+        openWide[opened] = width;
+        openHigh[opened] = height;
+        opened++;
+    }
+
+    private int row(int corner) {
+        if (rows == corners.length) {
+            corners = Arrays.copyOf(corners, 2 * rows);
+            downFirst = Arrays.copyOf(downFirst, 2 * rows);
+            rests = Arrays.copyOf(rests, 4 * rows);
+        }
+        corners[rows] = corner;
+        rests[2 * rows] = NOTHING;
+        rests[2 * rows + 1] = NOTHING;
         return rows++;
     }
 
-    /** The last guess as the caller knows it; there must be a piece in it. */
+    /** The last guess as the caller knows it, put together from its end; there must be a piece in it. */
     Block block(BlockStore store) {
-        return block(top, store);
+        Block[] blocks = new Block[rows];
+        for (int row = rows - 1; row >= 0; row--) {
+            Block corner = corners[row] >= 0 ? job.single(corners[row]) : store.block(-2 - corners[row]);
+            Block near = rests[2 * row] == NOTHING ? corner : joined(!downFirst[row], corner, blocks[rests[2 * row]]);
+            blocks[row] = rests[2 * row + 1] == NOTHING ? near : joined(downFirst[row], near, blocks[rests[2 * row + 1]]);
+        }
+        return blocks[0];
     }
 
-    private Block block(int row, BlockStore store) {
-        if (made[row] == BlockStore.SINGLE) {
-            return first[row] >= 0 ? job.single(first[row]) : store.block(-2 - first[row]);
-        }
-        Block one = block(first[row], store);
-        Block other = block(second[row], store);
-        return made[row] == BlockStore.BESIDE ? new Block.Beside(one, other) : new Block.Below(one, other);
+    private static Block joined(boolean beside, Block one, Block other) {
+        return beside ? new Block.Beside(one, other) : new Block.Below(one, other);
     }
 }

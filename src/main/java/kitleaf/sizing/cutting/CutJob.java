@@ -120,7 +120,13 @@ final class CutJob {
 
     /** The greatest common divisor; 0 and any number have that number. */
     static long divisor(long one, long other) {
-        return other == 0 ? one : divisor(other, one % other);
+        long divisor = one;
+        for (long rest = other; rest != 0;) {
+            long last = divisor % rest;
+            divisor = rest;
+            rest = last;
+        }
+        return divisor;
     }
 
     int kinds() {
@@ -141,23 +147,11 @@ final class CutJob {
     /** What a block is worth, added up in the order of the types, so that equal sets have equal values. */
     double valueOf(Block block) {
         int[] counts = new int[types.size()];
-        count(block, counts);
+        block.count(counts);
         double sum = 0;
         for (int type = 0; type < counts.length; type++) {
             sum += counts[type] * types.get(type).value();
         }
         return sum;
-    }
-
-    private static void count(Block block, int[] counts) {
-        if (block instanceof Block.Single single) {
-            counts[single.index()]++;
-        } else if (block instanceof Block.Beside beside) {
-            count(beside.left(), counts);
-            count(beside.right(), counts);
-        } else if (block instanceof Block.Below below) {
-            count(below.top(), counts);
-            count(below.bottom(), counts);
-        }
     }
 }

@@ -1,29 +1,41 @@
 package kitleaf.sizing.cutting;
 
-import java.util.Objects;
-import java.util.function.BooleanSupplier;
-
 /**
- * How long a search may go on: a number of steps, so that the same basket gives the same plan, and for a slow machine
- * a word from outside that time is up.
+ * How long a search may go on: a number of steps, never a time, so that the same basket gives the same plan on every machine. A part of
+ * it may be given to a search within the search; what that spends, the whole has spent.
  */
 public final class Patience {
 
-    /** How many steps pass between two looks at the clock. */
-    private static final long LOOK_EVERY = 4096;
-
-    private final BooleanSupplier timeUp;
+    private final Patience whole;
+    private final long fine;
     private long steps;
-    private long untilLook = LOOK_EVERY;
-    private boolean cutShort;
+    /** Fine steps the whole has not been charged for yet. */
+    private long unpaid;
+
+    /** @param steps how many steps it lasts, 0 or more, each about a microsecond's work of an ordinary computer */
+    public Patience(long steps) {
+        this(steps, null, 1);
+    }
+
+    private Patience(long steps, Patience whole, long fine) {
+        this.steps = steps;
+        this.whole = whole;
+        this.fine = fine;
+    }
+
+    /** A part of this: so many steps of the same size, if the whole lasts so long. */
+    public Patience part(long some) {
+        return part(some, 1);
+    }
 
     /**
-     * @param steps how many steps it lasts, 0 or more
-     * @param timeUp asked now and then; once it says yes, patience has ended
+     * A part of this with smaller steps.
+     *
+     * @param some how many steps it lasts, if the whole lasts so long
+     * @param size how many of them make one of the whole's, 1 or more
      */
-    public Patience(long steps, BooleanSupplier timeUp) {
-        this.steps = steps;
-        this.timeUp = Objects.requireNonNull(timeUp);
+    public Patience part(long some, long size) {
+        return new Patience(some, this, size);
     }
 
     /** Takes one step; false when there is none left to take. */
@@ -33,20 +45,23 @@ public final class Patience {
 
     /** Takes so many steps at once; false when patience has ended. */
     public boolean steps(long number) {
-        if (cutShort || steps <= 0) {
+        if (ended()) {
             return false;
         }
         steps -= number;
-        untilLook -= number;
-        if (untilLook <= 0) {
-            untilLook = LOOK_EVERY;
-            cutShort = timeUp.getAsBoolean();
+        if (whole == null) {
+            return true;
         }
-        return !cutShort;
+        unpaid += number;
+        if (unpaid >= fine) {
+            whole.steps(unpaid / fine);
+            unpaid %= fine;
+        }
+        return !whole.ended();
     }
 
-    /** Whether it ended because time was up, so that another run may find something else. */
-    public boolean cutShort() {
-        return cutShort;
+    /** Whether no step is left, of its own or of the whole. */
+    public boolean ended() {
+        return steps <= 0 || whole != null && whole.ended();
     }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import kitleaf.sizing.cutting.BestCut;
@@ -33,6 +32,9 @@ final class BoundedPlan {
     /** Steps for filling a shop cut that may be bought: many are tried for each that is. */
     private static final long SHOP_STEPS = 12_000;
 
+    /** Kinds of pieces made ready for one panel in one step of patience. */
+    private static final int KINS_A_STEP = 16;
+
     /** Steps for smoothing out one cloth. */
     private static final long SMOOTH_STEPS = 3_000_000;
 
@@ -46,15 +48,20 @@ final class BoundedPlan {
     private static final double[] POWERS = {1, 1.15, 1.4};
 
     private final Group group;
-    private final BooleanSupplier timeUp;
+    private final Patience patience;
+    private final List<List<Shape>> kept;
+    private final List<List<Shape>> turned;
 
-    private BoundedPlan(Group group, BooleanSupplier timeUp) {
+    private BoundedPlan(Group group, Patience patience) {
         this.group = group;
-        this.timeUp = timeUp;
+        this.patience = patience;
+        this.kept = group.shapes(false);
+        this.turned = group.shapes(true);
     }
 
-    static GroupPlan of(Group group, BooleanSupplier timeUp) {
-        return new BoundedPlan(group, timeUp).find();
+    /** A plan within so much patience; where it ends at once, what one quick filling of each cloth gives. */
+    static GroupPlan of(Group group, Patience patience) {
+        return new BoundedPlan(group, patience).find();
     }
 
     private GroupPlan find() {
@@ -63,12 +70,12 @@ final class BoundedPlan {
         // The same seed always: one basket, one plan.
         Random random = new Random(1);
         for (int trial = 0; trial < ORDERS && !cutShort; trial++) {
-            Draft draft = draft(order(trial, random), POWERS[trial % POWERS.length]);
+            Draft draft = draft(order(trial, random), POWERS[trial % POWERS.length], trial == 0);
             best = best == null || draft.betterThan(best) ? draft : best;
-            cutShort = timeUp.getAsBoolean();
+            cutShort = patience.ended();
         }
-        Draft better = cutShort ? best : smoothed(new Windows(group, timeUp).improved(best));
-        return better.plan(new Bounds(group).proof(better, cutShort || timeUp.getAsBoolean()));
+        Draft better = cutShort ? best : smoothed(new Windows(group, patience).improved(best));
+        return better.plan(new Bounds(group).proof(better, cutShort || patience.ended()));
     }
 
     /** The cloths on hand, the largest first, the smallest first, then at random. */
@@ -87,15 +94,25 @@ final class BoundedPlan {
         return stock.widthMm() * stock.heightMm();
     }
 
-    private Draft draft(List<Integer> order, double power) {
+    /**
+     * Fills the cloths in an order.
+     *
+     * @param whole whether it has to come to an end; another that does not is worse than the first, since pieces are left
+     */
+    private Draft draft(List<Integer> order, double power, boolean whole) {
         Draft draft = new Draft(group, group.numbers());
         for (int cloth : order) {
+            if (draft.left() == 0 || !whole && patience.ended()) {
+                return draft;
+            }
             Stock stock = group.onHand().get(cloth);
             fill(draft, stock, kin -> group.kins().get(kin).onHand().contains(cloth), power, FILL_STEPS)
                     .ifPresent(load -> draft.open(cloth, load.filled(), load.numbers()));
         }
-        for (Optional<Draft.Load> buy = bestBuy(draft, power); buy.isPresent(); buy = bestBuy(draft, power)) {
+        Optional<Draft.Load> buy = bestBuy(draft, power);
+        while (buy.isPresent()) {
             draft.buy(buy.get().cloth(), buy.get().filled(), buy.get().numbers());
+            buy = whole || !patience.ended() ? bestBuy(draft, power) : Optional.empty();
         }
         return draft;
     }
@@ -105,11 +122,17 @@ final class BoundedPlan {
         int[] taken = new int[group.kins().size()];
         List<Filled.Part> parts = new ArrayList<>();
         for (Stock.Panel panel : stock.panels(group.kerf())) {
+            // Cloth with many flaws has thousands of panels, and most are looked at in vain.
+            patience.steps(1 + taken.length / KINS_A_STEP);
+            if (IntStream.range(0, taken.length).noneMatch(kin -> draft.left(kin) > taken[kin] && allowed.test(kin))) {
+                parts.add(new Filled.Part(panel, Chain.NONE));
+                continue;
+            }
             List<CutType> types = IntStream.range(0, taken.length)
-                    .mapToObj(kin -> new CutType(group.kins().get(kin).shapes(stock.turning(), group.kerf()),
+                    .mapToObj(kin -> new CutType(shapes(kin, stock.turning()),
                             allowed.test(kin) ? draft.left(kin) - taken[kin] : 0, Math.pow(areaMm2(kin, stock.turning()), power))).toList();
             Optional<Block> block = BestCut.of(panel.widthMm() + group.kerf().besideMm(), panel.heightMm() + group.kerf().belowMm(),
-                    types, new Patience(steps, timeUp)).block();
+                    types, patience.part(steps)).block();
             block.ifPresent(found -> found.count(taken));
             parts.add(new Filled.Part(panel, block.map(found -> Chain.of(found, panel, group.kerf())).orElse(Chain.NONE)));
         }
@@ -118,7 +141,15 @@ final class BoundedPlan {
     }
 
     private double areaMm2(int kin, boolean turning) {
-        return group.kins().get(kin).shapes(turning, group.kerf()).stream().mapToDouble(Shape::areaMm2).min().orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (Shape shape : shapes(kin, turning)) {
+            least = Math.min(least, shape.areaMm2());
+        }
+        return least;
+    }
+
+    private List<Shape> shapes(int kin, boolean turning) {
+        return (turning ? turned : kept).get(kin);
     }
 
     /** The shop cut that holds most of what is left for what it costs; empty if none holds anything. */
@@ -173,13 +204,13 @@ final class BoundedPlan {
 
     private Optional<Block> block(double widthMm, double heightMm, boolean turning, List<Integer> numbers, long steps) {
         List<CutType> types = IntStream.range(0, numbers.size())
-                .mapToObj(kin -> new CutType(group.kins().get(kin).shapes(turning, group.kerf()), numbers.get(kin), areaMm2(kin, turning))).toList();
+                .mapToObj(kin -> new CutType(shapes(kin, turning), numbers.get(kin), areaMm2(kin, turning))).toList();
         double room = (widthMm + group.kerf().besideMm()) * (heightMm + group.kerf().belowMm());
         if (types.stream().mapToDouble(type -> type.most() * type.value()).sum() > room) {
             return Optional.empty();
         }
         int[] held = new int[numbers.size()];
-        return BestCut.of(widthMm + group.kerf().besideMm(), heightMm + group.kerf().belowMm(), types, new Patience(steps, timeUp)).block()
+        return BestCut.of(widthMm + group.kerf().besideMm(), heightMm + group.kerf().belowMm(), types, patience.part(steps)).block()
                 .filter(block -> {
                     block.count(held);
                     return Arrays.stream(held).boxed().toList().equals(numbers);
@@ -195,13 +226,19 @@ final class BoundedPlan {
     }
 
     private Filled smoothed(Draft.Load load) {
+        if (patience.ended()) {
+            return load.filled();
+        }
         if (load.pieces() <= SMOOTHED_EXACTLY) {
-            return Filling.of(group, load.filled().stock(), load.numbers(), new Patience(SMOOTH_STEPS, timeUp)).orElse(load.filled());
+            return Filling.of(group, load.filled().stock(), load.numbers(), patience.part(SMOOTH_STEPS, Search.FINE)).orElse(load.filled());
         }
         return new Filled(load.filled().stock(), load.filled().parts().stream().map(part -> smoothed(part, load.filled().stock())).toList());
     }
 
     private Filled.Part smoothed(Filled.Part part, Stock stock) {
+        if (part.chain().steps().isEmpty() || patience.ended()) {
+            return part;
+        }
         int[] held = new int[group.kins().size()];
         part.chain().steps().forEach(step -> step.block().count(held));
         List<Integer> numbers = Arrays.stream(held).boxed().toList();

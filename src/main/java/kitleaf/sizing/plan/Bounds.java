@@ -15,9 +15,17 @@ final class Bounds {
     private static final double EQUAL = 1e-9;
 
     private final Group group;
+    /** The panels of each cloth on hand. */
+    private final List<List<Stock.Panel>> panels;
+    private final boolean[] hopeless;
 
     Bounds(Group group) {
         this.group = group;
+        this.panels = group.onHand().stream().map(stock -> stock.panels(group.kerf())).toList();
+        this.hopeless = new boolean[group.kins().size()];
+        for (int kin = 0; kin < hopeless.length; kin++) {
+            hopeless[kin] = fitsNowhere(kin);
+        }
     }
 
     /** Sets a plan beside its bounds. */
@@ -34,25 +42,29 @@ final class Bounds {
 
     /** Whether a kin fits on no cloth at all. */
     private boolean hopeless(int kin) {
+        return hopeless[kin];
+    }
+
+    private boolean fitsNowhere(int kin) {
         return IntStream.range(0, group.onHand().size()).noneMatch(cloth -> fitsOnHand(kin, cloth))
                 && IntStream.range(0, group.shop().size()).noneMatch(cut -> fitsInShop(kin, cut));
     }
 
     private boolean fitsOnHand(int kin, int cloth) {
         Stock stock = group.onHand().get(cloth);
-        return group.kins().get(kin).onHand().contains(cloth) && stock.panels(group.kerf()).stream()
-                .anyMatch(panel -> fits(kin, stock.turning(), panel.widthMm(), panel.heightMm()));
+        return group.kins().get(kin).onHand().contains(cloth) && fits(kin, stock.turning(), panels.get(cloth));
     }
 
     private boolean fitsInShop(int kin, int cut) {
         Stock stock = group.shop().get(cut);
-        return group.kins().get(kin).shop().contains(cut) && fits(kin, stock.turning(), stock.widthMm(), stock.heightMm());
+        return group.kins().get(kin).shop().contains(cut) && fits(kin, stock.turning(), stock.panels(group.kerf()));
     }
 
-    private boolean fits(int kin, boolean turning, double widthMm, double heightMm) {
-        return group.kins().get(kin).shapes(turning, group.kerf()).stream()
-                .anyMatch(shape -> shape.widthMm() <= widthMm + group.kerf().besideMm() + Stock.SLACK_MM
-                        && shape.heightMm() <= heightMm + group.kerf().belowMm() + Stock.SLACK_MM);
+    private boolean fits(int kin, boolean turning, List<Stock.Panel> some) {
+        List<Shape> shapes = group.kins().get(kin).shapes(turning, group.kerf());
+        return some.stream().anyMatch(panel -> shapes.stream()
+                .anyMatch(shape -> shape.widthMm() <= panel.widthMm() + group.kerf().besideMm() + Stock.SLACK_MM
+                        && shape.heightMm() <= panel.heightMm() + group.kerf().belowMm() + Stock.SLACK_MM));
     }
 
     private double pieceMm2(int kin) {
@@ -118,7 +130,7 @@ final class Bounds {
 
     /** No remnant is larger than the largest panel, nor than all that is left. */
     private double largestRemnantMm2(Draft draft, double cost) {
-        return Math.min(onHandMm2() - leastOnHandMm2(draft, cost), group.onHand().stream().flatMap(stock -> stock.panels(group.kerf()).stream())
+        return Math.min(onHandMm2() - leastOnHandMm2(draft, cost), panels.stream().flatMap(List::stream)
                 .mapToDouble(panel -> group.kerf().usableMm2(panel.widthMm() + group.kerf().besideMm(), panel.heightMm() + group.kerf().belowMm()))
                 .max().orElse(0));
     }

@@ -41,7 +41,7 @@ public record ClothPlan(List<PlannedCloth> cloths, List<Purchase> buy, List<Piec
         return cloths.stream().allMatch(cloth -> cloth.proof().optimal());
     }
 
-    /** Whether time was up before any part of it was searched through, so that another run may find a better one. */
+    /** Whether the steps ran out before any part of it was searched through, so that more of them may find a better one. */
     public boolean cutShort() {
         return cloths.stream().anyMatch(cloth -> cloth.proof().cutShort());
     }

@@ -13,6 +13,7 @@ import kitleaf.basket.Basket;
 import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.ClothSupply;
 import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.cutting.Patience;
 
 /** Plans which pieces are cut from which cloth. */
 public final class ClothPlanning {
@@ -37,13 +38,13 @@ public final class ClothPlanning {
      *
      * @param pieces the basket's pieces, reckoned
      * @param stepMm what cut sizes are rounded up to, in millimetres, above 0
-     * @param stopwatch how long to search
+     * @param steps how many steps to search for, 0 or more, about a million for each second of an ordinary computer
      */
-    public static ClothPlan of(Basket basket, List<PieceReckoning> pieces, double stepMm, Stopwatch stopwatch) {
+    public static ClothPlan of(Basket basket, List<PieceReckoning> pieces, double stepMm, long steps) {
         List<Wanted> wanted = pieces.stream().filter(piece -> !piece.cutAlready()).map(piece -> Wanted.of(piece, stepMm)).toList();
         List<Group> groups = Grouping.of(basket.clothSupply(), wanted);
         ClothPlanning planning = new ClothPlanning(basket.clothSupply());
-        List<GroupPlan> plans = Search.of(groups, stopwatch.start());
+        List<GroupPlan> plans = Search.of(groups, new Patience(steps));
         for (int group = 0; group < groups.size(); group++) {
             planning.take(group, plans.get(group));
         }

@@ -1,9 +1,13 @@
 package kitleaf.sizing.plan;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.sizing.cutting.Block;
 
@@ -145,35 +149,39 @@ final class CutOrder {
         return part.bottom(Math.min(part.heightMm(), block.heightMm()), cut);
     }
 
-    /** Cuts a block apart into its pieces. */
+    /** A part that is cut free, and what it is to be cut into. */
+    private record Open(Region part, Block block) {
+    }
+
+    /** Cuts a block apart into its pieces; what was cut free last is taken up first. */
     private void apart(Region part, Block block) {
-        Region trimmed = trim(part, block);
-        if (block instanceof Block.Single single) {
-            piece(trimmed, single);
-        } else if (block instanceof Block.Beside pair) {
-            double width = pair.left().widthMm() - kerf.besideMm();
-            int cut = cut(EdgeCut.Run.DOWN, width, trimmed);
-            both(trimmed.left(width, cut), pair.left(), trimmed.right(pair.left().widthMm(), cut), pair.right());
-        } else if (block instanceof Block.Below pair) {
-            double height = pair.top().heightMm() - kerf.belowMm();
-            int cut = cut(EdgeCut.Run.ACROSS, height, trimmed);
-            both(trimmed.top(height, cut), pair.top(), trimmed.bottom(pair.top().heightMm(), cut), pair.bottom());
+        Deque<Open> open = new ArrayDeque<>(List.of(new Open(part, block)));
+        while (!open.isEmpty()) {
+            Open next = open.pop();
+            Region trimmed = trim(next.part(), next.block());
+            if (next.block() instanceof Block.Single single) {
+                piece(trimmed, single);
+            } else if (next.block() instanceof Block.Beside pair) {
+                double width = pair.left().widthMm() - kerf.besideMm();
+                int cut = cut(EdgeCut.Run.DOWN, width, trimmed);
+                both(new Open(trimmed.left(width, cut), pair.left()), new Open(trimmed.right(pair.left().widthMm(), cut), pair.right()), open);
+            } else if (next.block() instanceof Block.Below pair) {
+                double height = pair.top().heightMm() - kerf.belowMm();
+                int cut = cut(EdgeCut.Run.ACROSS, height, trimmed);
+                both(new Open(trimmed.top(height, cut), pair.top()), new Open(trimmed.bottom(pair.top().heightMm(), cut), pair.bottom()), open);
+            }
         }
     }
 
     /** Of two parts, the one that is a piece already is taken up first. */
-    private void both(Region one, Block oneBlock, Region other, Block otherBlock) {
-        if (free(other, otherBlock) && !free(one, oneBlock)) {
-            apart(other, otherBlock);
-            apart(one, oneBlock);
-        } else {
-            apart(one, oneBlock);
-            apart(other, otherBlock);
-        }
+    private void both(Open one, Open other, Deque<Open> open) {
+        boolean otherFirst = free(other) && !free(one);
+        open.push(otherFirst ? one : other);
+        open.push(otherFirst ? other : one);
     }
 
-    private boolean free(Region part, Block block) {
-        return block instanceof Block.Single && part.is(block.widthMm() - kerf.besideMm(), block.heightMm() - kerf.belowMm());
+    private boolean free(Open it) {
+        return it.block() instanceof Block.Single && it.part().is(it.block().widthMm() - kerf.besideMm(), it.block().heightMm() - kerf.belowMm());
     }
 
     /**
@@ -224,8 +232,8 @@ final class CutOrder {
         }
     }
 
-    /** The numbers of the pieces a cut sets free, each by its place in {@link #placed}. */
-    List<Integer> frees(int cut) {
-        return IntStream.rangeClosed(1, placed.size()).filter(number -> placed.get(number - 1).region().cut() == cut).boxed().toList();
+    /** The numbers of the pieces each cut sets free, by their places in {@link #placed}; a cut that frees none is not there. */
+    Map<Integer, List<Integer>> frees() {
+        return IntStream.rangeClosed(1, placed.size()).boxed().collect(Collectors.groupingBy(number -> placed.get(number - 1).region().cut()));
     }
 }

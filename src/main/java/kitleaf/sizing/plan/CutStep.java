@@ -2,7 +2,10 @@ package kitleaf.sizing.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * One cut as it is made: what is divided by it, and what comes off.
@@ -51,47 +54,66 @@ public record CutStep(EdgeCut cut, int madeBy, Side side, double widthMm, double
         }
     }
 
+    /** A part, and the two it was cut into, if it was. */
+    private static final class Place {
+
+        private final Part part;
+        private Place one;
+        private Place other;
+
+        Place(Part part) {
+            this.part = part;
+        }
+
+        /** The last part cut that holds a point of this one. */
+        Place at(double x, double y) {
+            Place place = this;
+            while (place.one != null) {
+                place = place.one.part.holds(x, y) ? place.one : place.other;
+            }
+            return place;
+        }
+    }
+
     /**
      * The steps of a cloth, in the order of cutting.
      *
      * @throws IllegalArgumentException when a cut lies on no part, so that it cannot be made from edge to edge
      */
     static List<CutStep> of(PlannedCloth cloth) {
-        List<Part> parts = new ArrayList<>(List.of(new Part(0, 0, cloth.widthMm(), cloth.heightMm(), 0, Side.WHOLE)));
+        Place whole = new Place(new Part(0, 0, cloth.widthMm(), cloth.heightMm(), 0, Side.WHOLE));
         List<Part> divided = new ArrayList<>();
         for (EdgeCut cut : cloth.edgeCuts()) {
             double x = (cut.x1Mm() + cut.x2Mm()) / 2;
             double y = (cut.y1Mm() + cut.y2Mm()) / 2;
-            Part part = parts.stream().filter(it -> it.holds(x, y)).findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("no part to cut: " + cut));
+            Place place = whole.at(x, y);
+            Part part = place.part;
+            if (!part.holds(x, y)) {
+                throw new IllegalArgumentException("no part to cut: " + cut);
+            }
             boolean down = cut.run() == EdgeCut.Run.DOWN;
-            parts.remove(part);
             divided.add(part);
-            parts.add(down ? new Part(part.xMm(), part.yMm(), x, part.bottomMm(), cut.number(), Side.LEFT)
+            place.one = new Place(down ? new Part(part.xMm(), part.yMm(), x, part.bottomMm(), cut.number(), Side.LEFT)
                     : new Part(part.xMm(), part.yMm(), part.rightMm(), y, cut.number(), Side.ABOVE));
-            parts.add(down ? new Part(x, part.yMm(), part.rightMm(), part.bottomMm(), cut.number(), Side.RIGHT)
+            place.other = new Place(down ? new Part(x, part.yMm(), part.rightMm(), part.bottomMm(), cut.number(), Side.RIGHT)
                     : new Part(part.xMm(), y, part.rightMm(), part.bottomMm(), cut.number(), Side.BELOW));
         }
+        Map<Integer, List<PlannedCut>> pieces = cloth.cuts().stream().collect(Collectors.groupingBy(
+                piece -> whole.at(piece.xMm() + piece.widthMm() / 2, piece.yMm() + piece.heightMm() / 2).part.madeBy()));
+        Map<Integer, List<Integer>> remnants = IntStream.range(0, cloth.remnants().size()).boxed().collect(Collectors.groupingBy(at -> {
+            Remnant left = cloth.remnants().get(at);
+            return whole.at(left.xMm() + left.widthMm() / 2, left.yMm() + left.heightMm() / 2).part.madeBy();
+        }));
         List<CutStep> steps = new ArrayList<>();
         for (int i = 0; i < divided.size(); i++) {
             EdgeCut cut = cloth.edgeCuts().get(i);
-            List<Part> off = parts.stream().filter(part -> part.madeBy() == cut.number()).toList();
-            steps.add(step(cloth, cut, divided.get(i), off));
+            steps.add(step(cut, divided.get(i), pieces.getOrDefault(cut.number(), List.of()), remnants.getOrDefault(cut.number(), List.of())));
         }
         return List.copyOf(steps);
     }
 
-    private static CutStep step(PlannedCloth cloth, EdgeCut cut, Part part, List<Part> off) {
+    private static CutStep step(EdgeCut cut, Part part, List<PlannedCut> pieces, List<Integer> remnants) {
         boolean down = cut.run() == EdgeCut.Run.DOWN;
-        List<PlannedCut> pieces = cloth.cuts().stream().filter(piece -> off.stream()
-                .anyMatch(it -> it.holds(piece.xMm() + piece.widthMm() / 2, piece.yMm() + piece.heightMm() / 2))).toList();
-        List<Integer> remnants = new ArrayList<>();
-        for (int i = 0; i < cloth.remnants().size(); i++) {
-            Remnant remnant = cloth.remnants().get(i);
-            if (off.stream().anyMatch(it -> it.holds(remnant.xMm() + remnant.widthMm() / 2, remnant.yMm() + remnant.heightMm() / 2))) {
-                remnants.add(i);
-            }
-        }
         // A cut begins and ends at the part's own edges, with what earlier cuts lost already gone.
         double left = down ? cut.x1Mm() - cut.fromMm() : cut.x1Mm();
         double top = down ? cut.y1Mm() : cut.y1Mm() - cut.fromMm();

@@ -40,14 +40,24 @@ final class Draft {
         this.left = numbers.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** The same with some of its cloths filled anew: what was cut from them is cut as another plan says. */
+    /** The same with some of its cloths filled anew: what was cut from these very loads is cut as another plan says. */
     Draft with(List<Load> undone, Draft anew) {
         Draft draft = new Draft(group, numbers());
-        Stream.concat(onHand.stream().filter(load -> !undone.contains(load)), anew.onHand.stream())
+        Stream.concat(others(onHand, undone), anew.onHand.stream())
                 .forEach(load -> draft.open(load.cloth(), load.filled(), load.numbers()));
-        Stream.concat(bought.stream().filter(load -> !undone.contains(load)), anew.bought.stream())
+        Stream.concat(others(bought, undone), anew.bought.stream())
                 .forEach(load -> draft.buy(load.cloth(), load.filled(), load.numbers()));
         return draft;
+    }
+
+    /** By identity: to compare two loads is to walk through all that is cut from them, too deep a walk for calls within calls. */
+    private static Stream<Load> others(List<Load> loads, List<Load> undone) {
+        return loads.stream().filter(load -> undone.stream().noneMatch(it -> it == load));
+    }
+
+    /** Whether it is cut from a cloth on hand of this plan. */
+    boolean onHand(Load load) {
+        return onHand.stream().anyMatch(it -> it == load);
     }
 
     /** How many of each kin there are, planned or left. */

@@ -1,5 +1,6 @@
 package kitleaf.sizing.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.sizing.cutting.Block;
@@ -88,13 +89,40 @@ final class Fronts {
         return fronts[state].leastHeight(widthMm) <= heightMm;
     }
 
+    /** A selection and a box it fits into. */
+    private record Box(int state, double widthMm, double heightMm) {
+    }
+
+    /** What a box is made of: a piece, or two boxes side by side or one below the other. */
+    private record Made(Optional<Block> piece, boolean beside, List<Box> parts) {
+    }
+
     /** How a selection is cut from a box that is one of its own, or larger; it must fit and not be empty. */
     Block block(int state, double widthMm, double heightMm) {
+        // A thousand like pieces are a thousand boxes deep: too many for calls within calls.
+        List<Made> boxes = new ArrayList<>(List.of(made(new Box(state, widthMm, heightMm))));
+        for (int at = 0; at < boxes.size(); at++) {
+            boxes.get(at).parts().forEach(part -> boxes.add(made(part)));
+        }
+        // Parts stand after their boxes and in the order of these, so from the end each box finds the two before those of the last.
+        Block[] blocks = new Block[boxes.size()];
+        int parts = blocks.length;
+        for (int at = blocks.length - 1; at >= 0; at--) {
+            Made box = boxes.get(at);
+            parts -= box.parts().size();
+            int one = parts;
+            blocks[at] = box.piece().orElseGet(() -> box.beside() ? new Block.Beside(blocks[one], blocks[one + 1]) : new Block.Below(blocks[one], blocks[one + 1]));
+        }
+        return blocks[0];
+    }
+
+    private Made made(Box box) {
+        int state = box.state();
         Front front = fronts[state];
-        double height = front.leastHeight(widthMm);
+        double height = front.leastHeight(box.widthMm());
         double width = front.leastWidth(height);
-        if (!(height <= heightMm)) {
-            throw new IllegalArgumentException("does not fit: " + widthMm + " x " + heightMm);
+        if (!(height <= box.heightMm())) {
+            throw new IllegalArgumentException("does not fit: " + box);
         }
         int first = counts.first(state);
         if (counts.one(first) == state) {
@@ -102,11 +130,11 @@ final class Fronts {
             for (int way = 0; way < ways.size(); way++) {
                 Shape shape = ways.get(way);
                 if (shape.widthMm() == width && shape.heightMm() == height) {
-                    return new Block.Single(first, way, width, height);
+                    return new Made(Optional.of(new Block.Single(first, way, width, height)), false, List.of());
                 }
             }
         }
-        Block[] found = new Block[1];
+        Made[] found = new Made[1];
         counts.parts(state, part -> {
             if (part == 0 || part == state) {
                 return true;
@@ -117,9 +145,11 @@ final class Fronts {
             double leftWidth = one.leastWidth(height);
             double topHeight = one.leastHeight(width);
             if (leftWidth + other.leastWidth(height) == width) {
-                found[0] = new Block.Beside(block(part, leftWidth, height), block(state - part, other.leastWidth(height), height));
+                found[0] = new Made(Optional.empty(), true,
+                        List.of(new Box(part, leftWidth, height), new Box(state - part, other.leastWidth(height), height)));
             } else if (topHeight + other.leastHeight(width) == height) {
-                found[0] = new Block.Below(block(part, width, topHeight), block(state - part, width, other.leastHeight(width)));
+                found[0] = new Made(Optional.empty(), false,
+                        List.of(new Box(part, width, topHeight), new Box(state - part, width, other.leastHeight(width))));
             }
             return found[0] == null;
         });

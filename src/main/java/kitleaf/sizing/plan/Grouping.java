@@ -49,7 +49,12 @@ final class Grouping {
     }
 
     private int leader(int piece) {
-        return leader[piece] == piece ? piece : leader(leader[piece]);
+        int leading = piece;
+        while (leader[leading] != leading) {
+            leading = leader[leading];
+        }
+        leader[piece] = leading;
+        return leading;
     }
 
     /** Whether some cloth could serve both. */

@@ -44,10 +44,11 @@ final class PlanWriter {
         for (CutOrder.Placed placed : order.placed()) {
             cuts.add(cut(cuts.size() + 1, placed, over));
         }
+        Map<Integer, List<Integer>> frees = order.frees();
         List<EdgeCut> edgeCuts = new ArrayList<>();
         for (CutOrder.Line line : order.lines()) {
             int number = edgeCuts.size() + 1;
-            edgeCuts.add(edgeCut(number, line, over, order.frees(number)));
+            edgeCuts.add(edgeCut(number, line, over, frees.getOrDefault(number, List.of())));
         }
         List<Remnant> remnants = order.remnants().stream().map(remnant -> over ? laidBack(remnant) : remnant).toList();
         return filled.stock().onHand().map(cloth -> onHand(cloth, cuts, edgeCuts, remnants))

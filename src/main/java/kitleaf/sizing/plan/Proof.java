@@ -5,7 +5,7 @@ package kitleaf.sizing.plan;
  * least, then opens the fewest cloths on hand, then leaves the largest usable rectangle.
  *
  * @param optimal whether no plan is better
- * @param cutShort whether the search ended because time was up, so that another run may find a better plan
+ * @param cutShort whether the search ended because its steps ran out, so that more of them may find a better plan
  * @param cost what has to be bought, in money, or in square millimetres where nothing has a price; 0 or more
  * @param leastCost no plan costs less; 0 to {@code cost}
  * @param cloths how many cloths on hand it opens

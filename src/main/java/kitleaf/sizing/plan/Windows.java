@@ -3,7 +3,6 @@ package kitleaf.sizing.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.sizing.cutting.Patience;
@@ -20,16 +19,19 @@ final class Windows {
     /** The most pairs for all windows together: about a second's work. */
     private static final double ALL_PAIRS = 1e6;
 
+    /** Kinds of pieces counted on two cloths for one step of patience. */
+    private static final int KINS_A_STEP = 40;
+
     /** Steps for one window, some tenths of a second. */
     private static final long STEPS = 100_000_000;
 
     private final Group group;
-    private final BooleanSupplier timeUp;
+    private final Patience patience;
     private double pairsLeft = ALL_PAIRS;
 
-    Windows(Group group, BooleanSupplier timeUp) {
+    Windows(Group group, Patience patience) {
         this.group = group;
-        this.timeUp = timeUp;
+        this.patience = patience;
     }
 
     Draft improved(Draft draft) {
@@ -47,7 +49,7 @@ final class Windows {
         List<Draft.Load> loads = Stream.concat(draft.bought().stream(), draft.onHand().stream()).toList();
         for (int one = 0; one < loads.size(); one++) {
             for (int other = one + 1; other < loads.size(); other++) {
-                if (timeUp.getAsBoolean()) {
+                if (!patience.steps(1 + group.kins().size() / KINS_A_STEP)) {
                     return Optional.empty();
                 }
                 Optional<Draft> better = anew(draft, List.of(loads.get(one), loads.get(other)));
@@ -67,8 +69,8 @@ final class Windows {
             return Optional.empty();
         }
         pairsLeft -= pairs;
-        List<Integer> cloths = new ArrayList<>(window.stream().filter(draft.onHand()::contains).map(Draft.Load::cloth).sorted().toList());
-        return ExactPlan.of(group, numbers, cloths, new Patience(STEPS, timeUp)).map(anew -> draft.with(window, anew))
+        List<Integer> cloths = new ArrayList<>(window.stream().filter(draft::onHand).map(Draft.Load::cloth).sorted().toList());
+        return ExactPlan.of(group, numbers, cloths, patience.part(STEPS, Search.FINE)).map(anew -> draft.with(window, anew))
                 .filter(found -> found.betterThan(draft));
     }
 }

@@ -42,19 +42,27 @@ public record BuyLine(String code, PutUp putUp, CalledThread thread, List<String
         return shares.stream().mapToDouble(StashShare::drawnSkeins).sum();
     }
 
-    /** What the stash does not give, in skeins. */
-    public double missingSkeins() {
-        return shares.stream().mapToDouble(StashShare::toBuySkeins).sum();
+    /** What the stash does not give. */
+    public Missing missing() {
+        return shares.stream().map(StashShare::missing).reduce(Missing.NONE, Missing::plus);
     }
 
-    /** Whole skeins to buy, all in one lot: what is missing for all pieces together, rounded up once. */
+    /** The same in skeins. */
+    public double missingSkeins() {
+        return missing().skeins();
+    }
+
+    /**
+     * Whole skeins to buy, all in one lot unless pieces name several: what is missing for all pieces together, rounded up once, or
+     * once for each lot that has to be asked for.
+     */
     public long buy() {
-        return Edge.roundUp(missingSkeins());
+        return missing().buy();
     }
 
     /** Whether {@link #buy()} hangs on a tenth of a skein. */
     public Edge edge() {
-        return Edge.of(missingSkeins());
+        return missing().edge();
     }
 
     /** What they cost, if the price is known. */

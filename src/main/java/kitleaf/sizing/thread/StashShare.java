@@ -11,10 +11,10 @@ import java.util.Optional;
  * @param needSkeins what it still needs
  * @param wantedSkeins what is set aside for it: the high need where the dye lot matters, else the likely one
  * @param drawn what it gets from the stash
- * @param toBuySkeins what the stash does not give, 0 or more, before whole skeins are made of it
+ * @param missing what the stash does not give
  * @param mixed whether it comes out of more than one dye lot although the lot matters
  */
-public record StashShare(String piece, Estimate needSkeins, double wantedSkeins, List<Drawn> drawn, double toBuySkeins,
+public record StashShare(String piece, Estimate needSkeins, double wantedSkeins, List<Drawn> drawn, Missing missing,
                          boolean mixed) {
 
     /**
@@ -40,8 +40,9 @@ public record StashShare(String piece, Estimate needSkeins, double wantedSkeins,
         Objects.requireNonNull(piece);
         Objects.requireNonNull(needSkeins);
         drawn = List.copyOf(drawn);
-        if (!(wantedSkeins >= 0) || !(toBuySkeins >= 0)) {
-            throw new IllegalArgumentException("no such share: " + wantedSkeins + ", " + toBuySkeins);
+        Objects.requireNonNull(missing);
+        if (!(wantedSkeins >= 0)) {
+            throw new IllegalArgumentException("no such share: " + wantedSkeins);
         }
     }
 
@@ -50,8 +51,13 @@ public record StashShare(String piece, Estimate needSkeins, double wantedSkeins,
         return drawn.stream().mapToDouble(Drawn::skeins).sum();
     }
 
+    /** What the stash does not give, 0 or more, before whole skeins are made of it. */
+    public double toBuySkeins() {
+        return missing.skeins();
+    }
+
     /** Whole skeins that hold what the stash does not give, for this piece alone. */
     public long wholeSkeinsToBuy() {
-        return Edge.roundUp(toBuySkeins);
+        return missing.buy();
     }
 }

@@ -3,12 +3,14 @@ package kitleaf.sizing.thread;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import kitleaf.basket.Amount;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.PutUp;
 import kitleaf.basket.StitchCount;
+import kitleaf.basket.StitchKind;
 import kitleaf.basket.Used;
 
 /** What one thread takes in a piece or in one of its parts. What cannot be known is said to be unknown, never nothing. */
@@ -23,7 +25,7 @@ public sealed interface ThreadNeed {
      * @param cell what its stitches fill
      * @param stitches how many, 0 or more; not always whole when they come from a share
      * @param pathMm the drawn path of all its stitches, front and back; empty when {@code used} was taken instead
-     * @param plyLengthMm single plies drawn from the skeins: path x allowances x strands
+     * @param plyLengthMm single plies drawn from the skeins: path x allowances x strands, each kind of stitch with its own
      */
     record Known(Optional<Part> part, CalledThread thread, PutUp putUp, Cell cell, double stitches, OptionalDouble pathMm,
                  Estimate plyLengthMm) implements ThreadNeed {
@@ -93,9 +95,19 @@ public sealed interface ThreadNeed {
     /** What its stitches fill. */
     Cell cell();
 
-    /** The size of tapestry needle that suits it; see {@link Needle}. */
+    /** The size of tapestry needle that suits its usual strands; see {@link Needle}. */
     default int needle() {
-        return Needle.size(cell().stitchesPerInch(), thread().strands());
+        return Needle.size(cell().stitchesPerInch(), thread().strands().usual());
+    }
+
+    /** The size that suits one kind of its stitches. */
+    default int needle(StitchKind kind) {
+        return Needle.size(cell().stitchesPerInch(), thread().strands().in(kind));
+    }
+
+    /** All sizes it takes, each once, in no order; one at least. */
+    default IntStream needles() {
+        return thread().strands().differ() ? thread().kinds().stream().mapToInt(this::needle).distinct() : IntStream.of(needle());
     }
 
     /**
@@ -112,7 +124,9 @@ public sealed interface ThreadNeed {
         if (!thread.stitches().isEmpty()) {
             double stitches = thread.stitches().stream().mapToLong(StitchCount::count).sum();
             double pathMm = thread.stitches().stream().mapToDouble(one -> one.count() * ThreadPath.oneMm(one, cell)).sum();
-            return known(part, thread, putUp, cell, stitches, pathMm);
+            double plyPathMm = !thread.strands().differ() ? pathMm * thread.strands().usual() : thread.stitches().stream()
+                    .mapToDouble(one -> one.count() * ThreadPath.oneMm(one, cell) * thread.strands().in(one.kind())).sum();
+            return known(part, thread, putUp, cell, stitches, pathMm, plyPathMm);
         }
         if (thread.share().isEmpty()) {
             return new Unknown(part, thread, putUp, cell, Why.NO_STITCHES);
@@ -121,10 +135,12 @@ public sealed interface ThreadNeed {
             return new Unknown(part, thread, putUp, cell, Why.NO_COVERAGE);
         }
         double stitches = thread.share().getAsDouble() * number(piece.coverage().get(), piece.stitches().cells());
-        return known(part, thread, putUp, cell, stitches, stitches * ThreadPath.crossInRowsMm(cell));
+        double pathMm = stitches * ThreadPath.crossInRowsMm(cell);
+        return known(part, thread, putUp, cell, stitches, pathMm, pathMm * thread.strands().in(StitchKind.CROSS));
     }
 
-    private static Known known(Optional<Part> part, CalledThread thread, PutUp putUp, Cell cell, double stitches, double pathMm) {
+    private static Known known(Optional<Part> part, CalledThread thread, PutUp putUp, Cell cell, double stitches, double pathMm,
+                               double plyPathMm) {
         if (thread.used().isPresent()) {
             Used used = thread.used().get();
             double plyMm = used.skeins() / used.stitches() * stitches * putUp.lengthMm() * putUp.plies();
@@ -132,7 +148,7 @@ public sealed interface ThreadNeed {
                     new Estimate(plyMm * (1 - USED_SPREAD), plyMm, plyMm * (1 + USED_SPREAD)));
         }
         return new Known(part, thread, putUp, cell, stitches, OptionalDouble.of(pathMm),
-                Allowances.estimateMm(pathMm).times(thread.strands()));
+                Allowances.estimateMm(plyPathMm));
     }
 
     private static double number(Amount amount, long cells) {

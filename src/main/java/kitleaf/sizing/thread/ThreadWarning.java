@@ -21,6 +21,8 @@ public record ThreadWarning(Kind kind, String code, String skein, List<String> p
         MIXED_LOTS,
         /** Pieces name a dye lot that the stash does not hold enough of: ask for that lot. */
         ASK_FOR_LOT,
+        /** Pieces lack the lot they name, and the stash has other lots left, which are not given for it unless the thread mixes lots. */
+        OTHER_LOTS,
         /** It is to be bought, and the stash has its code in another put-up, in which no piece takes it: perhaps a put-up was left out there. */
         STASH_AS_OTHER,
         /** What is bought is only just enough. */

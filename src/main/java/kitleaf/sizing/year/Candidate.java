@@ -22,4 +22,14 @@ record Candidate(String id, double hours, long weight, boolean must, Optional<Lo
             throw new IllegalArgumentException("no such candidate: " + id + ", " + hours + " hours, weight " + weight);
         }
     }
+
+    /** Whether it is wanted before a day. */
+    boolean wantedBefore(LocalDate day) {
+        return due.filter(wanted -> wanted.isBefore(day)).isPresent();
+    }
+
+    /** The same with so many hours still to do. */
+    Candidate with(double left) {
+        return new Candidate(id, left, weight, must, due);
+    }
 }

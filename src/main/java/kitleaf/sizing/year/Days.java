@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import kitleaf.basket.TimeOff;
 
-/** The days from the first one planned to the horizon, and which of them are off. Days and weeks are counted from 0. */
+/** The days from the one looked from to the horizon, and which of them are off. Days and weeks are counted from 0. */
 final class Days {
 
     static final int WEEK = 7;
@@ -16,7 +16,7 @@ final class Days {
     private final int[] worked;
 
     /**
-     * @param first the first day that can be stitched on
+     * @param first the day looked from, the first that can be stitched on
      * @param last the horizon, not before the first
      */
     Days(LocalDate first, LocalDate last, List<TimeOff> timeOff) {

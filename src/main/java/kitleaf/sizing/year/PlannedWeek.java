@@ -10,10 +10,10 @@ import java.util.Objects;
  * One week of the year as planned at her usual pace.
  *
  * @param monday its first day; may lie in the year before
- * @param hours there are in it, from the first day planned to the year's last, time off taken off
+ * @param hours there are in it, of the days of the year from the one looked from, time off taken off
  * @param timeOff the part of its seven days that is off, 0 to 1
- * @param shares who gets the week's hours, in the order of the plan, only pieces that get any; in the year's last week
- *        its days in the next year are in them too
+ * @param shares who gets the week's hours, in the order of the plan, only pieces that get any; in the year's first and last weeks
+ *        their days in the years beside it are in them too
  */
 public record PlannedWeek(LocalDate monday, double hours, double timeOff, List<Share> shares) {
 

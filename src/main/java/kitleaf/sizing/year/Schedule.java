@@ -3,10 +3,13 @@ package kitleaf.sizing.year;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import kitleaf.basket.Pace;
 
 /**
@@ -16,9 +19,14 @@ import kitleaf.basket.Pace;
  * then undated ones, shortest first, are fitted before them where that leaves a quarter of the hours up to every date free, and
  * after them otherwise. The quarter is an assumption, no source: without it every date would hang on the last hour.
  *
+ * <p>Where a {@link Lead} comes before the year, its hours are given out first, and only what they leave of a piece is ordered in the year.
+ *
  * @param turns in order
+ * @param before the places in {@code turns} of those worked before the year begins, in the order they are worked then: wanted before
+ *        the year, then begun, each by date and then the shortest first
+ * @param begins the day the year begins, from which on all are worked; 0 without a lead
  */
-record Schedule(List<Turn> turns) {
+record Schedule(List<Turn> turns, List<Integer> before, int begins) {
 
     /** The part of the hours up to a date that pieces fitted before it leave free. */
     static final double SPARE = 0.25;
@@ -35,19 +43,68 @@ record Schedule(List<Turn> turns) {
 
     Schedule {
         turns = List.copyOf(turns);
+        before = List.copyOf(before);
     }
 
     /**
-     * Orders pieces.
+     * Orders pieces that are all worked from the first day on.
      *
      * @param hoursPerWeek in a week without time off, above 0
      * @param yearEnd the last day of the year
      */
     static Schedule of(List<Candidate> chosen, Days days, double hoursPerWeek, LocalDate yearEnd) {
-        double perDay = hoursPerWeek / Days.WEEK;
+        return new Schedule(turns(chosen, days, 0, hoursPerWeek, yearEnd), List.of(), 0);
+    }
+
+    /**
+     * Orders the early pieces of a lead, and the chosen ones after them.
+     *
+     * @param mainShare as {@link Work} takes it
+     */
+    static Schedule of(List<Candidate> chosen, Lead lead, Days days, double hoursPerWeek, double mainShare, LocalDate yearEnd) {
+        if (lead.begins() == 0) {
+            return of(chosen, days, hoursPerWeek, yearEnd);
+        }
+        List<Turn> leading = leading(chosen, lead, days, hoursPerWeek, yearEnd);
+        Map<String, Double> left = new HashMap<>();
+        leading.forEach(turn -> left.put(turn.candidate().id(), turn.candidate().hours()));
+        Schedule alone = new Schedule(leading, IntStream.range(0, leading.size()).boxed().toList(), lead.begins());
+        new Work(alone, days, hoursPerWeek, mainShare).finished(week -> hoursPerWeek, (day, piece, hours, main) -> {
+            if (day < lead.begins()) {
+                left.merge(leading.get(piece).candidate().id(), -hours, Double::sum);
+            }
+        });
+        List<Turn> turns = new ArrayList<>(leading.subList(0, lead.early().size()));
+        List<Candidate> inYear = chosen.stream().map(one -> one.with(Math.max(0, left.getOrDefault(one.id(), one.hours())))).toList();
+        for (Turn turn : turns(inYear, days, lead.begins(), hoursPerWeek, yearEnd)) {
+            Candidate whole = find(chosen, turn.candidate().id());
+            // What is wanted before the year is saved, if at all, by more hours from the first day on.
+            turns.add(whole.wantedBefore(lead.newYear()) ? find(leading, whole)
+                    : new Turn(whole, turn.deadline(), turn.place(), turn.rescue()));
+        }
+        return new Schedule(turns, leading.stream().map(turn -> find(turns, turn.candidate())).map(turns::indexOf).toList(), lead.begins());
+    }
+
+    /** Those a lead serves, in the order it does: the early ones, others wanted before the year, begun ones. */
+    private static List<Turn> leading(List<Candidate> chosen, Lead lead, Days days, double hoursPerWeek, LocalDate yearEnd) {
+        List<Turn> leading = new ArrayList<>(turns(lead.early(), days, 0, hoursPerWeek, yearEnd));
+        List<LateJobs.Job> inTime = leading.stream().filter(turn -> turn.place() == Place.DUE)
+                .map(turn -> job(turn.candidate(), days, 0, hoursPerWeek, yearEnd)).toList();
+        Comparator<Candidate> order = Comparator.comparing((Candidate one) -> !one.wantedBefore(lead.newYear()))
+                .thenComparing(one -> one.due().orElse(LocalDate.MAX)).thenComparingDouble(Candidate::hours).thenComparing(Candidate::id);
+        for (Candidate one : chosen.stream().filter(lead::serves).sorted(order).toList()) {
+            boolean late = one.wantedBefore(lead.newYear());
+            leading.add(new Turn(one, deadline(one, yearEnd), late ? Place.LATE : Place.DUE,
+                    late ? Optional.of(rescue(job(one, days, 0, hoursPerWeek, yearEnd), inTime, lead.early(), hoursPerWeek))
+                            : Optional.empty()));
+        }
+        return leading;
+    }
+
+    /** @param from the day the work begins */
+    private static List<Turn> turns(List<Candidate> chosen, Days days, int from, double hoursPerWeek, LocalDate yearEnd) {
         List<LateJobs.Job> dated = chosen.stream().filter(one -> one.due().isPresent())
-                .map(one -> new LateJobs.Job(one.id(), one.hours(), perDay * days.between(0, days.day(deadline(one, yearEnd)))))
-                .sorted(LateJobs.EARLIEST).toList();
+                .map(one -> job(one, days, from, hoursPerWeek, yearEnd)).sorted(LateJobs.EARLIEST).toList();
         Set<String> late = LateJobs.fewest(dated);
         List<LateJobs.Job> inTime = new ArrayList<>(dated.stream().filter(job -> !late.contains(job.id())).toList());
         List<Turn> waiting = new ArrayList<>();
@@ -76,7 +133,11 @@ record Schedule(List<Turn> turns) {
             }
             done += turns.get(turns.size() - 1).candidate().hours();
         }
-        return new Schedule(turns);
+        return turns;
+    }
+
+    private static LateJobs.Job job(Candidate one, Days days, int from, double hoursPerWeek, LocalDate yearEnd) {
+        return new LateJobs.Job(one.id(), one.hours(), hoursPerWeek / Days.WEEK * days.between(from, days.day(deadline(one, yearEnd))));
     }
 
     /** Hours that can go to others before the next dated piece has to begin; without end when none is left. */
@@ -105,6 +166,10 @@ record Schedule(List<Turn> turns) {
 
     private static LocalDate deadline(Candidate candidate, LocalDate yearEnd) {
         return candidate.due().filter(due -> due.isBefore(yearEnd)).orElse(yearEnd);
+    }
+
+    private static Turn find(List<Turn> turns, Candidate candidate) {
+        return turns.stream().filter(turn -> turn.candidate().id().equals(candidate.id())).findFirst().orElseThrow();
     }
 
     private static Candidate find(List<Candidate> chosen, String id) {

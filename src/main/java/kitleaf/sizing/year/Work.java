@@ -2,10 +2,12 @@ package kitleaf.sizing.year;
 
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * The chosen pieces worked day by day in their order: a main one, and a second one beside it that gets the rest of the day's
- * hours. The second one waits where its hours would cost the main one its date, by the hours planned until then.
+ * hours. The second one waits where its hours would cost the main one its date, by the hours planned until then. Before the year
+ * begins only those are worked that the schedule has before it, in their own order.
  * A week's hours lie evenly on its seven days; those of days off are lost.
  */
 final class Work {
@@ -21,6 +23,10 @@ final class Work {
     private static final double DONE_HOURS = 1e-9;
 
     private final Days days;
+    /** Places of the pieces before the year begins, in the order of work, and from that day on. */
+    private final int[] before;
+    private final int[] after;
+    private final int begins;
     private final double[] hours;
     /** The day each dated piece is wanted; below 0 for all others. */
     private final int[] wanted;
@@ -29,6 +35,9 @@ final class Work {
 
     Work(Schedule schedule, Days days, double hoursPerWeek, double mainShare) {
         this.days = days;
+        this.before = schedule.before().stream().mapToInt(Integer::intValue).toArray();
+        this.after = IntStream.range(0, schedule.turns().size()).toArray();
+        this.begins = schedule.begins();
         this.hours = schedule.turns().stream().mapToDouble(turn -> turn.candidate().hours()).toArray();
         this.wanted = schedule.turns().stream()
                 .mapToInt(turn -> turn.candidate().due().isPresent() ? days.day(turn.deadline()) : -1).toArray();
@@ -54,25 +63,34 @@ final class Work {
                 finished[piece] = 0;
             }
         }
-        int main = next(left, 0);
+        int[] order = before;
+        int main = next(left, order, 0);
         int week = -1;
         double perDay = 0;
-        for (int day = 0; day < days.count() && main < left.length; day++) {
+        for (int day = 0; day < days.count(); day++) {
+            if (day == begins) {
+                order = after;
+                main = next(left, order, 0);
+            }
+            if (day >= begins && main == order.length) {
+                break;
+            }
             if (days.week(day) != week) {
                 week = days.week(day);
                 perDay = weekHours.applyAsDouble(week) / Days.WEEK;
             }
             double rest = days.working(day) ? perDay : 0;
-            while (rest > DONE_HOURS && main < left.length) {
-                int second = next(left, main + 1);
-                double beside = second < left.length ? Math.min(left[second], beside(main, left[main], day, rest)) : 0;
-                double to = Math.min(left[main], rest - beside);
-                work(left, finished, main, to, day, true, diary);
+            while (rest > DONE_HOURS && main < order.length) {
+                int piece = order[main];
+                int second = next(left, order, main + 1);
+                double beside = second < order.length ? Math.min(left[order[second]], beside(piece, left[piece], day, rest)) : 0;
+                double to = Math.min(left[piece], rest - beside);
+                work(left, finished, piece, to, day, true, diary);
                 if (beside > 0) {
-                    work(left, finished, second, beside, day, false, diary);
+                    work(left, finished, order[second], beside, day, false, diary);
                 }
                 rest -= to + beside;
-                main = next(left, main);
+                main = next(left, order, main);
             }
         }
         return finished;
@@ -96,11 +114,11 @@ final class Work {
         return Math.max(0, Math.min(share, spare));
     }
 
-    private static int next(double[] left, int from) {
-        int piece = from;
-        while (piece < left.length && left[piece] <= DONE_HOURS) {
-            piece++;
+    private static int next(double[] left, int[] order, int from) {
+        int place = from;
+        while (place < order.length && left[order[place]] <= DONE_HOURS) {
+            place++;
         }
-        return piece;
+        return place;
     }
 }

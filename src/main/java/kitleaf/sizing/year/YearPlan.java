@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,9 +30,10 @@ final class YearPlan {
     private final Map<String, PieceReckoning> pieces;
     private final LocalDate asOf;
     private final LocalDate lastDay;
-    private final LocalDate firstDay;
     private final LocalDate horizon;
     private final Days days;
+    /** The day the year begins; 0 when it has begun. */
+    private final int begins;
     private final WeeklyPace pace;
     private final List<YearWarning> warnings = new ArrayList<>();
 
@@ -40,11 +42,10 @@ final class YearPlan {
         this.asOf = asOf;
         goals = basket.goals().orElseThrow(() -> new IllegalArgumentException("the basket has no goals"));
         pieces = new TreeMap<>(reckoned.stream().collect(Collectors.toMap(one -> one.piece().id(), one -> one)));
-        LocalDate newYear = LocalDate.of(goals.year(), 1, 1);
         lastDay = LocalDate.of(goals.year(), 12, 31);
-        firstDay = asOf.isBefore(newYear) ? newYear : asOf;
-        horizon = (firstDay.isAfter(lastDay) ? firstDay : lastDay).plusYears(YearReckoning.HORIZON_YEARS);
-        days = new Days(firstDay, horizon, basket.timeOff());
+        horizon = (asOf.isAfter(lastDay) ? asOf : lastDay).plusYears(YearReckoning.HORIZON_YEARS);
+        days = new Days(asOf, horizon, basket.timeOff());
+        begins = Math.max(0, days.day(lastDay.withDayOfYear(1)));
         pace = WeeklyPace.of(basket.pace(), basket.pieces(), basket.timeOff(), asOf);
     }
 
@@ -52,7 +53,7 @@ final class YearPlan {
         OptionalDouble perWeek = pace.hoursPerWeek().figure();
         boolean known = warnOfPace();
         OptionalDouble available = perWeek.isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(perWeek.getAsDouble() / Days.WEEK * days.between(0, days.day(lastDay)));
+                : OptionalDouble.of(perWeek.getAsDouble() / Days.WEEK * days.between(begins, days.day(lastDay)));
         return known ? planned(perWeek.getAsDouble(), available.orElseThrow()) : unplanned(available);
     }
 
@@ -63,27 +64,31 @@ final class YearPlan {
         if (pace.hoursPerWeek().figure().isEmpty()) {
             warnings.add(YearWarning.of(YearWarning.Kind.NO_HOURS_PER_WEEK, List.of()));
         }
-        if (firstDay.isAfter(lastDay)) {
+        if (asOf.isAfter(lastDay)) {
             warnings.add(YearWarning.of(YearWarning.Kind.YEAR_OVER, List.of()));
         }
         return pace.stitchesPerHour().figure().isPresent() && pace.hoursPerWeek().figure().isPresent();
     }
 
     private YearReckoning unplanned(OptionalDouble available) {
-        warnOfNames();
+        warnOfNames(List.of());
         List<PassedOver> passed = new ArrayList<>();
         for (PieceReckoning piece : namedFirst()) {
             PassedOver.Why why = goals.pieces().isEmpty() || goals.pieces().contains(piece.piece().id())
                     ? PassedOver.Why.HOURS_UNKNOWN : PassedOver.Why.NOT_NAMED;
             passedOver(piece, why).ifPresent(passed::add);
         }
-        return new YearReckoning(goals.year(), asOf, firstDay, pace, available, OptionalDouble.empty(), List.of(), finished(), passed,
+        return new YearReckoning(goals.year(), asOf, pace, available, OptionalDouble.empty(), List.of(), finished(), passed,
                 OptionalDouble.empty(), horizon, weeks(List.of(), new double[0][0], new boolean[0][0]), warnings);
     }
 
     private YearReckoning planned(double perWeek, double available) {
-        Choice choice = choose(available);
-        Schedule schedule = Schedule.of(choice.chosen(), days, perWeek, lastDay);
+        List<Candidate> candidates = pieces.values().stream().filter(piece -> !isFinished(piece)).map(this::candidate).toList();
+        Set<String> begun = pieces.values().stream().filter(PieceReckoning::begun)
+                .map(piece -> piece.piece().id()).collect(Collectors.toSet());
+        Lead lead = Lead.of(candidates, begun, days, perWeek, lastDay);
+        Choice choice = choose(candidates.stream().filter(one -> !lead.early().contains(one)).toList(), lead, available);
+        Schedule schedule = Schedule.of(choice.chosen(), lead, days, perWeek, goals.mainShare(), lastDay);
         Work work = new Work(schedule, days, perWeek, goals.mainShare());
         Projection projection = Projection.of(schedule, work, days, pace, goals.seed().orElse(Projection.USUAL_SEED));
         double[][] hours = new double[schedule.turns().size()][days.weeks()];
@@ -107,8 +112,8 @@ final class YearPlan {
                         : tooLong ? PassedOver.Why.DOES_NOT_FIT : PassedOver.Why.NOT_AMONG_BEST).ifPresent(passed::add);
             }
         }
-        return new YearReckoning(goals.year(), asOf, firstDay, pace, OptionalDouble.of(available),
-                OptionalDouble.of(choice.hoursNeeded()), planned, finished(), passed,
+        return new YearReckoning(goals.year(), asOf, pace, OptionalDouble.of(available), OptionalDouble.of(choice.hoursNeeded()), planned,
+                finished(), passed,
                 planned.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(projection.chanceAll()), horizon,
                 weeks(planned, hours, main), warnings);
     }
@@ -144,11 +149,10 @@ final class YearPlan {
                 goals.seed().orElse(Projection.USUAL_SEED)).finishes().get(turn).chance() >= PlannedPiece.EVEN;
     }
 
-    private Choice choose(double available) {
-        List<Candidate> candidates = pieces.values().stream().filter(piece -> !isFinished(piece)).map(this::candidate).toList();
-        warnOfNames();
+    private Choice choose(List<Candidate> candidates, Lead lead, double available) {
+        warnOfNames(lead.early());
         if (!goals.pieces().isEmpty()) {
-            Choice choice = Choice.named(candidates, goals.pieces(), available);
+            Choice choice = Choice.named(candidates, goals.pieces(), available, lead);
             if (choice.hoursShort() > LateJobs.SAME_HOURS) {
                 warnings.add(YearWarning.of(YearWarning.Kind.NAMED_DO_NOT_FIT, goals.pieces(), choice.hoursShort()));
             }
@@ -157,17 +161,17 @@ final class YearPlan {
         List<Candidate> musts = candidates.stream().filter(Candidate::must).toList();
         OptionalInt choose = goals.choose().isEmpty() ? OptionalInt.empty()
                 : OptionalInt.of(Math.max(0, goals.choose().getAsInt() - finished().size()));
-        double missing = musts.stream().mapToDouble(Candidate::hours).sum() - available;
+        double missing = lead.yearHours(musts) - available;
         if (missing > LateJobs.SAME_HOURS) {
             warnings.add(YearWarning.of(YearWarning.Kind.MUSTS_DO_NOT_FIT, ids(musts), missing));
         }
         if (musts.size() > choose.orElse(Integer.MAX_VALUE)) {
             warnings.add(YearWarning.of(YearWarning.Kind.MORE_MUSTS_THAN_CHOSEN, ids(musts), musts.size() - choose.getAsInt()));
         }
-        return Choice.best(candidates, available, choose, goals.by());
+        return Choice.best(candidates, available, lead, choose, goals.by());
     }
 
-    private void warnOfNames() {
+    private void warnOfNames(List<Candidate> early) {
         if (goals.pieces().isEmpty()) {
             return;
         }
@@ -176,7 +180,7 @@ final class YearPlan {
             warnings.add(YearWarning.of(YearWarning.Kind.NAMED_MISSING, missing));
         }
         List<String> musts = pieces.values().stream().filter(piece -> !isFinished(piece) && piece.piece().goal().must())
-                .map(piece -> piece.piece().id()).filter(id -> !goals.pieces().contains(id)).toList();
+                .map(piece -> piece.piece().id()).filter(id -> !goals.pieces().contains(id) && !ids(early).contains(id)).toList();
         if (!musts.isEmpty()) {
             warnings.add(YearWarning.of(YearWarning.Kind.MUSTS_NOT_NAMED, musts));
         }
@@ -230,7 +234,7 @@ final class YearPlan {
         double perDay = pace.hoursPerWeek().figure().orElse(0) / Days.WEEK;
         LocalDate monday = WeeklyPace.monday(LocalDate.of(goals.year(), 1, 1));
         for (; !monday.isAfter(lastDay); monday = monday.plusWeeks(1)) {
-            int from = Math.max(0, days.day(monday));
+            int from = Math.max(begins, days.day(monday));
             int to = days.day(monday.plusDays(Days.WEEK - 1).isAfter(lastDay) ? lastDay : monday.plusDays(Days.WEEK - 1));
             List<PlannedWeek.Share> shares = new ArrayList<>();
             for (int i = 0; to >= 0 && i < planned.size(); i++) {

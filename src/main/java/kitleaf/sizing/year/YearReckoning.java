@@ -11,12 +11,11 @@ import kitleaf.sizing.PieceReckoning;
  * All that is reckoned of a year.
  *
  * @param year which one
- * @param asOf the day it is looked from
- * @param firstDay the first day planned: {@code asOf}, or the year's first day when that is later
+ * @param asOf the day it is looked from, and the first day planned
  * @param pace hers
- * @param hoursAvailable from the first day planned to the year's last, both counted, time off taken off; empty without hours a week
- * @param hoursNeeded for the chosen pieces; empty where no plan can be made
- * @param chosen in the order of the plan
+ * @param hoursAvailable in the year, from {@code asOf} on, both counted, time off taken off; empty without hours a week
+ * @param hoursNeeded in the year for the chosen pieces, without what is done before it begins; empty where no plan can be made
+ * @param chosen in the order of the plan; the first are those wanted before the year and finished by then, which are no choice of hers
  * @param finished pieces finished in the year, by day and ID; they count towards the number of pieces to choose
  * @param notChosen all others by ID, but the pieces she named first and in her order
  * @param chanceAll of all chosen pieces by their deadlines, 0 to 1; empty when none is chosen
@@ -24,7 +23,7 @@ import kitleaf.sizing.PieceReckoning;
  * @param weeks every ISO week with a day in the year, in order; without hours where no plan can be made
  * @param warnings the gravest first
  */
-public record YearReckoning(int year, LocalDate asOf, LocalDate firstDay, WeeklyPace pace, OptionalDouble hoursAvailable,
+public record YearReckoning(int year, LocalDate asOf, WeeklyPace pace, OptionalDouble hoursAvailable,
                             OptionalDouble hoursNeeded, List<PlannedPiece> chosen, List<PieceReckoning> finished,
                             List<PassedOver> notChosen, OptionalDouble chanceAll, LocalDate horizon, List<PlannedWeek> weeks,
                             List<YearWarning> warnings) {
@@ -32,13 +31,12 @@ public record YearReckoning(int year, LocalDate asOf, LocalDate firstDay, Weekly
     /** Fewer logged weeks than these are few: a quarter of a year, an assumption, no source. */
     public static final int FEW_WEEKS = 13;
 
-    /** How far beyond the year, or beyond the first day planned, is looked: who needs longer hears so. */
+    /** How far beyond the year, or beyond the day looked from, is looked: who needs longer hears so. */
     public static final int HORIZON_YEARS = 20;
 
     /** Copies the lists. */
     public YearReckoning {
         Objects.requireNonNull(asOf);
-        Objects.requireNonNull(firstDay);
         Objects.requireNonNull(pace);
         Objects.requireNonNull(hoursAvailable);
         Objects.requireNonNull(hoursNeeded);
@@ -70,6 +68,11 @@ public record YearReckoning(int year, LocalDate asOf, LocalDate firstDay, Weekly
     /** Hours in a week without time off; {@link #pace()} tells where from. */
     public OptionalDouble hoursPerWeek() {
         return pace.hoursPerWeek().figure();
+    }
+
+    /** How many of the chosen pieces, the first ones, are wanted before the year and finished by then. */
+    public long early() {
+        return chosen.stream().filter(one -> one.deadline().getYear() < year && one.finish().getYear() < year).count();
     }
 
     /** By how many hours the chosen pieces do not fit; 0 when they do. */

@@ -45,6 +45,25 @@ class PlainThreadsTests {
                 "             L4 cotton               not known"), new PlainThreads(Locale.ENGLISH).of(it.buyList()));
     }
 
+    /** By hand: 0.44 of lot 12 with 0.1 in the stash, 0.33 of lot 7 B: a skein of each, whatever lies there of lot 9. */
+    @Test
+    void lots_to_ask_for_stand_below() throws IOException {
+        Files.writeString(folder.resolve("basket.yaml"), "skeins: {dyed: {length: 5 m, plies: 6, lot-matters: yes}}\n"
+                + "stash: [{code: L1, skein: dyed, skeins: 0.1, lot: 12}, {code: L1, skein: dyed, skeins: 4, lot: 9}]\n");
+        Files.createDirectories(folder.resolve("pieces"));
+        String piece = "stitches: 400 x 400\ncloth: {kind: linen, count: 28, over: 2}\nthreads: [{code: L1, skein: dyed, lot: %s, "
+                + "stitches: {cross: %d}, used: {skeins: 1, stitches: 1000}}]\n";
+        Files.writeString(folder.resolve("pieces/a.yaml"), "piece: A\n" + piece.formatted("12", 400));
+        assertEquals(List.of("  to buy     L1 dyed                 buy 1, stash 0.1", "                                     ask for lot 12"), toBuy(Locale.ENGLISH));
+        Files.writeString(folder.resolve("pieces/b.yaml"), "piece: B\n" + piece.formatted("7 B", 300));
+        assertEquals("                                     ask for 1 of lot 12, 1 of lot 7 B", toBuy(Locale.ENGLISH).get(1));
+        assertEquals("nach 1 aus Partie 12, 1 aus Partie 7 B fragen", toBuy(Locale.GERMAN).get(1).strip());
+    }
+
+    private List<String> toBuy(Locale language) {
+        return new PlainThreads(language).of(ThreadReckoning.of(BasketReader.read(folder).basket().orElseThrow()).buyList());
+    }
+
     @Test
     void lines_keep_to_eighty_columns() throws IOException {
         ThreadReckoning it = reckoned("{code: L3, stitches: {cross: 99050}, used: {skeins: 10, stitches: 1000}}");

@@ -2,6 +2,7 @@ package kitleaf.sheet.plain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import kitleaf.Phrases;
+import kitleaf.sizing.thread.ThreadWarning;
 import kitleaf.sizing.year.PassedOver;
 import kitleaf.sizing.year.YearWarning;
 import org.junit.jupiter.api.Test;
@@ -29,7 +31,7 @@ class PlainWordsTests {
     @Test
     void everyPhraseIsSaidAndEveryPhraseThatIsSaidIsThere() throws IOException {
         List<String> unsaid = new ArrayList<>(PHRASES.unsaid());
-        unsaid.removeIf(key -> key.startsWith("why.") || key.startsWith("warning."));
+        unsaid.removeIf(key -> key.startsWith("why.") || key.startsWith("warning.") || key.startsWith("thread-warning."));
         assertEquals(List.of(), unsaid);
         assertEquals(List.of(), PHRASES.missing());
     }
@@ -40,6 +42,7 @@ class PlainWordsTests {
             PlainWords words = new PlainWords(language);
             Stream.of(PassedOver.Why.values()).forEach(why -> assertFalse(words.of("why", why).isEmpty()));
             Stream.of(YearWarning.Kind.values()).forEach(kind -> assertFalse(words.of("warning", kind).isEmpty()));
+            Stream.of(ThreadWarning.Kind.values()).forEach(kind -> assertTrue(words.of("thread-warning", kind, "K12", "silk", "bell").startsWith("K12: ")));
         }
         assertEquals("passt nicht in die Zeit", new PlainWords(Locale.GERMAN).of("why", PassedOver.Why.DOES_NOT_FIT));
     }

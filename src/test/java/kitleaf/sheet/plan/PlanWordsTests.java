@@ -34,7 +34,7 @@ class PlanWordsTests {
 
     @Test
     void a_search_cut_short_says_that_another_may_find_better() {
-        assertEquals("Not proved to be the best plan. Time was up before the search was done: another run with more --plan-seconds may find a better plan.",
+        assertEquals("Not proved to be the best plan. The search ended before it was done: with more --plan-seconds it may find a better plan.",
                 proof(new Proof(false, true, 0, 0, 1, 1, 400, 400)));
     }
 

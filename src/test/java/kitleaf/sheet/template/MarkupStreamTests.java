@@ -27,7 +27,7 @@ class MarkupStreamTests {
     void what_is_written_is_read_whatever_its_length() throws IOException {
         for (int length : new int[] {0, 1, 16_383, 16_384, 16_385, 500_000}) {
             String text = "x".repeat(length);
-            try (Reader reader = MarkupStream.of("a.ftlx", out -> out.write(text))) {
+            try (Reader reader = MarkupStream.of("a.ftlx", out -> out.write(text), Bounds.OURS)) {
                 assertEquals(text, all(reader));
             }
         }
@@ -38,7 +38,7 @@ class MarkupStreamTests {
         try (Reader reader = MarkupStream.of("a.ftlx", out -> {
             out.write("before");
             throw new TemplateFault("a.ftlx", Said.of("template.failed"));
-        })) {
+        }, Bounds.OURS)) {
             char[] buffer = new char[100];
             assertEquals(6, reader.read(buffer));
             assertEquals("a.ftlx: the template failed", assertThrows(TemplateFault.class, () -> reader.read(buffer)).told(Locale.ENGLISH));
@@ -57,7 +57,7 @@ class MarkupStreamTests {
             } finally {
                 ended.countDown();
             }
-        });
+        }, Bounds.OURS);
         reader.read(new char[10]);
         reader.close();
         assertTimeoutPreemptively(Duration.ofSeconds(20), () -> ended.await(30, TimeUnit.SECONDS));
@@ -73,9 +73,45 @@ class MarkupStreamTests {
             } catch (InterruptedException e) {
                 stopped.countDown();
             }
-        }, Duration.ofSeconds(1));
+        }, new Bounds(Duration.ofSeconds(1), Duration.ofDays(1), Long.MAX_VALUE, Long.MAX_VALUE));
         assertEquals("a.ftlx: nothing has come from this template for 1 seconds; look for a loop without end in it",
                 assertThrows(TemplateFault.class, reader::read).told(Locale.ENGLISH));
         assertTrue(stopped.await(30, TimeUnit.SECONDS));
+    }
+
+    private static String fault(Bounds bounds, MarkupStream.Source source) {
+        Reader reader = MarkupStream.of("a.ftlx", source, bounds);
+        return assertThrows(TemplateFault.class, () -> all(reader)).told(Locale.ENGLISH);
+    }
+
+    @Test
+    void a_writer_that_never_falls_silent_ends_all_the_same() {
+        assertEquals("a.ftlx: this template has run for 1 seconds, and its sheet should take a few; look for a loop without end in it",
+                fault(new Bounds(Duration.ofSeconds(20), Duration.ofSeconds(1), Long.MAX_VALUE, Long.MAX_VALUE - 1), out -> {
+                    while (!Thread.currentThread().isInterrupted()) {
+                        out.write("more and more");
+                    }
+                }));
+    }
+
+    @Test
+    void what_is_written_in_all_has_a_bound() {
+        assertEquals("a.ftlx: this template has written 2 million characters for a sheet that needs far fewer; look for a loop without end in it",
+                fault(new Bounds(Duration.ofSeconds(20), Duration.ofSeconds(60), 2_000_000, Long.MAX_VALUE - 1), out -> {
+                    while (true) {
+                        out.write("more and more");
+                    }
+                }));
+    }
+
+    @Test
+    void memory_asked_for_between_two_chunks_has_a_bound() {
+        assertEquals("a.ftlx: this template takes 8 MB of memory for a piece of its page; look for a loop, a text or a list without end",
+                fault(new Bounds(Duration.ofSeconds(20), Duration.ofSeconds(60), Long.MAX_VALUE, 8 << 20), out -> {
+                    StringBuilder text = new StringBuilder();
+                    while (!Thread.currentThread().isInterrupted() && text.length() < 1 << 29) {
+                        text.append("more and more");
+                    }
+                }));
     }
 }

@@ -39,6 +39,31 @@ class FiguresTests {
         assertEquals("10 × 15 in", new Figures(Units.CM, SheetWords.in(Locale.ENGLISH)).otherSize(254, 381).replace('\u00a0', ' '));
     }
 
+    /**
+     * What is cut is never smaller than needed, in either unit. By hand: 14 1/4 x 18 in are 361.95 x 457.2 mm, up to the millimetre
+     * 36.2 x 45.8 cm. 36 x 48 cm are 226.77 and 302.36 sixteenths of 1.5875 mm, up to 227 and 303: 14 3/16 x 18 15/16 in; 40.5 and
+     * 51 cm are 255.12 and 321.26: 16 x 20 1/8 in. 10 in are 25.4 cm to the last bit, and no step is added to what is whole.
+     */
+    @ParameterizedTest
+    @CsvSource({"361.95, 457.2, '14 1⁄4 × 18 in', 36.2 × 45.8 cm", "360, 480, '14 3⁄16 × 18 15⁄16 in', 36 × 48 cm",
+            "405, 510, '16 × 20 1⁄8 in', 40.5 × 51 cm",
+        "254, 508, 10 × 20 in, 25.4 × 50.8 cm"})
+    void what_is_cut_is_rounded_up_in_both_units(double widthMm, double heightMm, String inches, String centimetres) {
+        Figures figures = new Figures(Units.IN, SheetWords.in(Locale.ENGLISH));
+        assertEquals(inches, figures.cut(widthMm, heightMm).replace('\u00a0', ' '));
+        assertEquals(centimetres, figures.swapped().cut(widthMm, heightMm).replace('\u00a0', ' '));
+        assertEquals(inches.split(" × ")[1], figures.cutLength(heightMm).replace('\u00a0', ' '));
+        assertEquals(centimetres.split(" × ")[1], figures.swapped().cutLength(heightMm).replace('\u00a0', ' '));
+    }
+
+    /** Cloth that lies there is measured: 457.2 mm are 45.72 cm, to the nearest millimetre 45.7. */
+    @Test
+    void what_lies_there_is_to_the_nearest() {
+        Figures figures = new Figures(Units.CM, SheetWords.in(Locale.ENGLISH));
+        assertEquals("36.2 × 45.7 cm", figures.measured(361.95, 457.2).replace('\u00a0', ' '));
+        assertEquals("14 1⁄4 × 18 in", figures.swapped().measured(362.2, 457.2).replace('\u00a0', ' '));
+    }
+
     /** What is read back is never further off than half the smallest step shown. */
     @Property
     void a_written_inch_is_within_half_a_step(@ForAll @DoubleRange(min = 0, max = 3000) double mm) {

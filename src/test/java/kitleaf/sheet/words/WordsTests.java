@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import kitleaf.basket.StitchKind;
 import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class WordsTests {
 
     /** Keys put together from a beginning and the name of a constant. */
-    private static final Pattern COMPOSED = Pattern.compile("(over|kind|finish|stitch|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*");
+    private static final Pattern COMPOSED = Pattern.compile("(over|kind|finish|stitch(-full|-short)?|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*");
     /** What is said on a screen has words of its own. */
     private static final Path PLAIN = Path.of("src/main/java/kitleaf/sheet/plain");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z-]*(?:\\.[a-z0-9-]+)+)\"");
@@ -60,6 +61,18 @@ class WordsTests {
             found++;
         }
         assertTrue(found > 80, found + " phrases");
+    }
+
+    @Test
+    void every_kind_of_stitch_has_its_names() {
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            Words words = SheetWords.in(language);
+            for (StitchKind kind : StitchKind.values()) {
+                for (String key : List.of("stitch.", "stitch-full.", "stitch-short.")) {
+                    assertTrue(!words.say(key + kind.word()).isEmpty(), key + kind);
+                }
+            }
+        }
     }
 
     @Test

@@ -37,7 +37,10 @@ class PieceSizeTests {
         assertEquals(25.4, size(stitches, stitches, Pieces.linen(count, over), 0).across().finishedMm(), EXACT);
     }
 
-    /** N k / count inches: 100 over 1 on 14 to the inch is 181.4286 mm, and 100 over 2 on 28 is the same (recomputed by hand: 100 / 14 x 25.4). */
+    /**
+     * N k / count inches: 100 over 1 on 14 to the inch is 181.4286 mm, and 100 over 2 on 28 is the same (recomputed by hand: 100 / 14 x
+     * 25.4).
+     */
     @Test
     void over_two_on_twice_the_count_is_the_same_size() {
         double over1 = size(100, 100, Pieces.linen(14, 1), 0).across().finishedMm();
@@ -179,6 +182,27 @@ class PieceSizeTests {
                 Pieces.piece(new ChartSize(100, 100), Pieces.linen(28, 2), Margins.all(50), verse), STEP);
         assertEquals(60.0 / 28 * 25.4, reckoning.parts().get(0).widthMm(), EXACT);
         assertEquals(25.4, reckoning.parts().get(0).heightMm(), EXACT);
+    }
+
+    /**
+     * By hand: at 25.4 threads to the inch each is a millimetre; both ends of a stretch are in it, and no tick stands at the edge
+     * itself.
+     */
+    @Test
+    void ticks_stand_at_every_tenth_thread_of_a_stretch() {
+        Extent across = size(140, 140, Pieces.linen(25.4, 2), 50).across();
+        assertEquals(List.of(new CornerGuide.Tick(20, 20), new CornerGuide.Tick(30, 30), new CornerGuide.Tick(40, 40)), CornerGuide.ticks(across, 20, 40));
+        assertEquals(List.of(new CornerGuide.Tick(10, 10)), CornerGuide.ticks(across, 0, 19.9));
+    }
+
+    /** By hand, over three and with 28 threads across to 14 down: 28 stitches are 84 of 28 threads, 3 in; 14 are 42 of 14, 3 in too. */
+    @Test
+    void a_part_over_three_spans_three_times_its_stitches() {
+        Part band = new Part("Band", 3, Optional.of(new ChartSize(28, 14)), List.of());
+        PartSize size = ClothReckoning.of(Pieces.piece(new ChartSize(100, 100),
+                Pieces.cloth(new Count(28, 14), 2, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN), Margins.all(50), band), STEP).parts().get(0);
+        assertEquals(76.2, size.widthMm(), EXACT);
+        assertEquals(76.2, size.heightMm(), EXACT);
     }
 
     @Test

@@ -77,7 +77,7 @@ class BestCutPropertyTests {
     @Property(tries = 1500, seed = "20270104")
     void whatever_is_dropped_for_want_of_room_the_bound_holds(@ForAll long mix, @ForAll @IntRange(max = 40) int room, @ForAll boolean turns) {
         CutCase job = CutCase.whole(mix, 16, 6, 2, turns);
-        BestCut.Found cramped = job.sound(BestCut.of(job.widthMm(), job.heightMm(), job.types(), new Patience(CutCase.LONG, () -> false), room));
+        BestCut.Found cramped = job.sound(BestCut.of(job.widthMm(), job.heightMm(), job.types(), new Patience(CutCase.LONG), room));
         assertTrue(cramped.bound() >= job.cut().value());
     }
 

@@ -178,11 +178,11 @@ class BestCutTests {
     }
 
     @Test
-    void time_that_is_up_ends_the_search() {
+    void a_whole_that_has_ended_ends_the_search_of_a_part_of_it() {
         CutCase job = CutCase.household(1, 60, true);
-        Patience patience = new Patience(Long.MAX_VALUE, () -> true);
-        BestCut.Found found = job.sound(BestCut.of(job.widthMm(), job.heightMm(), job.types(), patience));
-        assertTrue(patience.cutShort());
+        Patience whole = new Patience(5_000);
+        BestCut.Found found = job.sound(BestCut.of(job.widthMm(), job.heightMm(), job.types(), whole.part(Long.MAX_VALUE)));
+        assertTrue(whole.ended());
         assertFalse(found.proven());
         assertTrue(found.value() > 0);
     }

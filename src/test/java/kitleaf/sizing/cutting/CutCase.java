@@ -22,7 +22,7 @@ record CutCase(double widthMm, double heightMm, List<CutType> types) {
 
     /** The answer within so many steps, itself sound, but not yet known to be best. */
     BestCut.Found cut(long steps) {
-        return sound(BestCut.of(widthMm, heightMm, types, new Patience(steps, () -> false)));
+        return sound(BestCut.of(widthMm, heightMm, types, new Patience(steps)));
     }
 
     BestCut.Found sound(BestCut.Found found) {

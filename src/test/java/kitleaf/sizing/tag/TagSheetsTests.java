@@ -1,8 +1,10 @@
 package kitleaf.sizing.tag;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Tags;
 import net.jqwik.api.ForAll;
@@ -42,6 +44,41 @@ class TagSheetsTests {
         assertEquals(4, own.perSheet());
         assertEquals(new TagPlace(35, 10, 70, 110, false), own.front(0));
         assertEquals(new TagPlace(105, 120, 70, 110, false), own.front(3));
+    }
+
+    /** By hand, as above: two columns of 95 mm from 10 mm on, two rows of 131.5. */
+    @Test
+    void cut_lines_run_at_the_sides_of_all_cells() {
+        TagSheets flat = sheets(A4, Tags.Share.QUARTER, Tags.Sides.LONG_EDGE);
+        assertEquals(List.of(10.0, 105.0, 200.0), flat.sidesXMm());
+        assertEquals(List.of(10.0, 141.5, 273.0), flat.sidesYMm());
+        assertTrue(flat.duplex());
+        assertFalse(sheets(A4, Tags.Share.QUARTER, Tags.Sides.FOLDED).duplex());
+    }
+
+    /** By hand: 95 x 131.5 mm fill A4 twice by twice to the last bit; folded, 70 x 55 are 110 high with the other face, twice into 263. */
+    @Test
+    void as_many_tags_of_her_own_size_as_there_is_room_for() {
+        assertEquals(4, sheets(A4, new Tags.Own(95, 131.5), Tags.Sides.LONG_EDGE).perSheet());
+        TagSheets folded = sheets(A4, new Tags.Own(70, 55), Tags.Sides.FOLDED);
+        assertEquals(4, folded.perSheet());
+        assertEquals(110, folded.cellHeightMm(), SAME);
+        assertEquals(55, folded.tagHeightMm(), SAME);
+    }
+
+    /** By hand: large print keeps 40 mm at the foot here, so two rows share 247 mm of A4. */
+    @Test
+    void large_tags_leave_the_foot_they_are_told_of() {
+        TagSheets large = TagSheets.large(A4, new Tags(Tags.Share.QUARTER, Tags.Sides.LONG_EDGE, 0, 0), 40);
+        assertEquals(4, large.perSheet());
+        assertEquals(95, large.tagWidthMm(), SAME);
+        assertEquals(123.5, large.tagHeightMm(), SAME);
+    }
+
+    /** A square sheet has no longer edge; it turns as an upright one does. */
+    @Test
+    void a_square_sheet_turns_like_an_upright_one() {
+        assertTrue(sheets(new Paper("own", 250, 250), Tags.Share.QUARTER, Tags.Sides.LONG_EDGE).turnsUpright());
     }
 
     /** A page that turns like a book's is mirrored left to right; one that turns like a pad's, top to bottom, and its text the other way up. */

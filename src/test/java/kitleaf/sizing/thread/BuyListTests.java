@@ -11,9 +11,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kitleaf.basket.Amount;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Goal;
+import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Price;
 import kitleaf.basket.Progress;
@@ -82,6 +84,15 @@ class BuyListTests {
         assertEquals(List.of(), list.warnings());
     }
 
+    /** Each lot once, in the order of their names, whichever piece asks for it. */
+    @Test
+    void a_line_names_the_lots_its_charts_ask_for() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 500, Optional.of("7 B"))),
+                Skeins.piece("q", Skeins.eating("K1", "dyed", 500, Optional.of("7 A"))), Skeins.piece("r", Skeins.eating("K1", "dyed", 500)),
+                Skeins.piece("s", Skeins.eating("K1", "dyed", 500, Optional.of("7 B")))));
+        assertEquals(List.of("7 A", "7 B"), list.lines().get(0).lots());
+    }
+
     @Test
     void the_lot_named_in_the_chart_comes_before_a_smaller_one() {
         BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 500, Optional.of("7 B")))),
@@ -103,11 +114,89 @@ class BuyListTests {
     }
 
     @Test
-    void stash_and_shop_meeting_in_a_piece_are_told_too_and_a_named_lot_is_to_be_asked_for() {
+    void stash_and_shop_meeting_in_a_piece_are_told_too() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 1000))), Skeins.stash("K1", "dyed", 0.7, "7 B"));
+        assertEquals(List.of(ThreadWarning.Kind.MIXED_LOTS), kinds(list));
+        assertEquals(1, list.lines().get(0).buy());
+    }
+
+    /** By hand: 1.1 at the high end, 0.7 of the lot in the stash; the 0.4 missing is of the same lot, so that no two meet. */
+    @Test
+    void a_named_lot_that_is_short_is_asked_for_and_meets_no_other() {
         BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 1000, Optional.of("7 B")))),
                 Skeins.stash("K1", "dyed", 0.7, "7 B"));
-        assertEquals(List.of(ThreadWarning.Kind.MIXED_LOTS, ThreadWarning.Kind.ASK_FOR_LOT), kinds(list));
+        assertEquals(List.of(ThreadWarning.Kind.ASK_FOR_LOT), kinds(list));
         assertEquals(1, list.lines().get(0).buy());
+        Missing missing = list.lines().get(0).missing();
+        assertEquals(0.4, missing.ofLot().get("7 B"), EXACT);
+        assertEquals(0, missing.ofAny(), EXACT);
+    }
+
+    /** By hand: 1.1 wanted of lot 12; the stash has 0.5 of it and 3 of lot 9, which stay. So 0.6 of lot 12 is missing. */
+    @Test
+    void where_the_lot_matters_a_named_lot_alone_serves() {
+        StashEntry[] stash = {Skeins.stash("K1", "dyed", 3, "9"), Skeins.stash("K1", "dyed", 0.5, "12"), Skeins.stash("K1", "dyed", 2, "")};
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "dyed", 1000, Optional.of("12")))), stash);
+        StashShare share = list.lines().get(0).shares().get(0);
+        assertEquals(List.of(new StashShare.Drawn(1, Optional.of("12"), 0.5)), share.drawn());
+        assertEquals(0.6, share.missing().ofLot().get("12"), EXACT);
+        assertEquals(List.of("12"), list.lines().get(0).missing().asked().stream().map(one -> one.lot().orElseThrow()).toList());
+        assertEquals(List.of(ThreadWarning.Kind.ASK_FOR_LOT, ThreadWarning.Kind.OTHER_LOTS), kinds(list));
+        assertFalse(share.mixed());
+    }
+
+    /** The same piece with leave to mix takes all from the lot that covers it, as a piece that names none would. */
+    @Test
+    void a_thread_that_mixes_lots_is_served_from_any() {
+        StashEntry[] stash = {Skeins.stash("K1", "dyed", 3, "9"), Skeins.stash("K1", "dyed", 0.5, "12")};
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.mixing(Skeins.eating("K1", "dyed", 1000, Optional.of("12"))))), stash);
+        assertEquals(List.of(Optional.of("9")), list.lines().get(0).shares().get(0).drawn().stream().map(StashShare.Drawn::lot).toList());
+        assertEquals(0, list.lines().get(0).buy());
+        assertEquals(List.of(), list.lines().get(0).missing().asked());
+    }
+
+    /** By hand: 1 likely; named 0.5 first, then the rest of another lot: cotton of two lots does not show. */
+    @Test
+    void where_the_lot_does_not_matter_a_named_lot_is_only_the_first() {
+        BuyList list = list(List.of(Skeins.piece("p", Skeins.eating("K1", "cotton", 1000, Optional.of("12")))),
+                Skeins.stash("K1", "cotton", 3, "9"), Skeins.stash("K1", "cotton", 0.5, "12"));
+        assertEquals(List.of(new StashShare.Drawn(1, Optional.of("12"), 0.5), new StashShare.Drawn(0, Optional.of("9"), 0.5)),
+                list.lines().get(0).shares().get(0).drawn());
+        assertEquals(List.of(), list.warnings());
+    }
+
+    /** By hand: 0.55 of lot 12 for the piece, 0.55 of lot 9 for its part, 0.22 of any for another. Each lot covers its own; the third takes the greater rest. */
+    @Test
+    void a_piece_and_its_part_get_each_the_lot_they_name() {
+        Part part = new Part("Verse", 2, Optional.empty(), List.of(Skeins.eating("K1", "dyed", 500, Optional.of("9"))));
+        Part open = new Part("Date", 2, Optional.empty(), List.of(Skeins.eating("K1", "dyed", 200)));
+        Piece piece = Skeins.piece("p", List.of(Skeins.eating("K1", "dyed", 500, Optional.of("12"))), List.of(part, open), Optional.empty(),
+                Progress.NONE, Goal.NONE);
+        StashShare share = list(List.of(piece), Skeins.stash("K1", "dyed", 0.8, "12"), Skeins.stash("K1", "dyed", 0.6, "9")).lines().get(0).shares().get(0);
+        Map<Optional<String>, Double> drawn = share.drawn().stream().collect(Collectors.toMap(StashShare.Drawn::lot, StashShare.Drawn::skeins));
+        assertEquals(0.77, drawn.get(Optional.of("12")), EXACT);
+        assertEquals(0.55, drawn.get(Optional.of("9")), EXACT);
+        assertEquals(0, share.toBuySkeins(), EXACT);
+        assertTrue(share.mixed());
+    }
+
+    /**
+     * By hand: a wants 0.44 of lot 9, b 0.44 of lot 12, c 0.44 of any. Two lots are two skeins, not the one that 0.88 would be, and
+     * what may be of any fits into the first: 0.88. With 0.77 of any it would not (1.21), and the second is as good: three skeins.
+     */
+    @Test
+    void every_lot_that_is_asked_for_is_a_skein_of_its_own() {
+        Piece a = Skeins.piece("a", Skeins.eating("K1", "dyed", 400, Optional.of("9")));
+        Piece b = Skeins.piece("b", Skeins.eating("K1", "dyed", 400, Optional.of("12")));
+        BuyLine line = list(List.of(a, b, Skeins.piece("c", Skeins.eating("K1", "dyed", 400)))).lines().get(0);
+        assertEquals(2, line.buy());
+        assertEquals(List.of(1L, 1L), line.missing().asked().stream().map(Missing.OfLot::whole).toList());
+        assertEquals(1.32, line.missingSkeins(), EXACT);
+        BuyLine more = list(List.of(a, b, Skeins.piece("c", Skeins.eating("K1", "dyed", 700)))).lines().get(0);
+        assertEquals(3, more.buy());
+        BuyLine free = list(List.of(Skeins.piece("c", Skeins.eating("K1", "dyed", 400)))).lines().get(0);
+        assertEquals(List.of(), free.missing().asked());
+        assertEquals(1, free.buy());
     }
 
     /** A stash entry without a put-up is cotton; a piece that takes the code as cotton too shows that it was meant so. */

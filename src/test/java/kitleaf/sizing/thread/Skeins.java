@@ -26,6 +26,7 @@ import kitleaf.basket.PutUp;
 import kitleaf.basket.StashEntry;
 import kitleaf.basket.StitchCount;
 import kitleaf.basket.StitchKind;
+import kitleaf.basket.Strands;
 import kitleaf.basket.Tags;
 import kitleaf.basket.Units;
 import kitleaf.basket.Used;
@@ -53,14 +54,20 @@ final class Skeins {
                 Optional.of(new Used(1, 1000)), lot);
     }
 
+    /** The same thread, which takes other lots beside the one it names. */
+    static CalledThread mixing(CalledThread it) {
+        return new CalledThread(it.code(), it.name(), it.colour(), it.symbol(), it.skein(), it.strands(), it.stitches(), it.share(), it.used(),
+                it.over(), it.lot(), true);
+    }
+
     static CalledThread sharing(String code, double share) {
         return thread(code, "cotton", 2, List.of(), OptionalDouble.of(share), Optional.empty(), Optional.empty());
     }
 
     static CalledThread thread(String code, String skein, int strands, List<StitchCount> stitches, OptionalDouble share,
                                Optional<Used> used, Optional<String> lot) {
-        return new CalledThread(code, Optional.empty(), Optional.empty(), Optional.empty(), skein, strands, stitches, share, used,
-                OptionalInt.empty(), lot);
+        return new CalledThread(code, Optional.empty(), Optional.empty(), Optional.empty(), skein, Strands.of(strands), stitches, share, used,
+                OptionalInt.empty(), lot, false);
     }
 
     static Piece piece(String id, CalledThread... threads) {

@@ -23,8 +23,11 @@ import kitleaf.basket.Progress;
 import kitleaf.basket.PutUp;
 import kitleaf.basket.StitchCount;
 import kitleaf.basket.StitchKind;
+import kitleaf.basket.Strands;
 import kitleaf.basket.Used;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.io.TempDir;
 
 class ThreadNeedTests {
@@ -65,6 +68,55 @@ class ThreadNeedTests {
         assertEquals(1.3059107, skeins.high(), 1e-7);
         assertEquals(2, thread.buy().orElseThrow());
         assertEquals(Edge.JUST_OVER, thread.edge());
+    }
+
+    /**
+     * Worked by hand (and again in 20 places with a desk calculator) for 2310 crosses in rows with two strands and 120 back stitches with
+     * one, on 28 over two, from skeins of 8 m and six plies. Cell: 25.4 x 2 / 28 = 1.8142857 mm square, diagonal d = 2.5657875.
+     * Paths: a cross 2d + 2b = 8.7601464, a back stitch 3e = 5.4428571; so 20235.938 mm and 653.143 mm, together 20889.081.
+     * Plies: 2 x 20235.938 + 653.143 = 41125.019. Low: x 1.05 x 45/37 = 52517.761; likely: x 1.1 x 45/37 x 1.1 = 60520.467; high:
+     * x 1.15 x 35/27 x 1.2 = 73568.090. In skeins of 48000: 1.0941200, 1.2608431, 1.5326685.
+     */
+    @Test
+    void each_kind_of_stitch_is_reckoned_with_its_own_strands() {
+        ThreadTotal thread = only(byKind(new Strands(2, Map.of(StitchKind.BACK, 1)),
+                StitchCount.of(StitchKind.CROSS, 2310), StitchCount.of(StitchKind.BACK, 120)));
+        Estimate mm = thread.plyLengthMm().orElseThrow();
+        Estimate skeins = thread.skeins().orElseThrow();
+        assertEquals(20889.081, ((ThreadNeed.Known) thread.needs().get(0)).pathMm().orElseThrow(), 1e-3);
+        assertEquals(52517.761, mm.low(), 0.001);
+        assertEquals(60520.467, mm.likely(), 0.001);
+        assertEquals(73568.090, mm.high(), 0.001);
+        assertEquals(1.0941200, skeins.low(), 1e-7);
+        assertEquals(1.2608431, skeins.likely(), 1e-7);
+        assertEquals(1.5326685, skeins.high(), 1e-7);
+    }
+
+    /**
+     * By hand, on the same cell, where the thread is 0.9071429 mm from the next: a knot is 2 pi x 1.5 + 0.9071429 + 1.8142857 = 12.1462066,
+     * 14 of them with one strand 170.0468919; twelve others of 30 mm with three strands 1080. Together 1250.0468919, x 1.4716216.
+     */
+    @Test
+    void knots_and_others_have_strands_of_their_own_too() {
+        ThreadTotal thread = only(byKind(new Strands(1, Map.of(StitchKind.OTHER, 3)), StitchCount.of(StitchKind.KNOT, 14),
+                new StitchCount(StitchKind.OTHER, 12, Optional.empty(), OptionalInt.empty(), OptionalDouble.of(30))));
+        assertEquals(1839.596, thread.plyLengthMm().orElseThrow().likely(), 0.001);
+    }
+
+    /** By the table of needles, 14 stitches to the inch: 24 for one to three strands, one size larger from four on. */
+    @Test
+    void each_kind_of_stitch_has_the_needle_of_its_strands() {
+        ThreadNeed need = only(byKind(new Strands(4, Map.of(StitchKind.BACK, 2)),
+                StitchCount.of(StitchKind.CROSS, 900), StitchCount.of(StitchKind.BACK, 120))).needs().get(0);
+        assertEquals(22, need.needle());
+        assertEquals(22, need.needle(StitchKind.CROSS));
+        assertEquals(24, need.needle(StitchKind.BACK));
+        assertEquals(List.of(22, 24), need.needles().sorted().boxed().toList());
+    }
+
+    private static CalledThread byKind(Strands strands, StitchCount... stitches) {
+        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", strands, List.of(stitches),
+                OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(), false);
     }
 
     /** 1 yd = 914.4 mm and 1 in = 2.54 cm exactly (International Yard and Pound Agreement, 1959): 10 yd are 9.144 m. */
@@ -164,8 +216,8 @@ class ThreadNeedTests {
     @Test
     void over_comes_from_the_thread_then_its_part_then_the_cloth() {
         CalledThread plain = Skeins.crosses("K1", "cotton", 1, 100);
-        CalledThread over4 = new CalledThread("K2", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", 1,
-                plain.stitches(), OptionalDouble.empty(), Optional.empty(), OptionalInt.of(4), Optional.empty());
+        CalledThread over4 = new CalledThread("K2", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", Strands.of(1),
+                plain.stitches(), OptionalDouble.empty(), Optional.empty(), OptionalInt.of(4), Optional.empty(), false);
         Part verse = new Part("Verse", 1, Optional.empty(), List.of(plain, over4));
         PieceThreads threads = reckoned(Skeins.piece("p", List.of(plain, over4), List.of(verse), Optional.empty(), Progress.NONE, Goal.NONE));
         List<ThreadNeed> k1 = threads.threads().get(0).needs();
@@ -244,5 +296,16 @@ class ThreadNeedTests {
         // Common practice, no source: 24 on 14 to the inch, 26 on 18.
         assertEquals(24, Needle.size(14, 2));
         assertEquals(26, Needle.size(18, 2));
+    }
+
+    /** The table, common practice, no source: each count is the last of its size, and a hundredth more is one size finer. */
+    @ParameterizedTest
+    @CsvSource({"6.5, 18", "8.5, 20", "11.5, 22", "14.5, 24", "20, 26"})
+    void a_needle_serves_up_to_the_count_of_the_table(double stitchesPerInch, int size) {
+        assertEquals(size, Needle.size(stitchesPerInch, 3));
+        assertEquals(size + 2, Needle.size(stitchesPerInch + 0.01, 3));
+        assertEquals(size - 2, Needle.size(stitchesPerInch, 4));
+        assertEquals(size - 2, Needle.size(stitchesPerInch, 6));
+        assertEquals(size - 4, Needle.size(stitchesPerInch, 7));
     }
 }

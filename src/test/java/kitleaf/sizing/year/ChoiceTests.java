@@ -3,12 +3,14 @@ package kitleaf.sizing.year;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Goals;
@@ -23,6 +25,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChoiceTests {
 
     private static final OptionalInt ALL = OptionalInt.empty();
+
+    private static final Lead NO_LEAD = new Lead(0, LocalDate.parse("2027-01-01"), List.of(), 0, Set.of());
+
+    private static Choice best(List<Candidate> candidates, double hours, OptionalInt choose, Goals.By by) {
+        return Choice.best(candidates, hours, NO_LEAD, choose, by);
+    }
 
     private static String id(int i) {
         return String.format(Locale.ROOT, "p%03d", i);
@@ -71,7 +79,7 @@ class ChoiceTests {
         String[] weights = profits.split(" ");
         List<Candidate> candidates = IntStream.range(0, hours.length)
                 .mapToObj(i -> piece(id(i), Double.parseDouble(hours[i]), Long.parseLong(weights[i]))).toList();
-        Choice choice = Choice.best(candidates, capacity, ALL, Goals.By.WEIGHT);
+        Choice choice = best(candidates, capacity, ALL, Goals.By.WEIGHT);
         assertEquals(optimum, weight(choice.chosen()));
         assertTrue(choice.hoursNeeded() <= capacity);
         assertEquals(IntStream.range(0, set.length()).filter(i -> set.charAt(i) == '1').mapToObj(ChoiceTests::id).toList(),
@@ -120,22 +128,22 @@ class ChoiceTests {
         Random random = new Random(mix);
         List<Candidate> candidates = IntStream.range(0, sizes.size()).mapToObj(i -> piece(id(i), sizes.get(i), 1 + random.nextInt(spread))).toList();
         OptionalInt choose = most == 0 ? ALL : OptionalInt.of(most);
-        assertEquals(ids(tried(candidates, hours, choose.orElse(99), by)), ids(Choice.best(candidates, hours, choose, by).chosen()));
+        assertEquals(ids(tried(candidates, hours, choose.orElse(99), by)), ids(best(candidates, hours, choose, by).chosen()));
     }
 
     @Test
     void must_haves_are_in_before_all_others_even_where_they_do_not_fit() {
         List<Candidate> candidates = List.of(piece("a", 1, 9), must("b", 30, 1), must("c", 20, 1), piece("d", 0, 5));
-        assertEquals(List.of("b", "c"), ids(Choice.best(candidates, 40, ALL, Goals.By.NUMBER).chosen()));
-        assertEquals(10, Choice.best(candidates, 40, ALL, Goals.By.NUMBER).hoursShort());
-        assertEquals(List.of("b", "c"), ids(Choice.best(candidates, 60, OptionalInt.of(1), Goals.By.NUMBER).chosen()));
+        assertEquals(List.of("b", "c"), ids(best(candidates, 40, ALL, Goals.By.NUMBER).chosen()));
+        assertEquals(10, best(candidates, 40, ALL, Goals.By.NUMBER).hoursShort());
+        assertEquals(List.of("b", "c"), ids(best(candidates, 60, OptionalInt.of(1), Goals.By.NUMBER).chosen()));
         // 50 of 60 hours are gone: the one of an hour and the one of none both fit.
-        assertEquals(List.of("a", "b", "c", "d"), ids(Choice.best(candidates, 60, ALL, Goals.By.NUMBER).chosen()));
+        assertEquals(List.of("a", "b", "c", "d"), ids(best(candidates, 60, ALL, Goals.By.NUMBER).chosen()));
     }
 
     @Test
     void those_left_out_are_told_apart_by_whether_they_fit_at_all() {
-        Choice choice = Choice.best(List.of(piece("a", 5, 1), piece("b", 6, 1), piece("c", 11, 1)), 10, OptionalInt.of(1), Goals.By.NUMBER);
+        Choice choice = best(List.of(piece("a", 5, 1), piece("b", 6, 1), piece("c", 11, 1)), 10, OptionalInt.of(1), Goals.By.NUMBER);
         assertEquals(List.of("a"), ids(choice.chosen()));
         assertEquals(List.of("b"), ids(choice.others()));
         assertEquals(List.of("c"), ids(choice.tooLong()));
@@ -143,7 +151,7 @@ class ChoiceTests {
 
     @Test
     void her_own_list_is_taken_as_it_is_and_judged() {
-        Choice choice = Choice.named(List.of(piece("a", 5, 1), piece("b", 6, 1), piece("c", 11, 1)), List.of("c", "a"), 10);
+        Choice choice = Choice.named(List.of(piece("a", 5, 1), piece("b", 6, 1), piece("c", 11, 1)), List.of("c", "a"), 10, NO_LEAD);
         assertEquals(List.of("c", "a"), ids(choice.chosen()));
         assertEquals(6, choice.hoursShort());
         assertEquals(List.of("b"), ids(choice.others()));
@@ -153,6 +161,6 @@ class ChoiceTests {
     void the_order_they_come_in_changes_nothing() {
         List<Candidate> candidates = IntStream.range(0, 40).mapToObj(i -> piece(id(i), 1 + i % 3, 1 + i % 2)).toList();
         List<Candidate> turned = Stream.iterate(39, i -> i >= 0, i -> i - 1).map(candidates::get).toList();
-        assertEquals(Choice.best(candidates, 20, ALL, Goals.By.WEIGHT), Choice.best(turned, 20, ALL, Goals.By.WEIGHT));
+        assertEquals(best(candidates, 20, ALL, Goals.By.WEIGHT), best(turned, 20, ALL, Goals.By.WEIGHT));
     }
 }

@@ -16,6 +16,7 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
 import kitleaf.basket.StitchCount;
 import kitleaf.basket.StitchKind;
+import kitleaf.basket.Strands;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.StitchTally;
 import kitleaf.sizing.cloth.ClothReckoning;
@@ -75,6 +76,21 @@ class EffortTests {
                 half.threads(), List.of(), Optional.empty(),
                 new Progress(Optional.empty(), Optional.empty(), Optional.of(new Amount.Stitches(400)), List.of()), Goal.NONE);
         assertEquals(300, effort(begun).crossesLeft(), 1e-9);
+    }
+
+    /** A share is crosses of its own cell: over four of an over-two piece each is two crosses long, 600 + 400 x 2. */
+    @Test
+    void shares_are_worth_the_crosses_of_their_own_cell() {
+        Piece half = Years.threaded("p", List.of(shared(0.6, OptionalInt.empty()), shared(0.4, OptionalInt.of(4))), List.of());
+        Piece covered = new Piece("p", "p", Optional.empty(), half.stitches(), half.cloth(), Optional.empty(), half.margins(), true,
+                half.threads(), List.of(), Optional.of(new Amount.Stitches(1000)), Progress.NONE, Goal.NONE);
+        assertEquals(1.4, effort(covered).crossesPerStitch(), 1e-9);
+        assertEquals(1400, effort(covered).crossesLeft(), 1e-9);
+    }
+
+    private static CalledThread shared(double share, OptionalInt over) {
+        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", Strands.of(2), List.of(),
+                OptionalDouble.of(share), Optional.empty(), over, Optional.empty(), false);
     }
 
     @Test

@@ -115,6 +115,29 @@ class ScheduleTests {
         assertEquals(LocalDate.parse("2027-01-11"), year.chosen().get(1).firstWeek());
     }
 
+    /**
+     * Until 1 June are 149 days, of which a needs 7: b of 130 does not fit before it, and has 0.3 of each day beside it. Seven days at
+     * 0.7 are ten, to
+     * the 13th, with 3 of b's done; all 137 days end on 20 May.
+     */
+    @Test
+    void a_second_piece_gets_its_share_beside_a_main_one_whose_date_is_far() {
+        YearReckoning year = reckon(0.7, "2027-01-04", List.of(), days("a", 7, "2027-06-01"), days("b", 130, ""));
+        assertEquals(List.of("a DUE 2027-01-13", "b SHORTEST 2027-05-20"), order(year));
+        assertEquals(List.of(4.9, 2.1), year.weeks().get(1).shares().stream().map(share -> Math.rint(share.hours() * 1e6) / 1e6).toList());
+    }
+
+    /**
+     * Twelve days for ten of work: what is spare, two, goes beside by 0.3 a day for six days and 0.2 on the seventh, all in the first
+     * week.
+     */
+    @Test
+    void a_second_piece_gets_no_more_than_the_date_leaves() {
+        YearReckoning year = reckon(0.7, "2027-01-04", List.of(), days("a", 10, "2027-01-15"), days("b", 50, ""));
+        assertEquals(List.of("a DUE 2027-01-15", "b SHORTEST 2027-03-04"), order(year));
+        assertEquals(List.of(5.0, 2.0), year.weeks().get(1).shares().stream().map(share -> Math.rint(share.hours() * 1e6) / 1e6).toList());
+    }
+
     /** The week of 4 January is off: the piece's 7 days are 1 to 3 and 11 to 14 January. */
     @Test
     void nothing_is_done_on_days_off() {

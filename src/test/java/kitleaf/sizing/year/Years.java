@@ -25,6 +25,7 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.Printer;
 import kitleaf.basket.Progress;
 import kitleaf.basket.StitchCount;
+import kitleaf.basket.Strands;
 import kitleaf.basket.Tags;
 import kitleaf.basket.TimeOff;
 import kitleaf.basket.Units;
@@ -52,8 +53,8 @@ public final class Years {
     }
 
     static CalledThread thread(OptionalInt over, StitchCount... stitches) {
-        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", 2, List.of(stitches),
-                OptionalDouble.empty(), Optional.empty(), over, Optional.empty());
+        return new CalledThread("K1", Optional.empty(), Optional.empty(), Optional.empty(), "cotton", Strands.of(2), List.of(stitches),
+                OptionalDouble.empty(), Optional.empty(), over, Optional.empty(), false);
     }
 
     /** Entries such as {@code 2026-03-01 2.5 260}: day, hours, stitches. */
