@@ -32,7 +32,8 @@ import java.util.OptionalDouble;
  */
 public record Basket(String title, Locale language, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
                      List<PutUp> putUps, List<StashEntry> stash, Map<String, Price> prices,
-                     Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff, Optional<Goals> goals, List<Piece> pieces) {
+                     Optional<LabelStock> labelStock, Tags tags, ClothSupply clothSupply, Pace pace, List<TimeOff> timeOff,
+                     Optional<Goals> goals, List<Piece> pieces) {
 
     /** Copies the lists. */
     public Basket {
@@ -61,13 +62,14 @@ public record Basket(String title, Locale language, Paper paper, Units units, bo
     public Basket on(Paper otherPaper, Units otherUnits) {
         Optional<LabelStock> otherStock = labelStock.map(stock -> stock.plain() && stock.paper().equals(paper)
                 ? LabelStocks.cut(otherPaper, stock.widthMm(), stock.heightMm(), stock.style()).orElse(stock) : stock);
-        return new Basket(title, language, otherPaper, otherUnits, largePrint, printer, cutStepMm, putUps, stash, prices, otherStock, tags, clothSupply, pace, timeOff, goals, pieces);
+        return new Basket(title, language, otherPaper, otherUnits, largePrint, printer, cutStepMm, putUps, stash, prices, otherStock, tags,
+                clothSupply, pace, timeOff, goals, pieces);
     }
 
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
-        return new Basket(title, language, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags, clothSupply, pace, timeOff, goals,
-                pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
+        return new Basket(title, language, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags,
+                clothSupply, pace, timeOff, goals, pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 
     /** The date of the data: the latest day any piece's progress speaks of. */

@@ -80,8 +80,8 @@ final class CalledThreads extends AbstractList<CalledThread> implements RandomAc
         Rare rest = rare == null ? Rare.NOTHING : rare[index];
         int at = FACTS * index;
         Strands needle = rest.strands().isEmpty() ? Strands.of(strands[index]) : new Strands(strands[index], rest.strands());
-        return new CalledThread((String) facts[at], (Optional<String>) facts[at + 1], (Optional<Colour>) facts[at + 2], (Optional<String>) facts[at + 3],
-                skeins[skeins.length == 1 ? 0 : index], needle, (List<StitchCount>) facts[at + 4],
+        return new CalledThread((String) facts[at], (Optional<String>) facts[at + 1], (Optional<Colour>) facts[at + 2],
+                (Optional<String>) facts[at + 3], skeins[skeins.length == 1 ? 0 : index], needle, (List<StitchCount>) facts[at + 4],
                 rest.share(), rest.used(), rest.over(), rest.lot(), rest.mixLots());
     }
 }

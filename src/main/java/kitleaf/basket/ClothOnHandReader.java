@@ -98,7 +98,8 @@ final class ClothOnHandReader {
             return flaws;
         }
         for (Node node : nodes) {
-            Fields.of(node, Said.of("thing.flaw"), FLAW_EXAMPLE, FLAW_KEYS, problems).flatMap(fields -> flaw(fields, size)).ifPresent(flaws::add);
+            Fields.of(node, Said.of("thing.flaw"), FLAW_EXAMPLE, FLAW_KEYS, problems).flatMap(fields -> flaw(fields, size))
+                    .ifPresent(flaws::add);
         }
         return flaws;
     }

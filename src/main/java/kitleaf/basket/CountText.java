@@ -49,6 +49,7 @@ record CountText() implements Form<Double> {
     public JsonShape shape() {
         JsonShape measured = JsonShape.pattern("[0-9.]+\\s+in\\s+" + LengthText.PATTERN);
         JsonShape called = JsonShape.pattern("[0-9.]+\\s*[cC][tT]\\.?");
-        return JsonShape.number(Count.LEAST, false, Count.MOST, Said.of("note.count", (int) Count.LEAST, (int) Count.MOST, "71 in 2 in")).or(measured).or(called);
+        return JsonShape.number(Count.LEAST, false, Count.MOST, Said.of("note.count", (int) Count.LEAST, (int) Count.MOST, "71 in 2 in"))
+                .or(measured).or(called);
     }
 }

@@ -68,7 +68,8 @@ final class CsvTable {
             List<Separator.Span> cells = separator.spans(upToLastHeading(line, separator));
             if (cells.size() > MOST_COLUMNS) {
                 // Told before the rows are read, whose reader stops at a number of its own.
-                problems.add(new Place(source, first, cells.get(MOST_COLUMNS).from() + 1, 1), Fault.of("table.most-columns", MOST_COLUMNS + 1, MOST_COLUMNS));
+                problems.add(new Place(source, first, cells.get(MOST_COLUMNS).from() + 1, 1),
+                        Fault.of("table.most-columns", MOST_COLUMNS + 1, MOST_COLUMNS));
                 return List.of();
             }
             return read(separator);
@@ -144,14 +145,16 @@ final class CsvTable {
         headings = headings.subList(0, last);
         List<Optional<String>> columns = shape.headings().read(headings, places, problems);
         for (String needed : shape.required()) {
-            boolean meant = headings.stream().anyMatch(heading -> NearMiss.of(heading, shape.headings().columns()).equals(Optional.of(needed))
+            boolean meant = headings.stream().anyMatch(heading -> NearMiss.of(heading, shape.headings().columns())
+                    .equals(Optional.of(needed))
                     || shape.headings().mayMean(heading, needed));
             if (!columns.contains(Optional.of(needed)) && !meant) {
                 problems.add(places.get(0), Fault.of("table.missing", needed));
             }
         }
         // Without one of these every row would be told to have none.
-        return shape.required().stream().allMatch(needed -> columns.contains(Optional.of(needed))) ? Optional.of(columns) : Optional.empty();
+        return shape.required().stream().allMatch(needed -> columns.contains(Optional.of(needed))) ? Optional.of(columns)
+                : Optional.empty();
     }
 
     private Optional<Node.Mapping> row(Separator separator, List<Optional<String>> columns, CsvRecord row) {

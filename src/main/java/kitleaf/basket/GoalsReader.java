@@ -41,7 +41,8 @@ final class GoalsReader {
         }
         Goals.By by = fields.value("by", BY).orElse(Goals.By.NUMBER);
         double mainShare = fields.value("main-share", new MainShareText()).orElse(Goals.USUAL_MAIN_SHARE);
-        CardGrid cards = fields.value("cards", new CardsText()).orElseGet(() -> CardGrid.holding(choose.orElse(Math.min(named.size(), CardGrid.MOST))));
+        CardGrid cards = fields.value("cards", new CardsText()).orElseGet(() ->
+                CardGrid.holding(choose.orElse(Math.min(named.size(), CardGrid.MOST))));
         Optional<Paper> wall = fields.value("wall", Papers.form());
         OptionalLong seed = fields.value("seed", SEED).map(OptionalLong::of).orElseGet(OptionalLong::empty);
         return new ReadGoals(year.map(y -> new Goals(y, choose.map(OptionalInt::of).orElseGet(OptionalInt::empty),

@@ -126,7 +126,8 @@ final class Headings {
             problems.add(place, Fault.of(unclear.get(key), Quote.bare(heading)));
         } else if (!herOwn(heading) && !loose.containsKey(key)) {
             problems.add(place, Fault.of(Said.of("table.column", Quote.bare(heading), what),
-                    NearMiss.of(heading, columns).map(Advice::meant).orElseGet(() -> Said.of("table.pass-over", Advice.on(heading, columns)))));
+                    NearMiss.of(heading, columns).map(Advice::meant).orElseGet(() -> Said.of("table.pass-over",
+                            Advice.on(heading, columns)))));
         }
         return Optional.empty();
     }

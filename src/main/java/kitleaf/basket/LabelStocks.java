@@ -47,7 +47,8 @@ public final class LabelStocks {
 
     /**
      * Labels cut from plain paper: edge to edge, as many as margins of {@value #MARGIN_MM} mm and a foot of
-     * {@value #FOOT_MM} mm leave room for, centred between the sides and starting below the top margin. Nothing if there is no room for one.
+     * {@value #FOOT_MM} mm leave room for, centred between the sides and starting below the top margin. Nothing if there is no room
+     * for one.
      *
      * @param widthMm of a label, above 0
      * @param heightMm of a label, above 0

@@ -174,7 +174,8 @@ final class LogPlace {
         if (items.isEmpty()) {
             return List.of(new Insertion(open + 1, item));
         }
-        Node first = group.getValue().get(group.getValue().size() - 1) instanceof NodeTuple pair ? pair.getKeyNode() : items.get(items.size() - 1);
+        Node first = group.getValue().get(group.getValue().size() - 1) instanceof NodeTuple pair ? pair.getKeyNode()
+                : items.get(items.size() - 1);
         boolean ownLine = blank(lineStart(first.getStartMark().getIndex()), first.getStartMark().getIndex());
         int column = ownLine ? column(first) : column(group) + 1;
         int end = items.get(items.size() - 1).getEndMark().getIndex();
@@ -203,7 +204,8 @@ final class LogPlace {
     }
 
     private static Optional<NodeTuple> find(MappingNode mapping, String key) {
-        return mapping.getValue().stream().filter(pair -> pair.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key)).findFirst();
+        return mapping.getValue().stream().filter(pair -> pair.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key))
+                .findFirst();
     }
 
     /** How deep she indents in this piece. */

@@ -20,7 +20,8 @@ final class PaceReader {
     /** The basket's pace; nothing said where it is silent. */
     static Pace read(Fields basket) {
         return basket.group("pace", EXAMPLE, KEYS)
-                .map(fields -> new Pace(decimal(fields.value("stitches-per-hour", STITCHES)), decimal(fields.value("hours-per-week", HOURS))))
+                .map(fields -> new Pace(decimal(fields.value("stitches-per-hour", STITCHES)),
+                        decimal(fields.value("hours-per-week", HOURS))))
                 .orElse(Pace.UNSAID);
     }
 

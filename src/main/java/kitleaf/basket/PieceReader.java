@@ -13,7 +13,10 @@ final class PieceReader {
     private static final List<String> KEYS = List.of("piece", "designer", "stitches", "cloth", "margin", "finish",
             "threads", "parts", "coverage", "progress", "goal");
     private static final List<String> PART_KEYS = List.of("part", "over", "stitches", "threads");
-    /** Chart keys are counted by people: a few stitches more than the chart has are no contradiction, twice as many are a percent sign left out. */
+    /**
+     * Chart keys are counted by people: a few stitches more than the chart has are no contradiction, twice as many are a percent sign
+     * left out.
+     */
     private static final int SURELY_MORE = 2;
     private static final String PART_EXAMPLE = "- {part: Verse, over: 1, stitches: 60 x 24}";
 
@@ -56,7 +59,8 @@ final class PieceReader {
     private Optional<Piece> read(Fields fields, String id, Optional<String> title) {
         Optional<String> designer = recurring.words(fields.value("designer", new TextForm("Ottoline Marsh")));
         Optional<ChartSize> stitches = fields.required("stitches", new ChartText());
-        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE).flatMap(new ClothReader(settings.clothsOnHand(), problems)::read).map(recurring::cloth);
+        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE)
+                .flatMap(new ClothReader(settings.clothsOnHand(), problems)::read).map(recurring::cloth);
         Optional<Finish> finish = fields.value("finish", Choice.of("choice.finish", Finish.class));
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
         Shares shares = new Shares();
@@ -64,11 +68,13 @@ final class PieceReader {
         List<Part> parts = parts(fields, id, shares, stitches.flatMap(chart -> cloth.map(on -> new Design(chart, on.over()))));
         shares.check(problems);
         Optional<Amount> coverage = fields.value("coverage", new AmountText());
-        long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(CrossSum::crosses).sum();
+        long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(CrossSum::crosses)
+                .sum();
         if (coverage.isPresent() && coverage.get() instanceof Amount.Stitches written && crosses > SURELY_MORE * written.number()) {
             fields.wrong("coverage", Fault.of("coverage.fewer", written.number(), crosses));
         }
-        stitches.flatMap(chart -> cloth.flatMap(on -> CrossSum.wrong(chart, on, threads))).ifPresent(fault -> fields.wrong("stitches", fault));
+        stitches.flatMap(chart -> cloth.flatMap(on -> CrossSum.wrong(chart, on, threads)))
+                .ifPresent(fault -> fields.wrong("stitches", fault));
         ProgressReader record = new ProgressReader(problems);
         OptionalLong most = stitches.isPresent() && cloth.isPresent()
                 ? OptionalLong.of(MostStitches.of(stitches.get(), cloth.get(), threads, parts, coverage)) : OptionalLong.empty();
@@ -105,7 +111,8 @@ final class PieceReader {
     private List<Part> parts(Fields piece, String id, Shares shares, Optional<Design> design) {
         List<Part> parts = new ArrayList<>();
         for (Node node : piece.list("parts", PART_EXAMPLE)) {
-            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id, shares, design)).ifPresent(parts::add);
+            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id, shares, design))
+                    .ifPresent(parts::add);
         }
         return parts;
     }
@@ -114,7 +121,8 @@ final class PieceReader {
         Optional<String> title = fields.required("part", new TextForm("Verse"));
         Optional<Integer> over = fields.required("over", ClothReader.OVER);
         Optional<ChartSize> stitches = fields.value("stitches", new ChartText());
-        design.flatMap(whole -> over.flatMap(o -> stitches.flatMap(s -> whole.tooLarge(s, o)))).ifPresent(fault -> fields.wrong("stitches", fault));
+        design.flatMap(whole -> over.flatMap(o -> stitches.flatMap(s -> whole.tooLarge(s, o))))
+                .ifPresent(fault -> fields.wrong("stitches", fault));
         List<CalledThread> threads = threads(fields, new TableRows.Owner(id, title.or(() -> Optional.of(""))), shares);
         return title.flatMap(t -> over.map(o -> new Part(t, o, stitches, threads)));
     }

@@ -26,7 +26,8 @@ final class PriceReader {
         basket.node("prices", EXAMPLE).ifPresent(node -> {
             // Which names may stand there, their form says.
             List<String> names = node instanceof Node.Mapping mapping ? List.copyOf(mapping.entries().keySet()) : List.of();
-            Fields.of(node, Fields.key("prices"), EXAMPLE, names, problems).ifPresent(fields -> names.forEach(name -> price(fields, name, prices)));
+            Fields.of(node, Fields.key("prices"), EXAMPLE, names, problems)
+                    .ifPresent(fields -> names.forEach(name -> price(fields, name, prices)));
         });
         return prices;
     }

@@ -138,7 +138,8 @@ final class SchemaDraft {
     private Set<Form<?>> forms(Place value) {
         Set<Form<?>> forms = asked.forms(value);
         if (forms.isEmpty()) {
-            throw new IllegalStateException("no reader asked for the value in the specimen, line " + value.line() + ", column " + value.column());
+            throw new IllegalStateException("no reader asked for the value in the specimen, line " + value.line() + ", column "
+                    + value.column());
         }
         return forms;
     }

@@ -19,25 +19,25 @@ import java.util.OptionalDouble;
  * @param timeOff in the order she wrote it
  * @param goals before the pieces they name are known
  */
-record Settings(Optional<String> title, Locale language, Paper paper, Units units, boolean largePrint, Printer printer, OptionalDouble cutStepMm,
-                Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
+record Settings(Optional<String> title, Locale language, Paper paper, Units units, boolean largePrint, Printer printer,
+        OptionalDouble cutStepMm, Map<String, PutUp> putUps, boolean putUpsKnown, List<StashEntry> stash, Map<String, Price> prices,
                 Optional<LabelStock> labelStock, Tags tags,
                 ClothSupply clothSupply, boolean clothOnHandKnown, Pace pace, List<TimeOff> timeOff, ReadGoals goals) {
 
     /** What holds when nothing is said. */
-    static final Settings USUAL = new Settings(Optional.empty(), Locale.ENGLISH, Papers.USUAL, Units.IN, false, Printer.TRUE, OptionalDouble.empty(),
-            Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL,
+    static final Settings USUAL = new Settings(Optional.empty(), Locale.ENGLISH, Papers.USUAL, Units.IN, false, Printer.TRUE,
+            OptionalDouble.empty(), Map.of(PutUp.COTTON.name(), PutUp.COTTON), true, List.of(), Map.of(), Optional.empty(), Tags.USUAL,
             ClothSupply.NONE, true, Pace.UNSAID, List.of(), ReadGoals.NONE);
 
     /** Stands in for settings that could not be read. */
-    static final Settings UNREAD = new Settings(USUAL.title, USUAL.language, USUAL.paper, USUAL.units, USUAL.largePrint, USUAL.printer, USUAL.cutStepMm,
-            USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags,
+    static final Settings UNREAD = new Settings(USUAL.title, USUAL.language, USUAL.paper, USUAL.units, USUAL.largePrint, USUAL.printer,
+            USUAL.cutStepMm, USUAL.putUps, false, USUAL.stash, USUAL.prices, USUAL.labelStock, USUAL.tags,
             USUAL.clothSupply, false, USUAL.pace, USUAL.timeOff, USUAL.goals);
 
     /** These, which say nothing of it, in another language; units and paper are those usual where it is spoken. */
     Settings speaking(Locale other) {
-        return new Settings(title, other, LanguageText.paper(other), LanguageText.units(other), largePrint, printer, cutStepMm, putUps, putUpsKnown, stash,
-                prices, labelStock, tags, clothSupply, clothOnHandKnown, pace, timeOff, goals);
+        return new Settings(title, other, LanguageText.paper(other), LanguageText.units(other), largePrint, printer, cutStepMm, putUps,
+                putUpsKnown, stash, prices, labelStock, tags, clothSupply, clothOnHandKnown, pace, timeOff, goals);
     }
 
     /** The cloths on hand that pieces may name. */

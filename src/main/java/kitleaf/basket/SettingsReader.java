@@ -69,8 +69,10 @@ final class SettingsReader {
         Map<String, Price> prices = new PriceReader(putUpName, problems).read(fields);
         Optional<LabelStock> labelStock = new LabelStockReader(paper, problems).read(fields);
         ClothSupplyReader.ReadSupply cloth = new ClothSupplyReader(problems).read(fields, prices);
-        return new Settings(title, language, paper.orElse(Papers.USUAL), units, largePrint, printer, cutStepMm, putUps, putUpsKnown, stash, prices, labelStock,
-                new TagsReader(paper).read(fields), cloth.supply(), cloth.onHandKnown(), PaceReader.read(fields), new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
+        return new Settings(title, language, paper.orElse(Papers.USUAL), units, largePrint, printer, cutStepMm, putUps, putUpsKnown, stash,
+                prices, labelStock,
+                new TagsReader(paper).read(fields), cloth.supply(), cloth.onHandKnown(), PaceReader.read(fields),
+                new TimeOffReader(problems).read(fields), new GoalsReader(problems).read(fields));
     }
 
     private static Printer printer(Fields fields) {

@@ -37,6 +37,7 @@ record SizeText(LengthText side, boolean alone, String advice, String example) i
     @Override
     public JsonShape shape() {
         String by = LengthText.PATTERN + "\\s*[xX×]\\s*" + LengthText.PATTERN;
-        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by, Said.of("note.sides", Said.of(advice, example), side.shape().notes().get(0)));
+        return JsonShape.pattern(alone ? "(" + LengthText.PATTERN + "|" + by + ")" : by,
+                Said.of("note.sides", Said.of(advice, example), side.shape().notes().get(0)));
     }
 }

@@ -57,7 +57,8 @@ final class Source {
 
     private String line(int start, int next) {
         int end = next > text.length() ? text.length() : next - 1;
-        return text.substring(start, end > start && next <= text.length() && text.charAt(end) == '\n' && text.charAt(end - 1) == '\r' ? end - 1 : end);
+        return text.substring(start, end > start && next <= text.length() && text.charAt(end) == '\n' && text.charAt(end - 1) == '\r'
+                ? end - 1 : end);
     }
 
     int lineCount() {

@@ -52,7 +52,8 @@ record Specimen(List<Node> basket, List<Node> pieces, Testimony asked) {
         documents.forEach(document -> reader.read(document, "specimen"));
         if (!problems.none()) {
             throw new IllegalStateException("the specimen has problems:\n"
-                    + String.join("\n", problems.all().stream().map(problem -> ProblemText.render(problem, BasketWords.in(Locale.ENGLISH))).toList()));
+                    + String.join("\n", problems.all().stream().map(problem -> ProblemText.render(problem, BasketWords.in(Locale.ENGLISH)))
+                            .toList()));
         }
         return new Specimen(settings, documents, asked);
     }

@@ -41,7 +41,8 @@ final class StashReader {
         List<StashEntry> stash = new ArrayList<>();
         Set<Kind> seen = new HashSet<>();
         for (Node node : nodes(basket)) {
-            Fields.of(node, Said.of("thing.stash-entry"), EXAMPLE, KEYS, problems).flatMap(fields -> entry(fields, seen)).ifPresent(stash::add);
+            Fields.of(node, Said.of("thing.stash-entry"), EXAMPLE, KEYS, problems).flatMap(fields -> entry(fields, seen))
+                    .ifPresent(stash::add);
         }
         return stash;
     }

@@ -57,7 +57,8 @@ final class StitchReader {
             return other(node);
         }
         if (node instanceof Node.Mapping && kind == StitchKind.CROSS) {
-            return Fields.of(node, Fields.key("cross"), "{count: 2310, worked: rows}", List.of("count", "worked"), problems).flatMap(cross -> {
+            return Fields.of(node, Fields.key("cross"), "{count: 2310, worked: rows}", List.of("count", "worked"), problems)
+                    .flatMap(cross -> {
                 Optional<StitchCount.Worked> worked =
                         cross.value("worked", Choice.of("choice.worked", StitchCount.Worked.class));
                 return cross.required("count", COUNT).map(

@@ -96,9 +96,10 @@ final class ThreadReader {
         if (code.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new CalledThread(recurring.words(code).get(), recurring.words(name), recurring.colour(colour), recurring.words(symbol),
-                putUp, strands, recurring.stitches(stitches), share.isPresent() ? OptionalDouble.of(share.get()) : OptionalDouble.empty(), used,
-                over.isPresent() ? OptionalInt.of(over.get()) : OptionalInt.empty(), recurring.words(lot), mixLots));
+        return Optional.of(new CalledThread(recurring.words(code).get(), recurring.words(name), recurring.colour(colour),
+                recurring.words(symbol),
+                putUp, strands, recurring.stitches(stitches), share.isPresent() ? OptionalDouble.of(share.get()) : OptionalDouble.empty(),
+                used, over.isPresent() ? OptionalInt.of(over.get()) : OptionalInt.empty(), recurring.words(lot), mixLots));
     }
 
     private Optional<Used> used(Fields thread, boolean others) {
@@ -107,7 +108,8 @@ final class ThreadReader {
             Optional<Integer> stitches = fields.required("stitches", new WholeText(1, WholeText.MOST, "3000"));
             Optional<Used> used = skeins.flatMap(s -> stitches.map(n -> new Used(s, n)));
             used.filter(one -> !others && one.stitches() < FEWEST_A_SKEIN * one.skeins()).ifPresent(one -> fields.wrong("stitches",
-                    Fault.of("used.few", one.stitches(), BigDecimal.valueOf(one.skeins()).stripTrailingZeros().toPlainString(), FEWEST_A_SKEIN)));
+                    Fault.of("used.few", one.stitches(), BigDecimal.valueOf(one.skeins()).stripTrailingZeros().toPlainString(),
+                            FEWEST_A_SKEIN)));
             return used;
         });
     }

@@ -32,7 +32,8 @@ public final class ThreadsCsv {
         }
         boolean several = rows.stream().map(row -> row.get(ThreadTable.PIECE)).distinct().count() > 1;
         List<String> columns = ThreadTable.COLUMNS.stream().filter(column -> column.equals("code")
-                || (several || !column.equals(ThreadTable.PIECE)) && rows.stream().anyMatch(row -> !row.getOrDefault(column, "").isEmpty())).toList();
+                || (several || !column.equals(ThreadTable.PIECE)) && rows.stream().anyMatch(row -> !row.getOrDefault(column, "").isEmpty()))
+                        .toList();
         table.row(columns);
         for (Map<String, String> row : rows) {
             table.row(columns.stream().map(column -> row.getOrDefault(column, "")).toList());

@@ -22,6 +22,7 @@ record YesNo() implements Form<Boolean> {
 
     @Override
     public JsonShape shape() {
-        return JsonShape.oneOf(List.of(true, false, "yes", "no")).or(JsonShape.pattern(JsonShape.anyCase(List.of("yes", "no", "true", "false"))));
+        return JsonShape.oneOf(List.of(true, false, "yes", "no")).or(JsonShape.pattern(JsonShape.anyCase(List.of("yes", "no", "true",
+                "false"))));
     }
 }

@@ -92,7 +92,8 @@ final class BasketWatch {
                 names.add(file.getFileName().toString());
             }
         });
-        before.keySet().stream().filter(file -> !now.containsKey(file)).forEach(file -> names.add(voice.say("watch.gone", file.getFileName().toString())));
+        before.keySet().stream().filter(file -> !now.containsKey(file))
+                .forEach(file -> names.add(voice.say("watch.gone", file.getFileName().toString())));
         int more = names.size() - MOST_NAMED;
         String named = String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size())));
         return more > 0 ? voice.say("watch.more", named, more) : named;
@@ -125,7 +126,8 @@ final class BasketWatch {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                     if (!hidden(file) && file.toString().matches(".*\\.(ya?ml|csv|ftlx|properties)")) {
-                        files.put(file, List.of(attributes.lastModifiedTime(), attributes.size(), Optional.ofNullable(attributes.fileKey())));
+                        files.put(file, List.of(attributes.lastModifiedTime(), attributes.size(),
+                                Optional.ofNullable(attributes.fileKey())));
                     }
                     return files.size() < MOST_FILES ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
                 }

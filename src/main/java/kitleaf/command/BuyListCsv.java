@@ -24,9 +24,8 @@ final class BuyListCsv {
 
     private static final String NAME = "buy-list.csv";
     private static final int SKEIN_DECIMALS = 3;
-    private static final List<String> COLUMNS = List.of("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot", "each", "cost",
-            "currency", "pieces",
-            "ask-for-lot");
+    private static final List<String> COLUMNS = List.of("skein", "code", "name", "need-likely", "need-high", "from-stash", "buy", "lot",
+            "each", "cost", "currency", "pieces", "ask-for-lot");
 
     private BuyListCsv() { }
 
@@ -47,12 +46,15 @@ final class BuyListCsv {
                         unknown ? "" : number(line.needSkeins().likely(), table), unknown ? "" : number(line.needSkeins().high(), table),
                         number(line.drawnSkeins(), table), Long.toString(line.buy()), String.join(" ", line.lots()),
                         amount(line.each(), table), amount(line.cost(), table), line.each().map(Price::currency).orElse(""),
-                        Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted().collect(Collectors.joining(" ")),
-                        line.missing().asked().stream().map(one -> one.lot().orElseThrow() + ": " + one.whole()).collect(Collectors.joining("; "))));
+                        Stream.concat(line.shares().stream().map(StashShare::piece), line.unknown().stream()).sorted()
+                                .collect(Collectors.joining(" ")),
+                        line.missing().asked().stream().map(one -> one.lot().orElseThrow() + ": " + one.whole())
+                                .collect(Collectors.joining("; "))));
             }
             for (Purchase cut : cloth) {
                 table.row(List.of("", cut.cloth().orElse(""), cut.cut().name(), "", "", "", Integer.toString(cut.number()), "",
-                        amount(cut.cut().price(), table), amount(cut.cost(), table), cut.cut().price().map(Price::currency).orElse(""), "", ""));
+                        amount(cut.cut().price(), table), amount(cut.cost(), table), cut.cut().price().map(Price::currency).orElse(""), "",
+                        ""));
             }
         }
         return List.of(new Printed(out.path(NAME)));

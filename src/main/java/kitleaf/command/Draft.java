@@ -18,7 +18,8 @@ final class Draft implements Closeable {
     Draft(Path file, Path target) throws IOException {
         this.file = file;
         this.target = target;
-        this.stream = new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), 1 << 16);
+        this.stream = new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+                1 << 16);
         // For a run that is interrupted; one that is killed is cleaned up after by the next.
         file.toFile().deleteOnExit();
         Rights.keep(target, file);

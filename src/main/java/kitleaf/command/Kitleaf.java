@@ -66,7 +66,8 @@ public final class Kitleaf {
         // A thread whose memory ends says so, and its trace is nobody's business.
         Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
             Voice voice = new Voice(Voice.language(System.getenv()));
-            new Screen(System.err).println(e instanceof OutOfMemoryError ? voice.say("program.memory") : voice.say("program.failed", e.toString()));
+            new Screen(System.err).println(e instanceof OutOfMemoryError ? voice.say("program.memory")
+                    : voice.say("program.failed", e.toString()));
             Runtime.getRuntime().halt(CommandLine.ExitCode.SOFTWARE);
         });
         System.exit(run(arguments, Terminal.here(), System.getenv(), System.out, System.err));
@@ -102,7 +103,8 @@ public final class Kitleaf {
             CommandLine command = e.getCommandLine();
             command.getErr().println(Usage.wrong(e, voice));
             Usage.meant(e).ifPresent(meant -> command.getErr().println(voice.say(meant)));
-            command.getErr().println(command.getParent() == null ? voice.say("usage.try") : voice.say("usage.try-command", command.getCommandName()));
+            command.getErr().println(command.getParent() == null ? voice.say("usage.try")
+                    : voice.say("usage.try-command", command.getCommandName()));
             return Exit.WRONG_USAGE;
         });
         line.setExecutionStrategy(parsed -> {

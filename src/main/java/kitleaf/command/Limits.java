@@ -48,7 +48,8 @@ final class Limits {
         long most = PAGES_FOR_ONE + (long) PAGES_FOR_ONE * sheet.pages();
         return page -> {
             if (page > most) {
-                throw new PagesWithoutEnd(Said.of(sheet.pages() == 1 ? "print.endless.one" : "print.endless.many", sheet.kind().id(), most, sheet.pages()));
+                throw new PagesWithoutEnd(Said.of(sheet.pages() == 1 ? "print.endless.one" : "print.endless.many", sheet.kind().id(), most,
+                        sheet.pages()));
             }
             next.accept(page);
         };

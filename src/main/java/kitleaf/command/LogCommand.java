@@ -20,13 +20,15 @@ final class LogCommand extends Task {
     /** A file that is saved this often while one entry finds its place is somebody else's to write. */
     private static final int MOST_TRIES = 20;
 
-    private final PositionalParamSpec piece = add(PositionalParamSpec.builder().arity("1..2").required(true).paramLabel("[BASKET] PIECE").descriptionKey("which-piece")
+    private final PositionalParamSpec piece = add(PositionalParamSpec.builder().arity("1..2").required(true).paramLabel("[BASKET] PIECE")
+            .descriptionKey("which-piece")
             .hideParamSyntax(true).type(List.class).auxiliaryTypes(String.class));
     private final OptionSpec stitches = add(OptionSpec.builder("--stitches").paramLabel("N").required(true).type(int.class)
             .converters(new ValueOption.Stitches()));
     private final OptionSpec hours = add(OptionSpec.builder("--hours").paramLabel("H").required(true).type(double.class)
             .converters(new ValueOption.Hours()));
-    private final OptionSpec day = add(OptionSpec.builder("--on").paramLabel("DATE").type(LocalDate.class).converters(new ValueOption.Day()));
+    private final OptionSpec day = add(OptionSpec.builder("--on").paramLabel("DATE").type(LocalDate.class)
+            .converters(new ValueOption.Day()));
 
     LogCommand(Kitleaf kitleaf) {
         super(kitleaf, "log");
@@ -76,7 +78,8 @@ final class LogCommand extends Task {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
         }
         if (edit instanceof LogEdit.Refused refused) {
-            throw Failure.of(Exit.WRONG_USAGE, phrase(refused.slip()), entry.on().toString(), entry.stitches(), written(entry.hours()), refused.bound());
+            throw Failure.of(Exit.WRONG_USAGE, phrase(refused.slip()), entry.on().toString(), entry.stitches(), written(entry.hours()),
+                    refused.bound());
         }
         if (edit instanceof LogEdit.ByHand byHand) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "log.by-hand", file.file().toString(), byHand.entry());

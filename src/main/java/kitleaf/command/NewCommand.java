@@ -26,8 +26,10 @@ final class NewCommand extends Task {
 
     private static final String ENDING = ".yaml";
 
-    private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").arity("0..1").paramLabel("DIR").type(Path.class));
-    private final OptionSpec piece = add(OptionSpec.builder("--piece").paramLabel("NAME").type(String.class).converters(new ValueOption.Words()));
+    private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").arity("0..1").paramLabel("DIR")
+            .type(Path.class));
+    private final OptionSpec piece = add(OptionSpec.builder("--piece").paramLabel("NAME").type(String.class)
+            .converters(new ValueOption.Words()));
     private final OptionSpec language = add(LanguageOption.language());
 
     NewCommand(Kitleaf kitleaf) {
@@ -84,7 +86,8 @@ final class NewCommand extends Task {
         Reading reading = BasketReader.read(basket, Optional.ofNullable(language.getValue()));
         reading.language().ifPresent(voice()::turnTo);
         String name = title.toLowerCase(Locale.ROOT);
-        if (reading.basket().stream().flatMap(one -> one.pieces().stream()).anyMatch(one -> one.title().toLowerCase(Locale.ROOT).equals(name))) {
+        if (reading.basket().stream().flatMap(one -> one.pieces().stream())
+                .anyMatch(one -> one.title().toLowerCase(Locale.ROOT).equals(name))) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "new.title", title, shown(basket));
         }
         NewText.Answers answers = answers(Optional.of(title));

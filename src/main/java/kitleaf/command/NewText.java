@@ -12,7 +12,10 @@ import java.util.stream.Collectors;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Schemas;
 
-/** The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, or beside them in another language, filled in. */
+/**
+ * The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, or beside them in another language, filled
+ * in.
+ */
 final class NewText {
 
     private NewText() { }

@@ -135,8 +135,8 @@ final class OutFolder implements Closeable {
     }
 
     /**
-     * Makes all ready and writes it down. Drafts are named anew, since those of a run that is interrupted are taken away as it ends, and what is
-     * written down to be moved must not be.
+     * Makes all ready and writes it down. Drafts are named anew, since those of a run that is interrupted are taken away as it ends,
+     * and what is written down to be moved must not be.
      */
     private Moves moves() throws IOException {
         OwnPictures old = OwnPictures.in(folder);

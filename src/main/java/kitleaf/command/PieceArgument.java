@@ -51,7 +51,8 @@ final class PieceArgument {
         String id = name.endsWith(".yaml") ? name.substring(0, name.length() - ".yaml".length()) : name;
         // Standing in the pieces folder, or naming it, she means the basket around it.
         Path named = folder.toAbsolutePath().normalize();
-        boolean inPieces = named.endsWith(PIECES) && !Files.isDirectory(named.resolve(PIECES)) && folder.toAbsolutePath().getParent() != null;
+        boolean inPieces = named.endsWith(PIECES) && !Files.isDirectory(named.resolve(PIECES)) && folder.toAbsolutePath()
+                .getParent() != null;
         Path basket = !inPieces ? folder : folder.toString().isEmpty() ? Path.of("..")
                 : Optional.ofNullable(folder.getParent()).orElse(Path.of(""));
         List<PieceFile> pieces = PieceFile.in(basket);

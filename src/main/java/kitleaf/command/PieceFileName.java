@@ -24,8 +24,8 @@ final class PieceFileName {
             (int) 'ł', "l", (int) 'đ', "d", (int) 'ð', "d", (int) 'þ', "th", (int) 'ı', "i");
 
     /** Names that mean a device to Windows, whatever ending they have. */
-    private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8",
-            "com9", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
+    private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7",
+            "com8", "com9", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
 
     private PieceFileName() { }
 
@@ -54,7 +54,8 @@ final class PieceFileName {
 
     private static String cut(String name) {
         int end = name.length();
-        while (name.codePointCount(0, end) > MOST_CHARACTERS || name.substring(0, end).getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
+        while (name.codePointCount(0, end) > MOST_CHARACTERS || name.substring(0, end).getBytes(StandardCharsets.UTF_8)
+                .length > MOST_BYTES) {
             end = name.offsetByCodePoints(end, -1);
         }
         return name.substring(0, end);

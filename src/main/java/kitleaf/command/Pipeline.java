@@ -64,7 +64,8 @@ final class Pipeline {
         return printed;
     }
 
-    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out, List<Said> notes) throws IOException, Failure {
+    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out,
+            List<Said> notes) throws IOException, Failure {
         Sheet sheet = begun.sheet();
         List<Printed> printed = new ArrayList<>();
         Draft draft = out.draft(fileName(sheet.kind()));

@@ -15,7 +15,8 @@ import picocli.CommandLine.Model.OptionSpec;
 class PrintCommand extends Task {
 
     private final BasketSource source = new BasketSource(this);
-    private final OptionSpec only = add(OptionSpec.builder("--only").paramLabel("SHEET").splitRegex(",").type(List.class).auxiliaryTypes(SheetKind.class)
+    private final OptionSpec only = add(OptionSpec.builder("--only").paramLabel("SHEET").splitRegex(",").type(List.class)
+            .auxiliaryTypes(SheetKind.class)
             .converters(new SheetKindOption()).completionCandidates(new SheetKindOption.Words()));
     private final OptionSpec out = add(OptionSpec.builder("--out").paramLabel("DIR").type(Path.class).defaultValue("out"));
     private final OptionSpec paper = add(OptionSpec.builder("--paper").paramLabel("PAPER").type(Paper.class).converters(new PaperOption())
@@ -66,7 +67,8 @@ class PrintCommand extends Task {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large), given(pictures), skip.getValue(),
+            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large),
+                    given(pictures), skip.getValue(),
                     Optional.ofNullable(asOf.getValue()), planTime.<PlanTime>getValue(), hers, progress, reckoned, limits, clock)).run();
         } finally {
             progress.clear();

@@ -39,8 +39,8 @@ import kitleaf.sizing.Reckoning;
  * @param limits how much is printed without asking
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf,
-                PlanTime planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
+record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip,
+        Optional<LocalDate> asOf, PlanTime planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
                 Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
@@ -82,7 +82,8 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     private SheetSettings unchecked(Basket basket) {
         TextMeasure measure = new TextMeasure();
-        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, basket.language(), new TextRuler() {
+        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf,
+                basket.language(), new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {
                 return measure.lines(text, family, weight, sizePt, widthMm);

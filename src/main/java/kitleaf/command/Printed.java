@@ -34,7 +34,8 @@ record Printed(Path file, Optional<PressReport> report, Optional<Path> last, Lis
 
     /** Where it lies and how much it is. */
     String told(Voice voice) {
-        String files = last.map(end -> voice.say("print.files", file.toString(), end.getFileName().toString())).orElse(Shown.inOneLine(file.toString()));
+        String files = last.map(end -> voice.say("print.files", file.toString(), end.getFileName().toString()))
+                .orElse(Shown.inOneLine(file.toString()));
         return report.map(pressed -> pressed.pages() == 1 ? voice.say("print.pages.one", files)
                 : voice.say("print.pages.many", files, pressed.pages())).orElse(files);
     }
@@ -46,6 +47,7 @@ record Printed(Path file, Optional<PressReport> report, Optional<Path> last, Lis
 
     /** What to warn of: what is on it, and how it was pressed, one warning a cause. */
     List<String> warnings(Voice voice) {
-        return Stream.concat(notes.stream().map(voice::say), report.stream().flatMap(it -> it.warningsByCause().stream()).map(voice::sayForPress)).toList();
+        return Stream.concat(notes.stream().map(voice::say), report.stream().flatMap(it -> it.warningsByCause().stream())
+                .map(voice::sayForPress)).toList();
     }
 }

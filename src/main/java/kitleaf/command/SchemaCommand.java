@@ -18,7 +18,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** Writes the schemas by which an editor completes and checks while she types. */
 final class SchemaCommand extends Task {
 
-    private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").required(true).paramLabel("DIR").type(Path.class));
+    private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").required(true).paramLabel("DIR")
+            .type(Path.class));
     private final OptionSpec language = add(LanguageOption.language());
 
     SchemaCommand(Kitleaf kitleaf) {

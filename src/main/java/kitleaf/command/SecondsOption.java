@@ -11,7 +11,8 @@ final class SecondsOption implements ITypeConverter<PlanTime> {
 
     /** The option. */
     static OptionSpec.Builder planSeconds() {
-        return OptionSpec.builder("--plan-seconds").paramLabel("N").type(PlanTime.class).converters(new SecondsOption()).defaultValue(PlanTime.USUAL);
+        return OptionSpec.builder("--plan-seconds").paramLabel("N").type(PlanTime.class).converters(new SecondsOption())
+                .defaultValue(PlanTime.USUAL);
     }
 
     @Override

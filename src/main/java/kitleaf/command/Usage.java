@@ -48,10 +48,12 @@ final class Usage {
         String sentence = Shown.inOneLine(String.valueOf(e.getMessage()));
         if (e.getCause() instanceof Unreadable unreadable) {
             Matcher option = Pattern.compile("Invalid value for option (.+): " + Pattern.quote(unreadable.getMessage())).matcher(sentence);
-            return option.matches() ? voice.say("usage.option", plain(option.group(1).replaceFirst(" \\(.+\\)$", "")), unreadable.told(voice))
+            return option.matches() ? voice.say("usage.option", plain(option.group(1).replaceFirst(" \\(.+\\)$", "")),
+                    unreadable.told(voice))
                     : unreadable.told(voice);
         }
-        Optional<String> stray = e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption() ? stray(unmatched) : Optional.empty();
+        Optional<String> stray = e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption() ? stray(unmatched)
+                : Optional.empty();
         if (stray.isPresent()) {
             List<String> words = ((UnmatchedArgumentException) e).getUnmatched();
             return voice.say(stray.get(), words.get(0), String.join(",", words));
@@ -72,7 +74,8 @@ final class Usage {
             return Optional.of("usage.unknown-command");
         }
         List<String> sheets = Stream.of(SheetKind.values()).map(SheetKind::id).toList();
-        return e.getUnmatched().stream().allMatch(word -> sheets.containsAll(List.of(word.split(",")))) ? Optional.of("usage.sheets") : Optional.empty();
+        return e.getUnmatched().stream().allMatch(word -> sheets.containsAll(List.of(word.split(",")))) ? Optional.of("usage.sheets")
+                : Optional.empty();
     }
 
     /** Options and words as they are typed: without the quotes picocli puts round them, and with a blank before a value. */

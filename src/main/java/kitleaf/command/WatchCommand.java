@@ -89,7 +89,8 @@ final class WatchCommand extends PrintCommand {
             openIfAsked(printed);
         }
         last = Optional.of(reckoned[0]);
-        lastSheets = printed.stream().filter(sheet -> sheet.report().isPresent()).map(sheet -> sheet.file().getFileName().toString()).toList();
+        lastSheets = printed.stream().filter(sheet -> sheet.report().isPresent()).map(sheet -> sheet.file().getFileName().toString())
+                .toList();
         return printed;
     }
 

@@ -46,7 +46,8 @@ record Either(Stance stance, List<Block> ways, boolean saves) implements Block {
         List<FlowPart> parts = List.of();
         for (Block way : candidates(setter)) {
             parts = FlowPart.of(way, widthMm, roomMm, setter);
-            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves || FlowPart.heightMm(parts) <= roomMm + ColumnWidth.SLACK_MM)) {
+            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves || FlowPart.heightMm(parts) <= roomMm
+                    + ColumnWidth.SLACK_MM)) {
                 return parts;
             }
         }

@@ -91,7 +91,8 @@ record FlowPart(Laid laid, double beforeMm, double afterMm, boolean keep, boolea
             yMm = group.heightMm();
         }
         for (FlowPart part : room) {
-            FlowPart now = part.block == null ? part : part.laidAs(part.block.lay(part.block.widthIn(widthMm), Math.max(0, leftMm / rests), setter));
+            FlowPart now = part.block == null ? part : part.laidAs(part.block.lay(part.block.widthIn(widthMm), Math.max(0, leftMm / rests),
+                    setter));
             group.put(now.laid, 0, yMm + now.beforeMm);
             yMm += now.heightMm();
         }

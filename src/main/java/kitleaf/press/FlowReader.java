@@ -53,8 +53,8 @@ final class FlowReader {
                 case "stack" -> new Stack(Stance.of(element), blocks, null);
                 case "box" -> new Stack(Stance.of(element), blocks, frame());
                 case "row" -> new Row(Stance.of(element), blocks, element.number("gap"));
-                case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list) : List.of(),
-                        heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
+                case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
+                        : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
                 case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0);
                 default -> null;
             };
@@ -68,8 +68,8 @@ final class FlowReader {
 
         private Stack.Frame frame() throws MarkupException {
             boolean drawn = element.has("tint") || element.has("rule");
-            return new Stack.Frame(element.number("padding"), element.number("least"), element.has("most") ? element.neededLength("most") : Double.POSITIVE_INFINITY,
-                    element.number("rx"), drawn ? outline() : null);
+            return new Stack.Frame(element.number("padding"), element.number("least"), element.has("most") ? element.neededLength("most")
+                    : Double.POSITIVE_INFINITY, element.number("rx"), drawn ? outline() : null);
         }
 
         private Style outline() throws MarkupException {

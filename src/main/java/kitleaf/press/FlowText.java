@@ -77,7 +77,8 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
                 boolean end = from == 0 || lines.size() - from <= together;
                 int to = Math.min(lines.size(), from + (end ? together : 1));
                 List<Span> part = galley.spans(lines.get(from).from(), lines.get(to - 1).to());
-                parts.add(FlowPart.of(new FlowText(stance, part, setter.scaled(style), to - from, 0).lay(widthMm, roomMm, setter.scaled(1))));
+                parts.add(FlowPart.of(new FlowText(stance, part, setter.scaled(style), to - from, 0)
+                        .lay(widthMm, roomMm, setter.scaled(1))));
                 from = to;
             }
         }

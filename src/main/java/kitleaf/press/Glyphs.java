@@ -36,7 +36,8 @@ final class Glyphs {
     static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c >= FIRST_MARK && !(c >= '\u2010' && c <= '\u206f') && !(c >= '\u2190' && c <= '\u2328') && !(c >= '\u2400' && c <= '\u27bf')) {
+            if (c >= FIRST_MARK && !(c >= '\u2010' && c <= '\u206f') && !(c >= '\u2190' && c <= '\u2328')
+                    && !(c >= '\u2400' && c <= '\u27bf')) {
                 return false;
             }
         }

@@ -48,7 +48,8 @@ record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Bl
         if (columns.isEmpty()) {
             return cells(widthMm, roomMm, setter).stream().map(FlowPart::of).toList();
         }
-        ColumnWidth.Shared shared = ColumnWidth.share(columns, i -> Math.max(contentMm(heads, i, setter), contentMm(blocks, i, setter)), widthMm, gapMm);
+        ColumnWidth.Shared shared = ColumnWidth.share(columns, i -> Math.max(contentMm(heads, i, setter), contentMm(blocks, i, setter)),
+                widthMm, gapMm);
         List<FlowPart> rows = new ArrayList<>(rows(heads, shared, widthMm, setter));
         Laid repeated = rows.isEmpty() ? null : pile(rows);
         for (int i = 0; i < rows.size(); i++) {

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Words of a page that say how many pages there are, which is known when all are laid. The page itself goes out before; these are bound last, and
- * the page calls for them.
+ * Words of a page that say how many pages there are, which is known when all are laid. The page itself goes out before; these are
+ * bound last, and the page calls for them.
  */
 final class LateWords {
 
-    private record Text(List<Span> spans, Style style, double widthPt, int most, Transform transform, double x, double y, Counters counters) { }
+    private record Text(List<Span> spans, Style style, double widthPt, int most, Transform transform, double x, double y,
+            Counters counters) { }
 
     private final int page;
     private final Plate plate;
@@ -33,7 +34,8 @@ final class LateWords {
         Forme forme = new Forme(plate, 1 << 8).late();
         Pen pen = new Pen(forme);
         for (Text text : texts) {
-            SetText set = compositor.set(new Copy(text.counters().pages(pages).fill(text.spans()), text.style(), text.widthPt(), text.most()));
+            SetText set = compositor.set(new Copy(text.counters().pages(pages).fill(text.spans()), text.style(), text.widthPt(),
+                    text.most()));
             set.warn(page, warnings);
             pen.text(set, text.transform(), text.x(), text.y());
         }

@@ -110,7 +110,8 @@ final class PageArtist {
 
     /** Begins an entry of the outline where the element names one. */
     void bookmark(Element element) {
-        element.text("bookmark").filter(title -> !title.isEmpty()).ifPresent(title -> pen.forme().add(new Forme.Bookmark(title, 1, topPt())));
+        element.text("bookmark").filter(title -> !title.isEmpty()).ifPresent(title -> pen.forme()
+                .add(new Forme.Bookmark(title, 1, topPt())));
     }
 
     /** What has no room in its box, though it is drawn. */
@@ -143,7 +144,8 @@ final class PageArtist {
                 box = new FlowReader.Node(element, scope.style());
                 boxed = new FlowReader(box, styles, false);
             }
-            case "bookmark" -> pen.forme().add(new Forme.Bookmark(element.neededText("title"), element.count("level", 1, MOST_LEVELS, 1), topPt()));
+            case "bookmark" -> pen.forme().add(new Forme.Bookmark(element.neededText("title"), element.count("level", 1, MOST_LEVELS, 1),
+                    topPt()));
             default -> { }
         }
     }

@@ -17,8 +17,8 @@ import kitleaf.words.Said;
 public record PressReport(int pages, List<Said> warnings) {
 
     /** How each cause is told when it comes more than once. */
-    private static final Map<String, String> OF_SEVERAL = Map.of("warning.cut", "warning.cut.several", "warning.no-room", "warning.no-room.several",
-            "warning.missing", "warning.missing.several", "warning.fine", "warning.fine.several");
+    private static final Map<String, String> OF_SEVERAL = Map.of("warning.cut", "warning.cut.several", "warning.no-room",
+            "warning.no-room.several", "warning.missing", "warning.missing.several", "warning.fine", "warning.fine.several");
 
     /** Copies the warnings. */
     public PressReport {
@@ -30,7 +30,8 @@ public record PressReport(int pages, List<Said> warnings) {
 
     /** The warnings for somebody who reads them off a screen: one a cause, with how many there are and the first. */
     public List<Said> warningsByCause() {
-        Map<String, List<Said>> causes = warnings.stream().collect(Collectors.groupingBy(Said::key, LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<Said>> causes = warnings.stream().collect(Collectors.groupingBy(Said::key, LinkedHashMap::new,
+                Collectors.toList()));
         return causes.values().stream().map(PressReport::together).toList();
     }
 

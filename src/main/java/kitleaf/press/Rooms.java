@@ -11,7 +11,10 @@ import java.util.List;
  */
 record Rooms(double firstMm, double nextMm) {
 
-    /** A last room with less than this (six lines of large print) is saved by setting the ones before closer, or gets some of their parts. */
+    /**
+     * A last room with less than this (six lines of large print) is saved by setting the ones before closer, or gets some of their
+     * parts.
+     */
     private static final double SPARSE_MM = 45;
     /** What a last room holds at least, if the one before can give it: three lines of large print. */
     private static final double LEAST_MM = 22;

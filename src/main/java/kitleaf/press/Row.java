@@ -38,7 +38,8 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
 
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
-        ColumnWidth.Shared shared = ColumnWidth.share(blocks.stream().map(it -> it.stance().width()).toList(), i -> contentMm(i, setter), widthMm, gapMm);
+        ColumnWidth.Shared shared = ColumnWidth.share(blocks.stream().map(it -> it.stance().width()).toList(), i -> contentMm(i, setter),
+                widthMm, gapMm);
         Laid laid = lay(shared.widthsMm(), gapMm, roomMm, setter);
         return shared.whole() ? laid : laid.notWhole();
     }
@@ -93,7 +94,8 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
             if (laid[i] != null) {
                 Stance stance = blocks.get(i).stance();
                 double spareMm = heightMm - laid[i].heightMm() - stance.beforeMm() - stance.afterMm();
-                double topMm = stance.align() == null ? lineMm - anchorMm(laid[i], capMm) : stance.beforeMm() + spareMm * stance.align().before;
+                double topMm = stance.align() == null ? lineMm - anchorMm(laid[i], capMm) : stance.beforeMm() + spareMm * stance.align()
+                        .before;
                 group.put(laid[i], xMm, topMm);
             }
             xMm += widthsMm[i] + betweenMm;

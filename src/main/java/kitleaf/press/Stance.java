@@ -22,7 +22,8 @@ record Stance(double beforeMm, double afterMm, boolean keep, boolean breaks, Col
             return PLAIN;
         }
         int align = element.word("align", ALIGN);
-        return new Stance(element.number("before"), element.number("after"), element.word("keep", "next") == 0, element.word("break", "before") == 0,
+        return new Stance(element.number("before"), element.number("after"), element.word("keep", "next") == 0,
+                element.word("break", "before") == 0,
                 element.has("width") ? element.value("width", ColumnWidth::read) : ColumnWidth.CONTENT,
                 align < 0 ? null : Anchor.values()[align], element.word("many", "only") == 0);
     }

@@ -3,7 +3,10 @@ package kitleaf.press;
 /** Everything that a group hands down to what stands in it, besides its transform. */
 record Style(Paint fill, Stroke stroke, Type type, Anchor anchor, double lineHeight, double fitPt) {
 
-    /** SVG's initial values; ours are line height (a multiple of the type size) and fit (the least size to shrink to, infinite for none). */
+    /**
+     * SVG's initial values; ours are line height (a multiple of the type size) and fit (the least size to shrink to, infinite for
+     * none).
+     */
     static final Style DEFAULT = new Style(Paint.BLACK, Stroke.SVG_DEFAULT, Type.DEFAULT, Anchor.START, 1.3, Double.POSITIVE_INFINITY);
 
     Style withFill(Paint to) {

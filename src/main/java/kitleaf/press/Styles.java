@@ -68,7 +68,8 @@ final class Styles {
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Change change && from == change.from && Arrays.equals(attributes, 0, length, change.attributes, 0, change.length);
+            return other instanceof Change change && from == change.from
+                    && Arrays.equals(attributes, 0, length, change.attributes, 0, change.length);
         }
 
         @Override

@@ -22,7 +22,10 @@ import kitleaf.words.Words;
 public final class DuplexCheckLayout {
 
     private static final double FROM_SIDE_MM = 45;
-    /** As far from the top as from the bottom, so that backs keep clear of head and foot whichever way the sheet turns: what large print needs on A5. */
+    /**
+     * As far from the top as from the bottom, so that backs keep clear of head and foot whichever way the sheet turns: what large
+     * print needs on A5.
+     */
     private static final double FROM_EDGE = 0.34;
     private static final double LEAST_FROM_EDGE_MM = 55;
 
@@ -45,8 +48,11 @@ public final class DuplexCheckLayout {
                 }
             }
         }
-        List<Box> backs = fronts.stream().map(front -> new Box(sheets.backXMm(front.xMm(), 0), sheets.backYMm(front.yMm(), 0), 0, 0)).toList();
-        return new Frames(reckoning.basket(), settings, words, words.say("duplex.name")).flowing(SheetKind.DUPLEX_CHECK, 1, words.say("duplex.subject"),
-                Map.of("fronts", fronts, "backs", backs, "below", words.say(sides == Tags.Sides.LONG_EDGE ? "duplex.long-edge" : "duplex.short-edge")));
+        List<Box> backs = fronts.stream().map(front -> new Box(sheets.backXMm(front.xMm(), 0), sheets.backYMm(front.yMm(), 0), 0, 0))
+                .toList();
+        return new Frames(reckoning.basket(), settings, words, words.say("duplex.name"))
+                .flowing(SheetKind.DUPLEX_CHECK, 1, words.say("duplex.subject"),
+                Map.of("fronts", fronts, "backs", backs, "below", words.say(sides == Tags.Sides.LONG_EDGE ? "duplex.long-edge"
+                        : "duplex.short-edge")));
     }
 }

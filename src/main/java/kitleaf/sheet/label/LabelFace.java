@@ -98,11 +98,11 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         boolean twoLines = ruler.widthMm(words.code(), "text", 600, LEAST_CODE_PT) > codeWidthMm && highMm >= 2 * secondLineMm + lineMm;
         if (twoLines) {
             // A long code is set on two lines rather than smaller than it can be read.
-            texts.add(new FittedText("code", words.code(), codeXMm, PAD_MM + LEAST_CODE_PT * PT_MM * CAP + 0.4, codeWidthMm, 2, LEAST_CODE_PT,
-                    LEAST_CODE_PT, 600, "start"));
+            texts.add(new FittedText("code", words.code(), codeXMm, PAD_MM + LEAST_CODE_PT * PT_MM * CAP + 0.4, codeWidthMm, 2,
+                    LEAST_CODE_PT, LEAST_CODE_PT, 600, "start"));
         } else {
-            texts.add(new FittedText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2, codeWidthMm, 1, codePt,
-                    LEAST_CODE_PT, 600, "start"));
+            texts.add(new FittedText("code", words.code(), codeXMm, PAD_MM + swatchMm / 2 + codePt * PT_MM * CAP / 2, codeWidthMm, 1,
+                    codePt, LEAST_CODE_PT, 600, "start"));
         }
 
         double topMm = PAD_MM + Math.max(swatchMm + 1, twoLines ? 2 * secondLineMm : 0);
@@ -139,10 +139,12 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
         } else if (side == Side.ALL) {
             int factLines = words.name().isEmpty() ? Math.min(3, room) : Math.min(2, room - 1);
             if (factLines > 0) {
-                texts.add(small("facts", facts(words, 1, factLines, innerMm, ruler).get(0), PAD_MM, bottomMm - factLines * lineMm(smallPt), innerMm, factLines, smallPt, 400, "start"));
+                texts.add(small("facts", facts(words, 1, factLines, innerMm, ruler).get(0), PAD_MM, bottomMm - factLines * lineMm(smallPt),
+                        innerMm, factLines, smallPt, 400, "start"));
             }
             if (!words.name().isEmpty()) {
-                texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), smallPt, 400, "start"));
+                texts.add(small("name", words.name(), PAD_MM, topMm, innerMm, Math.max(1, Math.min(3, room - factLines)), smallPt, 400,
+                        "start"));
             }
         }
     }
@@ -180,7 +182,8 @@ public record LabelFace(double xMm, double yMm, double widthMm, double heightMm,
 
     private static boolean cut(List<String> texts, int lines, double widthMm, TextRuler ruler) {
         for (String text : texts) {
-            if (lines == 1 ? ruler.widthMm(text, "text", 400, LEAST_PT) > widthMm : ruler.lines(text, "text", 400, LEAST_PT, widthMm) > lines) {
+            if (lines == 1 ? ruler.widthMm(text, "text", 400, LEAST_PT) > widthMm
+                    : ruler.lines(text, "text", 400, LEAST_PT, widthMm) > lines) {
                 return true;
             }
         }

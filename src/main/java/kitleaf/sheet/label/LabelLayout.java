@@ -75,7 +75,8 @@ public final class LabelLayout {
         }
         Paper paper = own.map(LabelStock::paper).orElse(settings.paper());
         boolean wraps = own.isEmpty() || own.get().style() == LabelStock.Style.WRAP;
-        double footMm = paper.heightMm() - frames(basket, settings, SheetWords.in(settings.language()), wraps).of(paper.widthMm(), paper.heightMm(), 0, 0).foot().topMm();
+        double footMm = paper.heightMm() - frames(basket, settings, SheetWords.in(settings.language()), wraps)
+                .of(paper.widthMm(), paper.heightMm(), 0, 0).foot().topMm();
         return own.isPresent() ? LabelStocks.cutAgain(own.get(), footMm) : LabelStocks.large(paper, footMm);
     }
 
@@ -191,12 +192,15 @@ public final class LabelLayout {
     private LabelPage.Label label(Bobbin bobbin, LabelPlace place, Map<ShareOf, List<String>> stashLots) {
         ThreadTotal thread = bobbin.thread();
         Collection<String> lots = lots(thread, stashLots.getOrDefault(ShareOf.of(bobbin.piece().piece().id(), thread), List.of()));
-        LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""), together(bobbin.piece().piece().title()),
-                facts(thread, lots), new Shorter(thread, lots), new Crowded(thread, lots), !lots.isEmpty(), words.say("label.between"), Swatch.of(ThreadWords.first(thread)));
+        LabelWords says = new LabelWords(thread.code(), ThreadWords.first(thread).name().orElse(""),
+                together(bobbin.piece().piece().title()),
+                facts(thread, lots), new Shorter(thread, lots), new Crowded(thread, lots), !lots.isEmpty(), words.say("label.between"),
+                Swatch.of(ThreadWords.first(thread)));
         Box box = new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
         String bookmark = bobbin.first() ? bobbin.piece().piece().title() : "";
         if (stock.shape() == LabelStock.Shape.ROUND) {
-            return new LabelPage.Label(box, List.of(settings.type().large() ? LargeLabelFace.round(says, box, settings.ruler()) : LabelFace.round(says, box, settings.ruler())), false, false, bookmark);
+            return new LabelPage.Label(box, List.of(settings.type().large() ? LargeLabelFace.round(says, box, settings.ruler())
+                    : LabelFace.round(says, box, settings.ruler())), false, false, bookmark);
         }
         if (stock.style() == LabelStock.Style.FACE) {
             return new LabelPage.Label(box, List.of(face(says, LabelFace.Side.ALL, box, false)), false, false, bookmark);
@@ -205,7 +209,8 @@ public final class LabelLayout {
             double half = box.widthMm() / 2;
             return new LabelPage.Label(box, List.of(
                     face(says, LabelFace.Side.FRONT, new Box(box.xMm(), box.yMm(), half, box.heightMm()), false),
-                    face(says, LabelFace.Side.BACK, new Box(box.xMm() + half, box.yMm(), half, box.heightMm()), false)), true, false, bookmark);
+                    face(says, LabelFace.Side.BACK, new Box(box.xMm() + half, box.yMm(), half, box.heightMm()), false)), true, false,
+                    bookmark);
         }
         double half = box.heightMm() / 2;
         return new LabelPage.Label(box, List.of(
@@ -277,7 +282,8 @@ public final class LabelLayout {
             if (thread.skeins().isPresent()) {
                 String number = threadWords.number(thread.skeins().get().likely());
                 List<String> whole = first(threadWords.strands(thread), threadWords.needle(thread));
-                for (String skeins : List.of(words.say("label.skeins-brief", number, thread.putUp().name()), words.say("label.skeins-least", number))) {
+                for (String skeins : List.of(words.say("label.skeins-brief", number, thread.putUp().name()),
+                        words.say("label.skeins-least", number))) {
                     shorter.add(joined(whole, skeins, lot));
                     shorter.add(joined(brief, skeins, lot));
                 }
@@ -322,7 +328,8 @@ public final class LabelLayout {
             String needle = threadWords.needleBriefly(thread);
             List<List<String>> facts = new ArrayList<>();
             if (thread.skeins().isPresent()) {
-                facts.add(List.of(strands, needle, words.say("label.skeins-least", threadWords.number(thread.skeins().get().likely())).replace(' ', Figures.NO_BREAK)));
+                facts.add(List.of(strands, needle, words.say("label.skeins-least", threadWords.number(thread.skeins().get().likely()))
+                        .replace(' ', Figures.NO_BREAK)));
             }
             facts.add(List.of(strands, needle));
             facts.add(List.of(strands));
@@ -336,7 +343,8 @@ public final class LabelLayout {
             }
             String written = String.join(" +" + Figures.NO_BREAK, lots);
             return new LabelWords.Crowded(facts, Stream.of("thread.lot-brief", "kit.lot").map(key -> words.say(key, LOT))
-                    .flatMap(lot -> Stream.of(lot.replace(' ', Figures.NO_BREAK), lot)).distinct().map(lot -> lot.replace(LOT, written)).toList());
+                    .flatMap(lot -> Stream.of(lot.replace(' ', Figures.NO_BREAK), lot)).distinct().map(lot -> lot.replace(LOT, written))
+                            .toList());
         }
     }
 }

@@ -18,8 +18,8 @@ import kitleaf.sheet.page.Swatch;
  * @param between what parts facts that share a line
  * @param swatch colour and symbol
  */
-record LabelWords(String code, String name, String piece, List<String> facts, Supplier<List<List<String>>> shorter, Supplier<Crowded> crowded,
-                  boolean lotKnown, String between, Swatch swatch) {
+record LabelWords(String code, String name, String piece, List<String> facts, Supplier<List<List<String>>> shorter,
+        Supplier<Crowded> crowded, boolean lotKnown, String between, Swatch swatch) {
 
     /**
      * What a crowded label says.

@@ -45,7 +45,8 @@ final class LargeLabelFace {
      * sentence, and both with figures parted from their words, which is better than smaller.
      */
     private static List<List<Part>> parts(LabelWords words, LabelFace.Side side) {
-        Stream<Part> name = side == LabelFace.Side.BACK || words.name().isEmpty() ? Stream.of() : Stream.of(new Part("name", words.name(), 400));
+        Stream<Part> name = side == LabelFace.Side.BACK || words.name().isEmpty() ? Stream.of()
+                : Stream.of(new Part("name", words.name(), 400));
         List<Part> before = name.toList();
         Part piece = new Part("piece", words.piece(), 600);
         if (side == LabelFace.Side.FRONT) {

@@ -77,7 +77,8 @@ interface OpenFace {
             double innerMm = place.widthMm() - 2 * LabelFace.PAD_MM;
             int codeLines = ruler.widthMm(words.code(), "text", 600, codePt) <= codeRoomMm() ? 1 : 2;
             double codeMm = codeLines * LabelFace.lineMm(codePt);
-            if (codeLines == 2 && (!parting && !OpenFace.whole(words.code(), 600, codePt, codeRoomMm(), ruler) || ruler.lines(words.code(), "text", 600, codePt, codeRoomMm()) > 2)) {
+            if (codeLines == 2 && (!parting && !OpenFace.whole(words.code(), 600, codePt, codeRoomMm(), ruler)
+                    || ruler.lines(words.code(), "text", 600, codePt, codeRoomMm()) > 2)) {
                 return Optional.empty();
             }
             double headMm = Math.max(swatchMm(), codeMm);
@@ -100,7 +101,8 @@ interface OpenFace {
                 }
                 boolean last = part.role().equals("piece");
                 double yMm = last ? place.heightMm() - LabelFace.PAD_MM - takes * lineMm : topMm + (lines - takes) * lineMm;
-                texts.add(new FittedText(part.role(), part.text(), LabelFace.PAD_MM, yMm + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
+                texts.add(new FittedText(part.role(), part.text(), LabelFace.PAD_MM, yMm
+                        + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
                         innerMm, takes, sizePt, sizePt, part.weight(), "start"));
             }
             return Optional.of(new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), turned, words.swatch(),
@@ -135,7 +137,8 @@ interface OpenFace {
         }
 
         private double codeRoomMm(double codePt) {
-            return LabelFace.chord(place.widthMm(), codeTopMm(), codeTopMm() + codePt * LabelFace.PT_MM * (LabelFace.CAP + LabelFace.DESCENT));
+            return LabelFace.chord(place.widthMm(), codeTopMm(), codeTopMm()
+                    + codePt * LabelFace.PT_MM * (LabelFace.CAP + LabelFace.DESCENT));
         }
 
         @Override
@@ -149,7 +152,8 @@ interface OpenFace {
                 return Optional.empty();
             }
             List<FittedText> texts = new ArrayList<>();
-            texts.add(new FittedText("code", words.code(), across / 2, yMm + codePt * LabelFace.PT_MM * LabelFace.CAP, codeRoomMm, 1, codePt, codePt, 600, "middle"));
+            texts.add(new FittedText("code", words.code(), across / 2, yMm + codePt * LabelFace.PT_MM * LabelFace.CAP, codeRoomMm, 1,
+                    codePt, codePt, 600, "middle"));
             yMm += codeMm + 0.3;
             double lineMm = LabelFace.lineMm(sizePt);
             for (Part part : parts) {
@@ -157,7 +161,8 @@ interface OpenFace {
                 if (lines == 0) {
                     return Optional.empty();
                 }
-                texts.add(new FittedText(part.role(), part.text(), across / 2, yMm + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
+                texts.add(new FittedText(part.role(), part.text(), across / 2, yMm
+                        + sizePt * LabelFace.PT_MM * (LabelFace.LEADING - LabelFace.DESCENT),
                         LabelFace.chord(across, yMm, yMm + lines * lineMm), lines, sizePt, sizePt, part.weight(), "middle"));
                 yMm += lines * lineMm;
             }

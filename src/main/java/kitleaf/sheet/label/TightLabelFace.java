@@ -9,9 +9,9 @@ import kitleaf.sheet.page.FittedText;
 import kitleaf.sheet.page.TextRuler;
 
 /**
- * Faces of labels whose words have no room on the ordinary face: all lines as close as they may stand and as small as they may be, before anything is
- * left out. What goes first is the skeins and the needle, which the kit list has too, then the name and the strands. The lot goes never: a wrong one
- * costs a skein. Neither does the piece, though its title may be cut short for the lot's sake.
+ * Faces of labels whose words have no room on the ordinary face: all lines as close as they may stand and as small as they may be,
+ * before anything is left out. What goes first is the skeins and the needle, which the kit list has too, then the name and the
+ * strands. The lot goes never: a wrong one costs a skein. Neither does the piece, though its title may be cut short for the lot's sake.
  */
 final class TightLabelFace {
 
@@ -20,7 +20,8 @@ final class TightLabelFace {
     private TightLabelFace() { }
 
     /** A face of a rectangular label; nothing where code, lot and piece have no line of their own. */
-    static Optional<LabelFace> rectangle(LabelWords words, LabelFace.Side side, Box place, boolean turned, double smallPt, TextRuler ruler) {
+    static Optional<LabelFace> rectangle(LabelWords words, LabelFace.Side side, Box place, boolean turned, double smallPt,
+            TextRuler ruler) {
         List<List<Part>> ways = ways(words, side);
         for (boolean parting : new boolean[] {false, true}) {
             Optional<LabelFace> set = set(new OpenFace.Rectangle(words, place, turned, ruler, parting), ways, smallPt);
@@ -42,7 +43,8 @@ final class TightLabelFace {
     /** The code, the lot and a line for the piece, which the press cuts. */
     private static Optional<LabelFace> cutRound(LabelWords words, OpenFace.Round face) {
         return words.crowded().get().lots().stream().reduce((glued, loose) -> loose)
-                .flatMap(lot -> face.set(List.of(new Part("lot", lot, 400), new Part("piece", "…", 600)), LabelFace.LEAST_PT, LabelFace.LEAST_CODE_PT))
+                .flatMap(lot -> face.set(List.of(new Part("lot", lot, 400), new Part("piece", "…", 600)), LabelFace.LEAST_PT,
+                        LabelFace.LEAST_CODE_PT))
                 .map(set -> new LabelFace(set.xMm(), set.yMm(), set.widthMm(), set.heightMm(), false, words.swatch(), set.swatchBox(),
                         set.texts().stream().map(text -> text.role().equals("piece") ? text.saying(words.piece()) : text).toList()));
     }
@@ -119,11 +121,13 @@ final class TightLabelFace {
         FittedText code = bare.get().texts().get(0);
         Box place = face.place();
         double lineMm = LabelFace.lineMm(LabelFace.LEAST_PT);
-        double topMm = LabelFace.PAD_MM + Math.max(face.swatchMm(), code.lines() * LabelFace.lineMm(LabelFace.LEAST_CODE_PT)) + OpenFace.GAP_MM;
+        double topMm = LabelFace.PAD_MM + Math.max(face.swatchMm(), code.lines() * LabelFace.lineMm(LabelFace.LEAST_CODE_PT))
+                + OpenFace.GAP_MM;
         double bottomMm = place.heightMm() - LabelFace.PAD_MM;
         int room = (int) Math.floor((bottomMm - topMm) / lineMm + 1e-6);
         double innerMm = place.widthMm() - 2 * LabelFace.PAD_MM;
-        Optional<String> lot = side == LabelFace.Side.FRONT ? Optional.empty() : words.crowded().get().lots().stream().reduce((glued, loose) -> loose);
+        Optional<String> lot = side == LabelFace.Side.FRONT ? Optional.empty() : words.crowded().get().lots().stream()
+                .reduce((glued, loose) -> loose);
         int lotLines = lot.isEmpty() ? 0 : Math.min(face.ruler().lines(lot.get(), "text", 400, LabelFace.LEAST_PT, innerMm), room - 1);
         if (room < 1 || lot.isPresent() && lotLines < 1) {
             return Optional.empty();
@@ -132,7 +136,9 @@ final class TightLabelFace {
         if (lot.isPresent()) {
             texts.add(LabelFace.small("lot", lot.get(), LabelFace.PAD_MM, topMm, innerMm, lotLines, LabelFace.LEAST_PT, 400, "start"));
         }
-        texts.add(LabelFace.small("piece", words.piece(), LabelFace.PAD_MM, bottomMm - (room - lotLines) * lineMm, innerMm, room - lotLines, LabelFace.LEAST_PT, 600, "start"));
-        return Optional.of(new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), bare.get().turned(), words.swatch(), bare.get().swatchBox(), texts));
+        texts.add(LabelFace.small("piece", words.piece(), LabelFace.PAD_MM, bottomMm - (room - lotLines) * lineMm, innerMm,
+                room - lotLines, LabelFace.LEAST_PT, 600, "start"));
+        return Optional.of(new LabelFace(place.xMm(), place.yMm(), place.widthMm(), place.heightMm(), bare.get().turned(), words.swatch(),
+                bare.get().swatchBox(), texts));
     }
 }

@@ -69,7 +69,8 @@ public final class BuyListLayout {
     private Sheet layOut() {
         BuyList list = threads.buyList();
         return new Frames(reckoning.basket(), settings, words, words.say("buy.name"))
-                .flowing(SheetKind.BUY_LIST, isEmpty(list) ? 0 : 1, words.say("buy.subject"), Map.of("below", subtitle(), "costs", costs, "rows", rows(list)));
+                .flowing(SheetKind.BUY_LIST, isEmpty(list) ? 0 : 1, words.say("buy.subject"),
+                        Map.of("below", subtitle(), "costs", costs, "rows", rows(list)));
     }
 
     private boolean isEmpty(BuyList list) {
@@ -130,9 +131,11 @@ public final class BuyListLayout {
 
     /** What is to be said of cloth that is not on the list. */
     private Optional<String> clothSentence() {
-        List<String> open = cloth.map(ClothPlan::unplaced).orElseGet(() -> reckoning.pieces().stream().filter(it -> !it.cutAlready()).toList())
+        List<String> open = cloth.map(ClothPlan::unplaced).orElseGet(() -> reckoning.pieces().stream().filter(it -> !it.cutAlready())
+                .toList())
                 .stream().map(it -> it.piece().title()).toList();
-        return open.isEmpty() ? Optional.empty() : Optional.of(words.say(cloth.isPresent() ? "buy.cloth-none" : "buy.cloth-untold", figures.list(open)));
+        return open.isEmpty() ? Optional.empty() : Optional.of(words.say(cloth.isPresent() ? "buy.cloth-none" : "buy.cloth-untold",
+                figures.list(open)));
     }
 
     /** What threads and cloth cost together, as far as they have prices in one currency. */
@@ -169,8 +172,8 @@ public final class BuyListLayout {
                     : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
             codes.computeIfAbsent(said, one -> new ArrayList<>()).add(warning.code());
         }
-        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
+        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT)
+                .replace('_', '-'), figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
     }
 
     /**
@@ -183,7 +186,8 @@ public final class BuyListLayout {
 
     /** The other put-ups the stash has a thread in. */
     private String held(ThreadWarning warning) {
-        return figures.list(reckoning.basket().stash().stream().filter(entry -> entry.code().equals(warning.code()) && !entry.skein().equals(warning.skein()))
+        return figures.list(reckoning.basket().stash().stream().filter(entry -> entry.code().equals(warning.code()) && !entry.skein()
+                .equals(warning.skein()))
                 .map(StashEntry::skein).distinct().sorted().toList());
     }
 

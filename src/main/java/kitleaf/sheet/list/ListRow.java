@@ -18,10 +18,11 @@ import kitleaf.sheet.page.Swatch;
  * @param cost price of all
  * @param kept whether it may not be the last on a page, as what is summed up below it
  */
-public record ListRow(String kind, Swatch swatch, String name, String more, String below, String need, String stash, String buy, String each,
-                      String cost, boolean kept) {
+public record ListRow(String kind, Swatch swatch, String name, String more, String below, String need, String stash, String buy,
+        String each, String cost, boolean kept) {
 
-    static ListRow thread(Swatch swatch, String code, String name, String below, String need, String stash, String buy, String each, String cost) {
+    static ListRow thread(Swatch swatch, String code, String name, String below, String need, String stash, String buy, String each,
+            String cost) {
         return new ListRow("thread", swatch, code, name, below, need, stash, buy, each, cost, false);
     }
 

@@ -68,7 +68,8 @@ public final class Frames {
 
     /** The head of a page of large print on the basket's paper. */
     public Masthead head(String eyebrow, String title, String below, boolean first) {
-        return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(), settings.language());
+        return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(),
+                settings.language());
     }
 
     /**
@@ -78,8 +79,10 @@ public final class Frames {
      */
     public Sheet flowing(SheetKind kind, int parts, String subject, Map<String, Object> own) {
         Map<String, Object> model = new HashMap<>(own);
-        model.putAll(Map.of("title", basket.title() + ": " + sheetTitle, "subject", subject, "language", settings.language().toLanguageTag(),
-                "paper", new Box(0, 0, settings.paper().widthMm(), settings.paper().heightMm()), "correction", correction(), "signature", signature()));
+        model.putAll(Map.of("title", basket.title() + ": " + sheetTitle, "subject", subject, "language", settings.language()
+                .toLanguageTag(),
+                "paper", new Box(0, 0, settings.paper().widthMm(), settings.paper().heightMm()), "correction", correction(), "signature",
+                signature()));
         return new Sheet(kind, parts, model);
     }
 

@@ -34,14 +34,18 @@ public record TypeScale(boolean large, double display, double title, double figu
     /** Large print. */
     public static final TypeScale LARGE = new TypeScale(true, 30, 26, 26, 20, 22, 18, 18, 18, 18, 18, 16, 16, 16, 16, LEAST_LARGE_PT);
 
-    /** Between two baselines, in parts of the size, where large print runs over several lines (from memory: a fifth to a third is usual). */
+    /**
+     * Between two baselines, in parts of the size, where large print runs over several lines (from memory: a fifth to a third is
+     * usual).
+     */
     public static final double LEADING = 1.2;
 
     private static final double PT_MM = 25.4 / 72;
 
     /** Refuses a scale whose smallest size is none. */
     public TypeScale {
-        double smallest = Math.min(Math.min(Math.min(table, small), Math.min(caption, fine)), Math.min(Math.min(text, body), Math.min(note, lead)));
+        double smallest = Math.min(Math.min(Math.min(table, small), Math.min(caption, fine)),
+                Math.min(Math.min(text, body), Math.min(note, lead)));
         if (!(least > 0) || smallest < least || large && least < LEAST_LARGE_PT) {
             throw new IllegalArgumentException("sizes under the smallest of the scale: " + least + " pt");
         }
@@ -55,9 +59,11 @@ public record TypeScale(boolean large, double display, double title, double figu
      */
     public TypeScale before(double times) {
         TypeScale o = ORDINARY;
-        return new TypeScale(false, Math.max(o.display, display / times), Math.max(o.title, title / times), Math.max(o.figure, figure / times),
+        return new TypeScale(false, Math.max(o.display, display / times), Math.max(o.title, title / times),
+                Math.max(o.figure, figure / times),
                 Math.max(o.heading, heading / times), Math.max(o.section, section / times), Math.max(o.subhead, subhead / times),
-                Math.max(o.lead, lead / times), Math.max(o.text, text / times), Math.max(o.body, body / times), Math.max(o.note, note / times),
+                Math.max(o.lead, lead / times), Math.max(o.text, text / times), Math.max(o.body, body / times),
+                Math.max(o.note, note / times),
                 Math.max(o.table, table / times), Math.max(o.small, small / times), Math.max(o.caption, caption / times),
                 Math.max(o.fine, fine / times), Math.max(o.least, least / times));
     }

@@ -38,7 +38,8 @@ public final class PlainChanges {
         now.keySet().stream().filter(id -> !old.containsKey(id)).forEach(id -> changes.add(words.say("change.came", id)));
         old.keySet().stream().filter(id -> !now.containsKey(id)).forEach(id -> changes.add(words.say("change.gone", id)));
         Figures figures = words.figures(after.basket().units());
-        now.forEach((id, piece) -> Optional.ofNullable(old.get(id)).flatMap(was -> change(was, piece, figures)).ifPresent(change -> changes.add(id + " " + change)));
+        now.forEach((id, piece) -> Optional.ofNullable(old.get(id)).flatMap(was -> change(was, piece, figures))
+                .ifPresent(change -> changes.add(id + " " + change)));
         long buy = buy(after);
         if (buy != buy(before)) {
             changes.add(words.say(buy == 1 ? "change.buy.one" : "change.buy.many", buy, buy(before)));

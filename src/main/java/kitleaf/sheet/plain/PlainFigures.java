@@ -42,13 +42,15 @@ public final class PlainFigures {
         List<String> lines = new ArrayList<>();
         lines.add(reckoned.piece().title() + "  [" + reckoned.piece().id() + "]");
         lines.add(row(words.say("row.cloth"), clothWords.cloth(reckoned.piece().cloth()), ""));
-        lines.add(row(words.say("row.chart"), words.say("chart.size", reckoned.piece().stitches().wide(), reckoned.piece().stitches().high()),
-                words.say("chart.left", reckoned.tally().left(), reckoned.tally().total())));
-        lines.add(row(words.say("row.design"), figures.size(across.finishedMm(), down.finishedMm()), figures.otherSize(across.finishedMm(), down.finishedMm())));
+        lines.add(row(words.say("row.chart"), words.say("chart.size", reckoned.piece().stitches().wide(), reckoned.piece().stitches()
+                .high()), words.say("chart.left", reckoned.tally().left(), reckoned.tally().total())));
+        lines.add(row(words.say("row.design"), figures.size(across.finishedMm(), down.finishedMm()),
+                figures.otherSize(across.finishedMm(), down.finishedMm())));
         for (PartSize part : reckoned.cloth().parts()) {
             lines.add(row(words.say("row.part"), figures.size(part.widthMm(), part.heightMm()), part.part().title()));
         }
-        lines.add(row(words.say("row.cut"), figures.cut(across.cutMm(), down.cutMm()), figures.swapped().cut(across.cutMm(), down.cutMm())));
+        lines.add(row(words.say("row.cut"), figures.cut(across.cutMm(), down.cutMm()), figures.swapped()
+                .cut(across.cutMm(), down.cutMm())));
         lines.add(row(words.say("row.diagonals"), figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())));
         lines.add(row(words.say("row.count-in"), words.say("from-left", clothWords.threads(across.nearThreads(), kind)),
                 words.say("from-top", clothWords.threads(down.nearThreads(), kind))));

@@ -66,7 +66,8 @@ public final class PlainPlan {
         lines.addAll(whole);
         List<String> near = new ArrayList<>();
         for (ClothPlan.NearMiss miss : plan.nearMisses()) {
-            near.add(row(near.isEmpty() ? words.say("row.nearly") : "", miss.piece().piece().id(), words.say("plan.on-hand", clothWords.weave(miss.cloth().kind(), miss.cloth().count()))));
+            near.add(row(near.isEmpty() ? words.say("row.nearly") : "", miss.piece().piece().id(),
+                    words.say("plan.on-hand", clothWords.weave(miss.cloth().kind(), miss.cloth().count()))));
         }
         lines.addAll(near);
         return lines;
@@ -76,7 +77,8 @@ public final class PlainPlan {
         lines.add(row(words.say("row.cloth"), clothWords.title(cloth, plan.cloths()), figures.measured(cloth.widthMm(), cloth.heightMm())
                 + (cloth.bought() ? words.say("plan.bought") : "")));
         for (PlannedCut cut : cloth.cuts()) {
-            lines.add(row(words.say("row.piece", cut.number()), cut.piece().piece().id(), figures.cut(cut.widthMm(), cut.heightMm()) + (cut.turned() ? words.say("plan.turned") : "")));
+            lines.add(row(words.say("row.piece", cut.number()), cut.piece().piece().id(), figures.cut(cut.widthMm(), cut.heightMm())
+                    + (cut.turned() ? words.say("plan.turned") : "")));
         }
         for (CutStep step : cloth.steps()) {
             lines.add(row(words.say("row.step", step.cut().number()), part(step),

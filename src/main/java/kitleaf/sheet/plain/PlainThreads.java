@@ -67,7 +67,8 @@ public final class PlainThreads {
             return words.say(noCoverage ? "unknown.coverage" : "unknown.stitches");
         }
         Estimate it = skeins.get();
-        return words.say("skeins", figure(it.likely()), figure(it.low()), figure(it.high()), thread.buy().orElseThrow()) + edge(thread.edge());
+        return words.say("skeins", figure(it.likely()), figure(it.low()), figure(it.high()), thread.buy().orElseThrow())
+                + edge(thread.edge());
     }
 
     private String bought(BuyLine line) {

@@ -37,7 +37,8 @@ public final class PlainYear {
             lines.add(row(words.say("row.done"), piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
         }
         for (PlannedPiece piece : year.chosen()) {
-            lines.add(row(first(lines, words.say("row.chosen")), piece.id(), (year.spread() ? words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
+            lines.add(row(first(lines, words.say("row.chosen")), piece.id(),
+                    (year.spread() ? words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
                     : words.say("chosen.one-pace", piece.p50()))
                     + (piece.lateDays() > 0 ? words.say("chosen.late", piece.lateDays()) : "")));
         }
@@ -47,8 +48,8 @@ public final class PlainYear {
             lines.add(row(first(lines, words.say("row.not-chosen")), piece.reckoning().piece().id(), words.of("why", piece.why())));
         }
         for (YearWarning warning : year.warnings()) {
-            lines.add(row(first(lines, words.say("row.to-know")), words.of("warning", warning.kind()) + (warning.figure().isPresent() ? ": " + figure(warning.figure()) : ""),
-                    String.join(", ", warning.pieces())));
+            lines.add(row(first(lines, words.say("row.to-know")), words.of("warning", warning.kind())
+                    + (warning.figure().isPresent() ? ": " + figure(warning.figure()) : ""), String.join(", ", warning.pieces())));
         }
         return lines;
     }
@@ -70,7 +71,8 @@ public final class PlainYear {
     /** Whole percents; what is not certain in all drawn years never reads as certain. */
     private String percent(double chance) {
         long whole = Math.round(chance * 100);
-        return chance < 1 && whole == 100 ? words.say("percent.over") : chance > 0 && whole == 0 ? words.say("percent.under") : whole + " %";
+        return chance < 1 && whole == 100 ? words.say("percent.over") : chance > 0 && whole == 0 ? words.say("percent.under") : whole
+                + " %";
     }
 
     private String row(String name, String first, String second) {

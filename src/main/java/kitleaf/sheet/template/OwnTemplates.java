@@ -30,7 +30,8 @@ final class OwnTemplates implements TemplateLoader {
      * Between the question mark and their names FreeMarker takes space and comments; names it takes in two spellings.
      */
     private static final Pattern REFUSED = Pattern.compile(
-            "\\?(?:\\s|[<\\[](?:#--|!--).*?--[>\\]])*+(interpret|eval|eval_json|evalJson|left_pad|leftPad|right_pad|rightPad)\\b", Pattern.DOTALL);
+            "\\?(?:\\s|[<\\[](?:#--|!--).*?--[>\\]])*+(interpret|eval|eval_json|evalJson|left_pad|leftPad|right_pad|rightPad)\\b",
+            Pattern.DOTALL);
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 

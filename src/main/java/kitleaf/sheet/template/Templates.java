@@ -173,7 +173,8 @@ public final class Templates {
         }
 
         @Override
-        public Template getTemplate(String name, Locale locale, Object lookup, String encoding, boolean parsed, boolean ignoreMissing) throws IOException {
+        public Template getTemplate(String name, Locale locale, Object lookup, String encoding, boolean parsed,
+                boolean ignoreMissing) throws IOException {
             Template template = super.getTemplate(name, locale, lookup, encoding, parsed, ignoreMissing);
             if (template != null) {
                 makeStoppable(template);
@@ -219,7 +220,8 @@ public final class Templates {
                 // Where it looked is the machine's business.
                 .replaceFirst(" The name was interpreted by this TemplateLoader.*", "")
                 // And so is what it is made of.
-                .replaceAll(" ?\\((?:wrapper|wrapped class|extended_hash\\+?[^)]*wrapper): [^)]*\\)", "").replaceAll("\\b(?:[a-z][A-Za-z0-9_]*\\.)+[A-Z]\\w*(?:\\$\\w+)*", "...");
+                .replaceAll(" ?\\((?:wrapper|wrapped class|extended_hash\\+?[^)]*wrapper): [^)]*\\)", "")
+                        .replaceAll("\\b(?:[a-z][A-Za-z0-9_]*\\.)+[A-Z]\\w*(?:\\$\\w+)*", "...");
         return Said.of("template.freemarker", first);
     }
 }

@@ -43,7 +43,8 @@ final class ViewModel implements TemplateHashModel {
             Map<String, Shown> shown = new HashMap<>();
             for (Method method : view.getDeclaredMethods()) {
                 int is = method.getModifiers();
-                if (Modifier.isPublic(is) && !Modifier.isStatic(is) && Arrays.stream(method.getParameterTypes()).allMatch(double.class::equals) && !NOT_SHOWN.contains(method.getName())) {
+                if (Modifier.isPublic(is) && !Modifier.isStatic(is) && Arrays.stream(method.getParameterTypes())
+                        .allMatch(double.class::equals) && !NOT_SHOWN.contains(method.getName())) {
                     shown.put(method.getName(), new Shown(method, false));
                 }
             }
@@ -73,7 +74,8 @@ final class ViewModel implements TemplateHashModel {
             return null;
         }
         Method method = shown.method();
-        return shown.component() ? value(method) : (TemplateMethodModelEx) arguments -> value(method, numbers(name, arguments, method.getParameterCount()));
+        return shown.component() ? value(method) : (TemplateMethodModelEx) arguments -> value(method,
+                numbers(name, arguments, method.getParameterCount()));
     }
 
     /** What most parts are needs no look at all that a part might be. */

@@ -7,8 +7,8 @@ import freemarker.template.TemplateModelException;
 import kitleaf.sheet.page.TextRuler;
 
 /**
- * Shows templates what layouts make: view records by their components, the ruler by its measures, all else as FreeMarker does. Its own wrapper for
- * records asks the bean introspector, which takes longer to start than a page takes to print, and looks a method up
+ * Shows templates what layouts make: view records by their components, the ruler by its measures, all else as FreeMarker does. Its own
+ * wrapper for records asks the bean introspector, which takes longer to start than a page takes to print, and looks a method up
  * anew for every value.
  */
 final class ViewWrapper extends DefaultObjectWrapper {

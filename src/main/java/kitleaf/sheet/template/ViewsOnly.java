@@ -21,7 +21,8 @@ final class ViewsOnly implements MemberAccessPolicy {
         return new ClassMemberAccessPolicy() {
             @Override
             public boolean isMethodExposed(Method method) {
-                return method.getDeclaringClass().getName().startsWith(OURS) && Arrays.stream(method.getParameterTypes()).allMatch(type -> type.isPrimitive() || type == String.class)
+                return method.getDeclaringClass().getName().startsWith(OURS) && Arrays.stream(method.getParameterTypes())
+                        .allMatch(type -> type.isPrimitive() || type == String.class)
                         && !Modifier.isStatic(method.getModifiers()) && method.getReturnType() != void.class;
             }
 

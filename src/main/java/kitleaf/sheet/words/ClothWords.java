@@ -95,7 +95,8 @@ public final class ClothWords {
     }
 
     private String name(PlannedCloth cloth) {
-        return cloth.bought() ? words.say("plan.cut-of", cloth.name(), cloth.cloth().orElseGet(() -> words.say("kind." + key(cloth.kind())))) : cloth.name();
+        return cloth.bought() ? words.say("plan.cut-of", cloth.name(), cloth.cloth()
+                .orElseGet(() -> words.say("kind." + key(cloth.kind())))) : cloth.name();
     }
 
     /** A size to cut by or to buy, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.8 cm)}, both rounded up. */

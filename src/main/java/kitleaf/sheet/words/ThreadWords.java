@@ -69,7 +69,8 @@ public final class ThreadWords {
     }
 
     private String strandsAlike(List<Integer> strands) {
-        return strands.equals(List.of(1)) ? words.say("thread.strand") : words.say("thread.strands", join(strands, "thread.strands-joined"));
+        return strands.equals(List.of(1)) ? words.say("thread.strand")
+                : words.say("thread.strands", join(strands, "thread.strands-joined"));
     }
 
     private String strandsLeast(List<Integer> strands) {
@@ -166,7 +167,8 @@ public final class ThreadWords {
     }
 
     private String parts(ThreadTotal total, Function<List<ThreadNeed>, String> told) {
-        return total.needs().stream().map(need -> need.part().map(part -> part.title() + ": ").orElse("") + unbroken(told.apply(List.of(need))))
+        return total.needs().stream().map(need -> need.part().map(part -> part.title() + ": ").orElse("")
+                + unbroken(told.apply(List.of(need))))
                 .collect(Collectors.joining("; "));
     }
 
@@ -230,13 +232,15 @@ public final class ThreadWords {
 
     /** "1.1 (0.9–1.4)"; one figure where its ends read the same, or are too little for a tenth. */
     public String skeins(Estimate skeins) {
-        if (number(skeins.low()).equals(number(skeins.high())) || tiny(skeins.low()) && number(skeins.likely()).equals(number(skeins.high()))) {
+        if (number(skeins.low()).equals(number(skeins.high())) || tiny(skeins.low()) && number(skeins.likely())
+                .equals(number(skeins.high()))) {
             return number(skeins.likely());
         }
         if (tiny(skeins.likely())) {
             return words.say("thread.up-to", number(skeins.high())).replace(' ', Figures.NO_BREAK);
         }
-        return words.say("thread.skeins", number(skeins.likely()), number(skeins.low()), number(skeins.high())).replace(' ', Figures.NO_BREAK);
+        return words.say("thread.skeins", number(skeins.likely()), number(skeins.low()), number(skeins.high()))
+                .replace(' ', Figures.NO_BREAK);
     }
 
     /** A number of skeins to a tenth; what is too little for that is said to be under it. */

@@ -19,7 +19,8 @@ public record LabelSheets(LabelStock stock, int skip, int number) implements Ite
     public LabelSheets {
         Objects.requireNonNull(stock);
         if (skip < 0 || skip >= stock.perSheet() || number < 0) {
-            throw new IllegalArgumentException("skip must be 0 to " + (stock.perSheet() - 1) + " and number 0 or more: " + skip + ", " + number);
+            throw new IllegalArgumentException("skip must be 0 to " + (stock.perSheet() - 1) + " and number 0 or more: " + skip + ", "
+                    + number);
         }
     }
 

@@ -19,7 +19,8 @@ import kitleaf.basket.PutUp;
  * @param unknown IDs of pieces that call for it without telling how much, sorted
  * @param each what one skein costs, if known
  */
-public record BuyLine(String code, PutUp putUp, CalledThread thread, List<String> lots, List<StashShare> shares, List<String> unknown, Optional<Price> each) {
+public record BuyLine(String code, PutUp putUp, CalledThread thread, List<String> lots, List<StashShare> shares, List<String> unknown,
+        Optional<Price> each) {
 
     /** Copies the lists. */
     public BuyLine {

@@ -38,7 +38,10 @@ final class BuyListing {
             return total.needs().stream().flatMap(need -> need.thread().lot().stream()).collect(Collectors.toSet());
         }
 
-        /** What it still needs; where the lot matters, a thread that names one takes no other unless it may mix. Nothing if nobody knows. */
+        /**
+         * What it still needs; where the lot matters, a thread that names one takes no other unless it may mix. Nothing if nobody
+         * knows.
+         */
         Optional<StashSharing.Demand> demand() {
             Optional<Estimate> all = total.skeins().map(skeins -> skeins.times(piece.left()));
             Set<String> lots = lots();

@@ -71,7 +71,8 @@ public record Missing(SortedMap<String, Double> ofLot, double ofAny) {
         String with = ofLot.keySet().stream()
                 .min(Comparator.comparingLong(lot -> Edge.roundUp(ofLot.get(lot) + ofAny) - Edge.roundUp(ofLot.get(lot)))).orElseThrow();
         return ofLot.entrySet().stream()
-                .map(entry -> new OfLot(Optional.of(entry.getKey()), entry.getValue() + (entry.getKey().equals(with) ? ofAny : 0))).toList();
+                .map(entry -> new OfLot(Optional.of(entry.getKey()), entry.getValue() + (entry.getKey().equals(with) ? ofAny : 0)))
+                        .toList();
     }
 
     /** The purchases for which a lot has to be asked. */

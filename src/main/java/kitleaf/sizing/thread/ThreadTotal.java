@@ -40,7 +40,10 @@ public record ThreadTotal(String code, PutUp putUp, List<ThreadNeed> needs) {
         return plyLengthMm().map(mm -> mm.times(1 / (putUp.lengthMm() * putUp.plies())));
     }
 
-    /** The figure skeins are bought by: the high one where the dye lot matters, since no more of it may be had later; else the likely one. */
+    /**
+     * The figure skeins are bought by: the high one where the dye lot matters, since no more of it may be had later; else the likely
+     * one.
+     */
     static double deciding(Estimate skeins, PutUp putUp) {
         return putUp.lotMatters() ? skeins.high() : skeins.likely();
     }

@@ -23,7 +23,10 @@ public record ThreadWarning(Kind kind, String code, String skein, List<String> p
         ASK_FOR_LOT,
         /** Pieces lack the lot they name, and the stash has other lots left, which are not given for it unless the thread mixes lots. */
         OTHER_LOTS,
-        /** It is to be bought, and the stash has its code in another put-up, in which no piece takes it: perhaps a put-up was left out there. */
+        /**
+         * It is to be bought, and the stash has its code in another put-up, in which no piece takes it: perhaps a put-up was left out
+         * there.
+         */
         STASH_AS_OTHER,
         /** What is bought is only just enough. */
         JUST_ENOUGH,

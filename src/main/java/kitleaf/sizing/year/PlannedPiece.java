@@ -53,8 +53,8 @@ public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hours
 
     /** The same with what would save it. */
     PlannedPiece saved(Rescue by) {
-        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, finish, p10, p50, p90, deadline, chance, lateDays,
-                place, Optional.of(by));
+        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, finish, p10, p50, p90, deadline, chance,
+                lateDays, place, Optional.of(by));
     }
 
     /** The ID of the piece. */

@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
  * What would bring a late piece in by its date, the other dated pieces that are in time staying so.
  *
  * @param moreHoursPerWeek how many more hours a week from now on; empty when no week has enough
- * @param instead the piece that would have to be dropped for it, by ID: the lightest that is enough, and never a must-have; empty when none is
+ * @param instead the piece that would have to be dropped for it, by ID: the lightest that is enough, and never a must-have; empty when
+ *        none is
  */
 public record Rescue(OptionalDouble moreHoursPerWeek, Optional<String> instead) {
 

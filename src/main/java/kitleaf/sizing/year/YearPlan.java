@@ -100,7 +100,8 @@ final class YearPlan {
         List<PlannedPiece> planned = new ArrayList<>();
         for (int i = 0; i < schedule.turns().size(); i++) {
             PlannedPiece piece = planned(schedule.turns().get(i), projection.finishes().get(i), days.date(finishes[i]), hours[i], main[i]);
-            planned.add(piece.close() && piece.rescue().isEmpty() && projection.spread() ? piece.saved(evened(schedule, i, perWeek)) : piece);
+            planned.add(piece.close() && piece.rescue().isEmpty() && projection.spread() ? piece.saved(evened(schedule, i, perWeek))
+                    : piece);
         }
         warnOfPlan(planned, projection);
         List<PassedOver> passed = new ArrayList<>();
@@ -243,7 +244,8 @@ final class YearPlan {
                     shares.add(new PlannedWeek.Share(planned.get(i).id(), hours[i][week], main[i][week]));
                 }
             }
-            weeks.add(new PlannedWeek(monday, perDay * days.between(from, to), Days.off(monday, basket.timeOff()) / (double) Days.WEEK, shares));
+            weeks.add(new PlannedWeek(monday, perDay * days.between(from, to), Days.off(monday, basket.timeOff()) / (double) Days.WEEK,
+                    shares));
         }
         return weeks;
     }
@@ -259,7 +261,8 @@ final class YearPlan {
     }
 
     private List<PieceReckoning> finished() {
-        return pieces.values().stream().filter(piece -> piece.piece().progress().finished().filter(day -> day.getYear() == goals.year()).isPresent())
+        return pieces.values().stream().filter(piece -> piece.piece().progress().finished().filter(day -> day.getYear() == goals.year())
+                .isPresent())
                 .sorted(Comparator.comparing(piece -> piece.piece().progress().finished().orElseThrow())).toList();
     }
 
@@ -274,7 +277,8 @@ final class YearPlan {
     }
 
     private List<PieceReckoning> namedFirst() {
-        return Stream.concat(goals.pieces().stream(), pieces.keySet().stream()).distinct().filter(pieces::containsKey).map(pieces::get).toList();
+        return Stream.concat(goals.pieces().stream(), pieces.keySet().stream()).distinct().filter(pieces::containsKey).map(pieces::get)
+                .toList();
     }
 
     private static boolean isFinished(PieceReckoning piece) {
