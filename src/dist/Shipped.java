@@ -27,8 +27,8 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
  * Holds the finished jar against what has to lie in it: its licence, the notices of all libraries, and the licence of every typeface. What
  * lies in it and is no library of its own is then written into the bill of materials.
  *
- * <p>{@code java -cp target/kitleaf.jar src/dist/Shipped.java PROJECT REPOSITORY}, after the jar and the bill have been made; the repository
- * is where Maven keeps the libraries. Ends with 1, and says why, if something is missing.
+ * <p>{@code java -cp target/kitleaf.jar src/dist/Shipped.java PROJECT REPOSITORY}, after the jar and the bill have been made; the
+ * repository is where Maven keeps the libraries. Ends with 1, and says why, if something is missing.
  */
 final class Shipped {
 
