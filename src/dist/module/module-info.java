@@ -5,6 +5,8 @@ open module kitleaf {
     requires java.management;
     requires java.sql;
     requires jdk.management;
+    // PDFBox's way to a log, which looks for others, and fails where it may not look.
+    uses org.apache.commons.logging.LogFactory;
     // Lets the launcher name the class without naming the module, which keeps the stored module graph in use.
     exports kitleaf.command;
 }
