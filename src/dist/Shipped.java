@@ -118,7 +118,7 @@ final class Shipped {
         if (!notice.contains("in this case for Kitleaf\n")) {
             faults.add("META-INF/NOTICE does not say that it is Kitleaf's");
         }
-        demand(notice, Files.readString(project.resolve("NOTICE")), "Kitleaf");
+        demand(notice, Files.readString(project.resolve("src/main/notice/NOTICE")), "Kitleaf");
         int read = 0;
         for (var component : bill.get("components")) {
             Matcher library = LIBRARY.matcher(component.path("purl").asText());
