@@ -36,7 +36,7 @@ class CutOrderTests {
                 .map(cut -> List.of(cut.xMm(), cut.yMm())).toList();
     }
 
-    /** Over a flaw at 40 to 44 are 40 mm, under it 56 of the 100: the piece of 50 fits under it alone, and leaves the other what is above. */
+    /** Over a flaw at 40 to 44 are 40 mm, under it 56 of the 100: the piece of 50 fits under it alone, and the other above. */
     @Test
     void a_flaw_across_is_cut_off_above_and_below() {
         PlannedCloth cloth = planned(Cloths.onHand("c", 50, 100, false, new Flaw(Flaw.Run.ACROSS, 40, 4)), Cloths.piece("a", 50, 38),
