@@ -1,12 +1,14 @@
 package kitleaf.sizing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kitleaf.basket.Colour;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -33,5 +35,15 @@ class ContrastTests {
         Colour better = Contrast.better(ground, ink, white);
         assertTrue(Contrast.ratio(ground, better) >= 3, ground + " under " + better);
         assertTrue(Contrast.ratio(ground, better) >= Math.max(Contrast.ratio(ground, ink), Contrast.ratio(ground, white)));
+    }
+
+    /** On white, dark grey reads better than light grey (12.63 and 2.32 above), and no better than itself. */
+    @Test
+    void the_first_ink_is_taken_where_both_read_alike() {
+        Colour first = new Colour("#333333");
+        Colour same = new Colour("#333333");
+        assertSame(first, Contrast.better(new Colour("#ffffff"), first, same));
+        assertSame(first, Contrast.better(new Colour("#ffffff"), first, new Colour("#aaaaaa")));
+        assertSame(first, Contrast.better(new Colour("#ffffff"), new Colour("#aaaaaa"), first));
     }
 }

@@ -117,6 +117,18 @@ class PieceSizeTests {
         assertEquals(2.5 * 25.4, size.down().finishedMm(), EXACT);
     }
 
+    /**
+     * By hand: 40 ends and 50 picks to the inch before, 10 % lost along the warp, 20 % along the weft. Picks follow each other along the
+     * warp, which takes them to 0.9 of their distance; ends to 0.8: 100 picks are 2 x 0.9 in high, 100 ends 2.5 x 0.8 in wide.
+     */
+    @Test
+    void each_direction_is_drawn_together_by_its_own_shrinking() {
+        Cloth cloth = Pieces.cloth(new Count(40, 50), 1, new Shrink(0.1, 0.2), Cloth.Counted.BEFORE, Cloth.WarpRun.DOWN);
+        PieceSize size = size(100, 100, cloth, 0);
+        assertEquals(1.8 * 25.4, size.down().finishedMm(), EXACT);
+        assertEquals(2 * 25.4, size.across().finishedMm(), EXACT);
+    }
+
     /** By hand: 140 over 2 on 36 is 7.7778 in; with 3 in on both sides 13.7778; up to the next quarter, 14. */
     @Test
     void cuts_are_rounded_up_to_the_step_and_the_rest_is_shared() {
@@ -193,6 +205,13 @@ class PieceSizeTests {
         Extent across = size(140, 140, Pieces.linen(25.4, 2), 50).across();
         assertEquals(List.of(new CornerGuide.Tick(20, 20), new CornerGuide.Tick(30, 30), new CornerGuide.Tick(40, 40)), CornerGuide.ticks(across, 20, 40));
         assertEquals(List.of(new CornerGuide.Tick(10, 10)), CornerGuide.ticks(across, 0, 19.9));
+    }
+
+    /** By hand: at 12.7 threads to the inch each is two millimetres, so the tenth stands at 20 mm, and the second tick at 40. */
+    @Test
+    void ticks_stand_as_far_as_their_threads_reach() {
+        Extent across = size(140, 140, Pieces.linen(12.7, 2), 50).across();
+        assertEquals(List.of(new CornerGuide.Tick(10, 20), new CornerGuide.Tick(20, 40)), CornerGuide.ticks(across, 20, 40));
     }
 
     /** By hand, over three and with 28 threads across to 14 down: 28 stitches are 84 of 28 threads, 3 in; 14 are 42 of 14, 3 in too. */

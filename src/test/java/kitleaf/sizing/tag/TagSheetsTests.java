@@ -75,6 +75,19 @@ class TagSheetsTests {
         assertEquals(123.5, large.tagHeightMm(), SAME);
     }
 
+    /**
+     * By hand: a sixth is two by three along the longer side, so an upright A4 has two columns of 190 / 2 = 95 mm and a lying one three of
+     * (297 - 20) / 3 = 92.333; a square counts as upright.
+     */
+    @ParameterizedTest
+    @CsvSource({"210, 297, 2, 3", "297, 210, 3, 2", "250, 250, 2, 3"})
+    void a_sixth_has_its_three_along_the_longer_side(double width, double height, int columns, int rows) {
+        TagSheets sixths = sheets(new Paper("own", width, height), Tags.Share.SIXTH, Tags.Sides.LONG_EDGE);
+        assertEquals(columns, sixths.columns());
+        assertEquals(rows, sixths.rows());
+        assertEquals((width - 20) / columns, sixths.tagWidthMm(), SAME);
+    }
+
     /** A square sheet has no longer edge; it turns as an upright one does. */
     @Test
     void a_square_sheet_turns_like_an_upright_one() {

@@ -11,9 +11,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import kitleaf.basket.Amount;
 import kitleaf.basket.Basket;
+import kitleaf.basket.CalledThread;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
@@ -197,6 +199,72 @@ class BuyListTests {
         BuyLine free = list(List.of(Skeins.piece("c", Skeins.eating("K1", "dyed", 400)))).lines().get(0);
         assertEquals(List.of(), free.missing().asked());
         assertEquals(1, free.buy());
+    }
+
+    /**
+     * By hand: 0.7 of any would make 1.2 of lot 12's 0.5, a second skein, and 3.9 of lot 9's 3.2, which four hold anyway. So it goes with
+     * lot 9, though that is the larger purchase: 1 + 4 skeins.
+     */
+    @Test
+    void what_may_be_of_any_lot_goes_where_it_opens_no_skein() {
+        Missing missing = new Missing(new TreeMap<>(Map.of("12", 0.5, "9", 3.2)), 0.7);
+        assertEquals(List.of(1L, 4L), missing.purchases().stream().map(Missing.OfLot::whole).toList());
+        assertEquals(3.9, missing.purchases().get(1).skeins(), EXACT);
+        assertEquals(5, missing.buy());
+    }
+
+    @Test
+    void what_is_missing_of_a_lot_is_more_than_nothing() {
+        assertThrows(IllegalArgumentException.class, () -> new Missing(new TreeMap<>(Map.of("9", 0.0)), 1));
+        assertThrows(IllegalArgumentException.class, () -> new Missing(new TreeMap<>(), -0.1));
+    }
+
+    /**
+     * By hand: p names lots 9 and 12 and gets its 0.55 of lot 9; q names 12 alone. Both lack lot 12, 0.55 and 0.33, so one warning asks for
+     * both; that p names lot 9 too makes its lots meet, and no other warning. 0.05 of lot 9 is left for nobody.
+     */
+    @Test
+    void pieces_that_lack_the_same_lot_are_told_of_together() {
+        Part verse = new Part("Verse", 2, Optional.empty(), List.of(Skeins.eating("K1", "dyed", 500, Optional.of("9"))));
+        Piece p = Skeins.piece("p", List.of(Skeins.eating("K1", "dyed", 500, Optional.of("12"))), List.of(verse), Optional.empty(),
+                Progress.NONE, Goal.NONE);
+        Piece q = Skeins.piece("q", Skeins.eating("K1", "dyed", 300, Optional.of("12")));
+        assertEquals(List.of(new ThreadWarning(ThreadWarning.Kind.MIXED_LOTS, "K1", "dyed", List.of("p")),
+                new ThreadWarning(ThreadWarning.Kind.ASK_FOR_LOT, "K1", "dyed", List.of("p", "q")),
+                new ThreadWarning(ThreadWarning.Kind.OTHER_LOTS, "K1", "dyed", List.of("p", "q"))),
+                list(List.of(p, q), Skeins.stash("K1", "dyed", 0.6, "9")).warnings());
+    }
+
+    /** By hand: the stash's one skein is a's; b's 1.05 are bought, just over one. */
+    @Test
+    void only_who_buys_is_told_of_a_knifes_edge() {
+        BuyList list = list(List.of(wanting("a", 1000, Goal.NONE), wanting("b", 1050, Goal.NONE)), Skeins.stash("K1", "cotton", 1, ""));
+        assertEquals(List.of(new ThreadWarning(ThreadWarning.Kind.JUST_OVER, "K1", "cotton", List.of("b"))), list.warnings());
+    }
+
+    private static CalledThread called(String name) {
+        CalledThread it = Skeins.eating("K1", "cotton", 300);
+        return new CalledThread(it.code(), Optional.of(name), it.colour(), it.symbol(), it.skein(), it.strands(), it.stitches(), it.share(),
+                it.used(), it.over(), it.lot(), it.mixLots());
+    }
+
+    @Test
+    void a_thread_is_shown_as_it_is_first_called_by_a_name() {
+        BuyList list = list(List.of(wanting("a", 300, Goal.NONE), Skeins.piece("b", called("Tar")), Skeins.piece("c", called("Pitch"))));
+        assertEquals(Optional.of("Tar"), list.lines().get(0).thread().name());
+        CalledThread plain = Skeins.eating("K1", "cotton", 400);
+        assertEquals(plain, list(List.of(Skeins.piece("a", plain), wanting("b", 300, Goal.NONE))).lines().get(0).thread());
+    }
+
+    /** By hand: 0.4 and 0.7 likely are 1.1, a tenth less and a tenth more either way; each alone is one skein, both are two. */
+    @Test
+    void a_line_adds_up_what_its_pieces_need() {
+        BuyLine line = list(List.of(wanting("a", 400, Goal.NONE), wanting("b", 700, Goal.NONE))).lines().get(0);
+        assertEquals(0.99, line.needSkeins().low(), EXACT);
+        assertEquals(1.1, line.needSkeins().likely(), EXACT);
+        assertEquals(1.21, line.needSkeins().high(), EXACT);
+        assertEquals(List.of(1L, 1L), line.shares().stream().map(StashShare::wholeSkeinsToBuy).toList());
+        assertEquals(2, line.buy());
     }
 
     /** A stash entry without a put-up is cotton; a piece that takes the code as cotton too shows that it was meant so. */

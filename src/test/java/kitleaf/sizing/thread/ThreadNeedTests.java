@@ -298,6 +298,12 @@ class ThreadNeedTests {
         assertEquals(26, Needle.size(18, 2));
     }
 
+    @Test
+    void no_needle_is_given_for_no_stitches_or_no_thread() {
+        assertThrows(IllegalArgumentException.class, () -> Needle.size(0, 1));
+        assertThrows(IllegalArgumentException.class, () -> Needle.size(14, 0));
+    }
+
     /** The table, common practice, no source: each count is the last of its size, and a hundredth more is one size finer. */
     @ParameterizedTest
     @CsvSource({"6.5, 18", "8.5, 20", "11.5, 22", "14.5, 24", "20, 26"})

@@ -102,6 +102,12 @@ class EffortTests {
     }
 
     @Test
+    void threads_without_a_stitch_yet_take_nothing() {
+        Effort effort = effort(Years.threaded("p", List.of(thread(StitchCount.of(StitchKind.CROSS, 0))), List.of()));
+        assertEquals(new Effort(1, 0, false), effort);
+    }
+
+    @Test
     void a_finished_piece_takes_nothing_more() {
         assertEquals(0, effort(Years.piece("p", 500, Goal.NONE, Years.finished("2027-02-01"))).crossesLeft());
     }

@@ -52,6 +52,22 @@ class ScheduleTests {
                 order(reckon(1, "2027-01-01", List.of(), days("b", 10, "2027-02-01"), days("u", 15, ""))));
     }
 
+    /** As above: 14 days are just what is free. */
+    @Test
+    void what_fits_to_the_last_hour_goes_before() {
+        assertEquals(List.of("u FITS_BEFORE 2027-01-14", "b DUE 2027-01-24"),
+                order(reckon(1, "2027-01-01", List.of(), days("b", 10, "2027-02-01"), days("u", 14, ""))));
+    }
+
+    /** Wanted today: 24 hours are day and night, 168 a week, so 161 more; 25 are too many. */
+    @Test
+    void no_week_has_more_hours_than_it_has() {
+        YearReckoning year = reckon(1, "2027-01-01", List.of(), days("a", 24, "2027-01-01"));
+        assertEquals(161, year.chosen().get(0).rescue().orElseThrow().moreHoursPerWeek().orElseThrow(), 1e-9);
+        YearReckoning more = reckon(1, "2027-01-01", List.of(), days("a", 25, "2027-01-01"));
+        assertTrue(more.chosen().get(0).rescue().orElseThrow().moreHoursPerWeek().isEmpty());
+    }
+
     @Test
     void undated_pieces_alone_go_shortest_first_and_by_id_where_equal() {
         assertEquals(List.of("c SHORTEST 2027-01-03", "a SHORTEST 2027-01-08", "b SHORTEST 2027-01-13"),
@@ -74,6 +90,20 @@ class ScheduleTests {
         assertEquals(Optional.of("3"), first.instead());
         assertEquals(1, year.chosen().get(4).rescue().orElseThrow().moreHoursPerWeek().orElseThrow(), 1e-9);
         assertEquals(List.of("1", "2"), year.warnings().stream().filter(it -> it.kind() == YearWarning.Kind.LATE).findFirst().orElseThrow().pieces());
+    }
+
+    /**
+     * 2 and 6 days by the 5th and 11th are in time, 10 more by the 12th are not: 18 days in 12. Without the 2 there are 16, still too many;
+     * without the 6 there are 12.
+     */
+    @Test
+    void what_is_offered_to_be_dropped_is_enough() {
+        YearReckoning year = reckon(1, "2027-01-01", List.of(), days("x", 2, "2027-01-05"), days("y", 6, "2027-01-11"),
+                days("z", 10, "2027-01-12"));
+        assertEquals(List.of("x DUE 2027-01-02", "y DUE 2027-01-08", "z LATE 2027-01-18"), order(year));
+        Rescue rescue = year.chosen().get(2).rescue().orElseThrow();
+        assertEquals(3.5, rescue.moreHoursPerWeek().orElseThrow(), 1e-9);
+        assertEquals(Optional.of("y"), rescue.instead());
     }
 
     @Test

@@ -74,6 +74,20 @@ class WeeklyPaceTests {
         assertEquals(2, pace.hoursPerWeek().figure().orElseThrow());
     }
 
+    private static List<Double> outliers(double... hours) {
+        String[] entries = IntStream.range(0, hours.length)
+                .mapToObj(i -> LocalDate.parse("2026-01-05").plusWeeks(i) + " " + hours[i] + " 10").toArray(String[]::new);
+        return pace(List.of(logged("a", entries))).outliers().stream().map(LoggedWeek::hours).toList();
+    }
+
+    /** Of 1 to 5 the fence above is at 8.5, as below; of 11 to 15 and a small one quartiles are 11.25 and 13.75, the fence below at 7.5. */
+    @Test
+    void a_week_on_the_fence_is_not_beyond_it() {
+        assertEquals(List.of(), outliers(1, 2, 3, 4, 5, 8.5));
+        assertEquals(List.of(), outliers(7.5, 11, 12, 13, 14, 15));
+        assertEquals(List.of(7.25), outliers(7.25, 11, 12, 13, 14, 15));
+    }
+
     /** Weeks of 1 2 3 4 5 and 12 hours: quartiles 2.25 and 4.75, fences -1.5 and 8.5. */
     @Test
     void a_week_beyond_the_fence_is_listed_and_stays_in() {

@@ -67,6 +67,16 @@ class YearReckoningTests {
         assertEquals(10, year.hoursNeeded().orElseThrow(), 1e-9);
     }
 
+    /** Finished in the year: by day. Finished in another: passed over, with nothing left to do. */
+    @Test
+    void finished_pieces_stand_by_the_day_they_were_finished_on() {
+        YearReckoning year = reckon(Years.goals(2027), "2027-06-01", Years.piece("a", 100, Goal.NONE, Years.finished("2027-05-03")),
+                Years.piece("b", 100, Goal.NONE, Years.finished("2027-02-03")),
+                Years.piece("then", 100, Goal.NONE, Years.finished("2026-02-03")));
+        assertEquals(List.of("b", "a"), year.finished().stream().map(it -> it.piece().id()).toList());
+        assertEquals(OptionalDouble.of(0), year.notChosen().get(0).hoursLeft());
+    }
+
     @Test
     void named_pieces_are_planned_and_judged() {
         YearReckoning year = reckon(Years.goals(2027, "b", "a", "gone"), "2027-01-01", days("a", 300), days("b", 100), days("c", 1),
@@ -92,6 +102,16 @@ class YearReckoningTests {
         assertEquals(1, warning(year, YearWarning.Kind.MORE_MUSTS_THAN_CHOSEN).orElseThrow().figure().orElseThrow());
     }
 
+    /** As many must-haves as there are to choose are none too many. */
+    @Test
+    void must_haves_may_be_all_there_is_to_choose() {
+        Goal must = new Goal(true, Optional.empty(), 1);
+        YearReckoning year = reckon(Years.goals(2027, OptionalInt.of(2), 0.7), "2027-01-01", Years.piece("a", 20, must),
+                Years.piece("b", 20, must));
+        assertEquals(List.of("a", "b"), chosen(year));
+        assertTrue(warning(year, YearWarning.Kind.MORE_MUSTS_THAN_CHOSEN).isEmpty());
+    }
+
     @Test
     void a_date_after_the_year_counts_as_its_end() {
         YearReckoning year = reckon(Years.goals(2027), "2027-01-01", Years.piece("a", 100, Years.due("2028-05-01")));
@@ -109,6 +129,14 @@ class YearReckoningTests {
                 year.warnings().stream().map(YearWarning::kind).toList());
         Basket hours = Years.basket(new Pace(OptionalDouble.empty(), OptionalDouble.of(7)), List.of(), Years.goals(2027), List.of(days("a", 3)));
         assertEquals(365, Years.reckon(hours, "2027-01-01").hoursAvailable().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void without_a_pace_names_are_looked_at_all_the_same() {
+        List<Piece> pieces = List.of(days("a", 3), days("b", 3));
+        YearReckoning year = Years.reckon(Years.basket(Pace.UNSAID, List.of(), Years.goals(2027, "b", "gone"), pieces), "2027-01-01");
+        assertEquals(List.of("b HOURS_UNKNOWN", "a NOT_NAMED"), passed(year));
+        assertEquals(List.of("gone"), warning(year, YearWarning.Kind.NAMED_MISSING).orElseThrow().pieces());
     }
 
     /** ISO 8601: 2026 has 53 weeks; 2027 begins in the last of them, and its own 52 follow. */
