@@ -9,8 +9,6 @@ import kitleaf.sizing.Reckoning;
 /** Looks a basket over: what is wrong in it, and what its sheets will warn of. */
 final class CheckCommand extends Task {
 
-    private static final PlanTime PLAN_TIME = new PlanTime(Double.parseDouble(PlanTime.USUAL));
-
     private final BasketSource source = new BasketSource(this);
 
     CheckCommand(Kitleaf kitleaf) {
@@ -24,7 +22,7 @@ final class CheckCommand extends Task {
         PrintWriter out = line().getOut();
         out.println(pieces == 1 ? voice().say("basket.sound.one", basket.title())
                 : voice().say("basket.sound.many", basket.title(), pieces));
-        Reckoning reckoning = Reckoning.of(basket, PLAN_TIME.steps());
+        Reckoning reckoning = Reckoning.of(basket);
         List<String> notices = PlainNotices.of(reckoning, reckoning.year(ReckonCommand.usualDay(basket)), voice().language());
         if (!notices.isEmpty()) {
             out.println();

@@ -21,12 +21,15 @@ import kitleaf.sizing.plan.Remnant;
 /** Writes which pieces are cut from which cloth. Places are from a cloth's top left corner; pieces are named by their IDs. */
 final class ClothPlanJson {
 
+    /** No option ends a search any more, and no key of this version is taken away. */
+    private static final boolean NEVER_CUT_SHORT = false;
+
     private ClothPlanJson() { }
 
     static void write(ClothPlan plan, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("cloth-plan");
         json.writeBooleanField("optimal", plan.optimal());
-        json.writeBooleanField("cut-short", plan.cutShort());
+        json.writeBooleanField("cut-short", NEVER_CUT_SHORT);
         json.writeArrayFieldStart("cloths");
         for (PlannedCloth cloth : plan.cloths()) {
             write(cloth, json);
@@ -112,16 +115,25 @@ final class ClothPlanJson {
 
     private static void write(Proof proof, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("proof");
-        json.writeBooleanField("cut-short", proof.cutShort());
+        json.writeBooleanField("cut-short", NEVER_CUT_SHORT);
         json.writeNumberField("cost", proof.cost());
-        json.writeNumberField("least-cost", proof.leastCost());
-        json.writeNumberField("cost-gap", proof.costGap());
+        bound("least-cost", proof, proof.cost(), json);
+        bound("cost-gap", proof, 0, json);
         json.writeNumberField("cloths", proof.cloths());
-        json.writeNumberField("fewest-cloths", proof.fewestCloths());
+        bound("fewest-cloths", proof, proof.cloths(), json);
         json.writeNumberField("remnant-mm2", proof.remnantMm2());
-        json.writeNumberField("largest-remnant-mm2", proof.largestRemnantMm2());
-        json.writeNumberField("remnant-gap", proof.remnantGap());
+        bound("largest-remnant-mm2", proof, proof.remnantMm2(), json);
+        bound("remnant-gap", proof, 0, json);
         json.writeEndObject();
+    }
+
+    /** What no plan passes: of the best plan its own figure, of any other nobody knows. */
+    private static void bound(String name, Proof proof, double best, JsonGenerator json) throws IOException {
+        if (proof.optimal()) {
+            json.writeNumberField(name, best);
+        } else {
+            json.writeNullField(name);
+        }
     }
 
     private static void write(PlannedCut cut, JsonGenerator json) throws IOException {

@@ -13,7 +13,6 @@ import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.template.TemplateFault;
 import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
-import kitleaf.words.Said;
 
 /** The whole way of the data: read, reckon, lay out, press. */
 final class Pipeline {
@@ -31,7 +30,7 @@ final class Pipeline {
         Basket basket = job.source().read();
         job.clock().mark("read");
         job.progress().step("progress.reckoning");
-        Reckoning reckoning = Reckoning.of(basket, job.planTime().steps());
+        Reckoning reckoning = Reckoning.of(basket);
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         List<SheetKind> kinds = job.kinds(basket);
@@ -44,7 +43,7 @@ final class Pipeline {
                 SheetsAhead.Begun begun = sheets.next();
                 job.clock().mark("lay out");
                 if (begun.sheet().pages() > 0) {
-                    printed.addAll(press(begun, basket, ahead.templates(), out, PlanNotes.of(kind, kinds, reckoning)));
+                    printed.addAll(press(begun, basket, ahead.templates(), out));
                 }
                 out.clear(SheetPictures.of(kind));
                 job.clock().mark("press");
@@ -64,13 +63,12 @@ final class Pipeline {
         return printed;
     }
 
-    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out,
-            List<Said> notes) throws IOException, Failure {
+    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out) throws IOException, Failure {
         Sheet sheet = begun.sheet();
         List<Printed> printed = new ArrayList<>();
         Draft draft = out.draft(fileName(sheet.kind()));
         try (Reader markup = begun.markup(); draft) {
-            printed.add(new Printed(draft.target(), Press.press(markup, draft.stream(), job.pressSettings(basket, sheet)), notes));
+            printed.add(new Printed(draft.target(), Press.press(markup, draft.stream(), job.pressSettings(basket, sheet))));
         } catch (MarkupException e) {
             String place = templates.locate(sheet, e.characterOffset()).orElse(sheet.kind().id());
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> place + ": " + voice.sayForPress(e.said()));

@@ -24,7 +24,6 @@ class PrintCommand extends Task {
     private final OptionSpec large = add(flag("--large"));
     private final OptionSpec skip = add(PlacesOption.number("--skip").defaultValue("0"));
     private final OptionSpec asOf = add(DayOption.asOf());
-    private final OptionSpec planTime = add(SecondsOption.planSeconds());
     private final OptionSpec templates = add(OptionSpec.builder("--templates").paramLabel("DIR").type(Path.class));
     private final OptionSpec pictures = add(flag("--png"));
     private final OptionSpec open = add(flag("--open"));
@@ -67,9 +66,8 @@ class PrintCommand extends Task {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large),
-                    given(pictures), skip.getValue(),
-                    Optional.ofNullable(asOf.getValue()), planTime.<PlanTime>getValue(), hers, progress, reckoned, limits, clock)).run();
+            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large), given(pictures), skip.getValue(),
+                    Optional.ofNullable(asOf.getValue()), hers, progress, reckoned, limits, clock)).run();
         } finally {
             progress.clear();
         }

@@ -32,16 +32,14 @@ import kitleaf.sizing.Reckoning;
  * @param pictures whether each page becomes a picture as well
  * @param skip label places of the first sheet that are used already
  * @param asOf the day the year is looked at from
- * @param planTime how long a cloth plan may be searched for
  * @param templates her own templates folder
  * @param progress told of each step and each page of a sheet
  * @param reckoned told of the figures the sheets show
  * @param limits how much is printed without asking
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip,
-        Optional<LocalDate> asOf, PlanTime planTime, Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned,
-                Limits limits, Clock clock) {
+record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf,
+                Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned, Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
     List<SheetKind> kinds(Basket basket) {

@@ -3,10 +3,8 @@ package kitleaf.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kitleaf.press.PressReport;
 import kitleaf.sheet.page.SheetKind;
-import kitleaf.words.Said;
 import kitleaf.words.Shown;
 
 /**
@@ -15,21 +13,15 @@ import kitleaf.words.Shown;
  * @param file where it lies, or the first of them
  * @param report how the pressing of a sheet went; empty for a table and for pictures
  * @param last the last of several
- * @param notes warnings of what is on it
  */
-record Printed(Path file, Optional<PressReport> report, Optional<Path> last, List<Said> notes) {
+record Printed(Path file, Optional<PressReport> report, Optional<Path> last) {
 
-    /** Copies the list. */
-    Printed {
-        notes = List.copyOf(notes);
-    }
-
-    Printed(Path file, PressReport report, List<Said> notes) {
-        this(file, Optional.of(report), Optional.empty(), notes);
+    Printed(Path file, PressReport report) {
+        this(file, Optional.of(report), Optional.empty());
     }
 
     Printed(Path file) {
-        this(file, Optional.empty(), Optional.empty(), List.of());
+        this(file, Optional.empty(), Optional.empty());
     }
 
     /** Where it lies and how much it is. */
@@ -45,9 +37,8 @@ record Printed(Path file, Optional<PressReport> report, Optional<Path> last, Lis
         return file.endsWith(kind.id() + ".pdf");
     }
 
-    /** What to warn of: what is on it, and how it was pressed, one warning a cause. */
+    /** What to warn of: how it was pressed, one warning a cause. */
     List<String> warnings(Voice voice) {
-        return Stream.concat(notes.stream().map(voice::say), report.stream().flatMap(it -> it.warningsByCause().stream())
-                .map(voice::sayForPress)).toList();
+        return report.stream().flatMap(it -> it.warningsByCause().stream()).map(voice::sayForPress).toList();
     }
 }

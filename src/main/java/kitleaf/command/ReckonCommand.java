@@ -16,7 +16,6 @@ final class ReckonCommand extends Task {
     private final BasketSource source = new BasketSource(this);
     private final OptionSpec json = add(flag("--json"));
     private final OptionSpec asOf = add(DayOption.asOf());
-    private final OptionSpec planTime = add(SecondsOption.planSeconds());
 
     ReckonCommand(Kitleaf kitleaf) {
         super(kitleaf, "reckon");
@@ -31,7 +30,7 @@ final class ReckonCommand extends Task {
             progress.step("progress.reading", source.basket().toString());
             Basket basket = source.read();
             progress.step("progress.reckoning");
-            reckoning = Reckoning.of(basket, planTime.<PlanTime>getValue().steps());
+            reckoning = Reckoning.of(basket);
             year = reckoning.year(Optional.<LocalDate>ofNullable(asOf.getValue()).orElseGet(() -> usualDay(basket)));
         } finally {
             progress.clear();

@@ -27,8 +27,7 @@ final class SheetPictures {
             drawn.add(out.path(name));
             return out.draft(name).stream();
         }, onPage);
-        return new Printed(drawn.get(0), Optional.empty(), drawn.size() == 1 ? Optional.empty() : Optional.of(drawn.get(drawn.size() - 1)),
-                List.of());
+        return new Printed(drawn.get(0), Optional.empty(), drawn.size() == 1 ? Optional.empty() : Optional.of(drawn.get(drawn.size() - 1)));
     }
 
     private static String name(SheetKind kind, int page, int pages) {

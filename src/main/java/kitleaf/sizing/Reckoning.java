@@ -29,29 +29,18 @@ public final class Reckoning {
     private List<PieceReckoning> pieces;
     /** Kept once reckoned, like the pieces. */
     private ThreadReckoning threads;
-    private final long planSteps;
     /** Kept once reckoned, like the threads: no other sum takes as long. */
     private ClothPlan clothPlan;
 
-    private Reckoning(Basket basket, double cutStepMm, long planSteps) {
+    private Reckoning(Basket basket, double cutStepMm) {
         this.basket = Objects.requireNonNull(basket);
         this.cutStepMm = cutStepMm;
-        this.planSteps = planSteps;
     }
 
-    /** Reckons a whole basket, however long its cloth plan takes. */
+    /** Reckons a whole basket. */
     public static Reckoning of(Basket basket) {
-        return of(basket, Long.MAX_VALUE);
-    }
-
-    /**
-     * Reckons a whole basket.
-     *
-     * @param planSteps how many steps a cloth plan may be searched for, once it is asked for; about a million are done in a second
-     */
-    public static Reckoning of(Basket basket, long planSteps) {
         double stepMm = basket.cutStepMm().orElse(basket.units() == Units.IN ? STEP_IN_MM : STEP_CM_MM);
-        return new Reckoning(basket, stepMm, planSteps);
+        return new Reckoning(basket, stepMm);
     }
 
     /** What she wrote. */
@@ -85,7 +74,7 @@ public final class Reckoning {
     /** Which pieces are cut from which cloth, and what to buy. */
     public synchronized ClothPlan clothPlan() {
         if (clothPlan == null) {
-            clothPlan = ClothPlanning.of(basket, pieces(), cutStepMm, planSteps);
+            clothPlan = ClothPlanning.of(basket, pieces(), cutStepMm);
         }
         return clothPlan;
     }

@@ -55,7 +55,7 @@ class AnyBasketPrintTests {
         for (boolean large : drawn.large() ? new boolean[] {false, true} : new boolean[] {false}) {
             String where = "seed " + drawn.seed() + (large ? ", large: " : ": ");
             Path out = folder.resolve("out-" + drawn.seed() + large);
-            Ran ran = Ran.kitleaf("print", basket, "--out", out, "--plan-seconds", 0, large ? "--large" : "--most-pages=20000");
+            Ran ran = Ran.kitleaf("print", basket, "--out", out, large ? "--large" : "--most-pages=20000");
             if (ran.code() != 0) {
                 faults.add(where + "exit " + ran.code() + ", " + ran.err());
                 continue;

@@ -123,7 +123,7 @@ class EveryPaperTests {
                 + "threads: [{code: K12, name: Kelp, stitches: {cross: 900}}]\n---\n"
                 + "piece: Groyne\nstitches: 70 x 60\ncloth: {kind: linen, count: 36, over: 2}\nmargin: 2 in\ncoverage: 2000\n");
         Ran ran = Ran.kitleaf("print", basket, "--only", only == null || large ? "cut-sheets,bobbin-labels,kit-lists,buy-list,bag-tags,goal-grid" : only, "--paper", paper,
-                "--language", language, "--as-of", "2027-01-01", "--out", out, large ? "--large" : "--plan-seconds=1");
+                "--language", language, "--as-of", "2027-01-01", "--out", out, large ? "--large" : "--most-pages=20000");
         assertEquals("", ran.err(), "nothing is cut short");
         for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {
             int number = 0;

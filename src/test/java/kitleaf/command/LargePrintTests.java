@@ -134,7 +134,7 @@ class LargePrintTests {
         for (int i = 0; i < 40; i++) {
             Files.writeString(basket.resolve("pieces/buoy-" + i + ".yaml"), "piece: Buoy " + i + "\nstitches: 8 x 60\ncloth: {name: Sea-mist, kind: linen, count: 28, over: 2}\nmargin: 1 in\n");
         }
-        Ran ran = Ran.kitleaf("print", basket, "--out", folder.resolve("out"), "--only", "cloth-plan", "--large", "--paper", "A5", "--plan-seconds", "2");
+        Ran ran = Ran.kitleaf("print", basket, "--out", folder.resolve("out"), "--only", "cloth-plan", "--large", "--paper", "A5");
         assertEquals(0, ran.code(), ran.err());
         byte[] pdf = Files.readAllBytes(folder.resolve("out/cloth-plan.pdf"));
         StringBuilder all = new StringBuilder();

@@ -40,7 +40,7 @@ public final class PlainPlan {
 
     private List<String> lines(ClothPlan plan) {
         List<String> lines = new ArrayList<>();
-        lines.add(words.say(plan.cutShort() ? "plan.cut-short" : "plan"));
+        lines.add(words.say("plan"));
         for (PlannedCloth cloth : plan.cloths()) {
             cloth(cloth, plan, lines);
         }
@@ -102,12 +102,7 @@ public final class PlainPlan {
     }
 
     private String proof(Proof proof) {
-        if (proof.optimal()) {
-            return words.say("proof.best");
-        }
-        int many = proof.cloths() - proof.fewestCloths();
-        return words.say(many == 1 ? "proof.one" : "proof.many", figures.fixed(proof.costGap() * 100, 1), many,
-                figures.fixed(proof.remnantGap() * 100, 1));
+        return words.say(proof.optimal() ? "proof.best" : "proof.none");
     }
 
     private String row(String name, String first, String second) {

@@ -263,7 +263,7 @@ public final class ClothPlanLayout {
                 rows.item(false, PlanWords.letter(i), words.say(left.usable() ? "plan.keep" : "plan.scrap"), phrases.leftSize(left), "");
             }
         }
-        phrases.proof(cloth.proof()).forEach(rows::note);
+        rows.note(phrases.proof(cloth.proof()));
         return rows.rows();
     }
 

@@ -179,29 +179,8 @@ final class PlanWords {
     }
 
     /** What is proved of the plan a cloth is part of. */
-    List<String> proof(Proof proof) {
-        if (proof.optimal()) {
-            return List.of(words.say("plan.proved"));
-        }
-        List<String> sentences = new ArrayList<>(List.of(words.say("plan.not-proved")));
-        if (proof.costGap() > 0) {
-            sentences.add(words.say("plan.gap-cost", percent(proof.costGap())));
-        }
-        if (proof.cloths() > proof.fewestCloths()) {
-            sentences.add(words.say("plan.gap-cloths", proof.cloths(), proof.fewestCloths()));
-        }
-        if (proof.remnantGap() > 0) {
-            sentences.add(words.say("plan.gap-remnant", percent(proof.remnantGap())));
-        }
-        if (proof.cutShort()) {
-            sentences.add(words.say("plan.cut-short"));
-        }
-        return sentences;
-    }
-
-    /** A part as whole percents, rounded up: "at most" must stay true. */
-    private String percent(double part) {
-        return figures.percent(Integer.toString((int) Math.ceil(part * 100 - 1e-9)));
+    String proof(Proof proof) {
+        return words.say(proof.optimal() ? "plan.proved" : "plan.not-proved");
     }
 
     /** A purchase, such as "2 × fat quarter". */

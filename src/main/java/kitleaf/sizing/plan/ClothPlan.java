@@ -41,11 +41,6 @@ public record ClothPlan(List<PlannedCloth> cloths, List<Purchase> buy, List<Piec
         return cloths.stream().allMatch(cloth -> cloth.proof().optimal());
     }
 
-    /** Whether the steps ran out before any part of it was searched through, so that more of them may find a better one. */
-    public boolean cutShort() {
-        return cloths.stream().anyMatch(cloth -> cloth.proof().cutShort());
-    }
-
     /** What all purchases that have a price cost together; empty when none has one. */
     public Optional<Price> cost() {
         return buy.stream().flatMap(purchase -> purchase.cost().stream()).reduce(Price::and);

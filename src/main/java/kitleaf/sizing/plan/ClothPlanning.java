@@ -1,6 +1,7 @@
 package kitleaf.sizing.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,10 +14,20 @@ import kitleaf.basket.Basket;
 import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.ClothSupply;
 import kitleaf.sizing.PieceReckoning;
-import kitleaf.sizing.cutting.Patience;
 
-/** Plans which pieces are cut from which cloth. */
+/**
+ * Plans which pieces are cut from which cloth: exactly where that can be done in reasonable time, otherwise as well as is quickly found.
+ */
 public final class ClothPlanning {
+
+    /** The most pairs of a selection and a part of it gone through: twelve pieces, no two alike, have half a million. */
+    private static final double EXACT_PAIRS = 6e5;
+
+    /** How many steps all exact plans may take together, some nanoseconds each: some seconds. */
+    private static final long EXACT_STEPS = 400_000_000;
+
+    /** How many all quick ones may, one for each piece that is looked at: some seconds, too. */
+    private static final long QUICK_STEPS = 100_000_000;
 
     private final ClothSupply supply;
     /** Cloths on hand that are cut, by their place in the basket. */
@@ -38,23 +49,35 @@ public final class ClothPlanning {
      *
      * @param pieces the basket's pieces, reckoned
      * @param stepMm what cut sizes are rounded up to, in millimetres, above 0
-     * @param steps how many steps to search for, 0 or more, about a million for each second of an ordinary computer
      */
-    public static ClothPlan of(Basket basket, List<PieceReckoning> pieces, double stepMm, long steps) {
+    public static ClothPlan of(Basket basket, List<PieceReckoning> pieces, double stepMm) {
         List<Wanted> wanted = pieces.stream().filter(piece -> !piece.cutAlready()).map(piece -> Wanted.of(piece, stepMm)).toList();
         List<Group> groups = Grouping.of(basket.clothSupply(), wanted);
         ClothPlanning planning = new ClothPlanning(basket.clothSupply());
-        List<GroupPlan> plans = Search.of(groups, new Patience(steps));
+        List<Draft> plans = plans(groups);
         for (int group = 0; group < groups.size(); group++) {
             planning.take(group, plans.get(group));
         }
         return planning.plan(pieces, wanted);
     }
 
-    private void take(int group, GroupPlan plan) {
+    /** The plan of each group, in their order. The easy ones are planned first, so that a hard one takes no steps from them. */
+    private static List<Draft> plans(List<Group> groups) {
+        Patience exact = new Patience(EXACT_STEPS);
+        Patience quick = new Patience(QUICK_STEPS);
+        Draft[] plans = new Draft[groups.size()];
+        IntStream.range(0, plans.length).boxed()
+                .sorted(Comparator.comparingDouble(group -> Counts.pairs(groups.get(group).numbers())))
+                .forEach(group -> plans[group] = Optional.of(groups.get(group)).filter(few -> Counts.pairs(few.numbers()) <= EXACT_PAIRS)
+                        .flatMap(few -> ExactPlan.of(few, exact)).orElseGet(() -> QuickPlan.of(groups.get(group), quick)));
+        return List.of(plans);
+    }
+
+    private void take(int group, Draft plan) {
         PlanWriter writer = new PlanWriter(plan);
-        plan.onHand().forEach(filled -> onHand.put(filled.stock().place(), writer.cloth(filled)));
-        for (Filled filled : plan.bought()) {
+        plan.onHand().forEach(load -> onHand.put(load.filled().stock().place(), writer.cloth(load.filled())));
+        for (Draft.Load load : plan.bought()) {
+            Filled filled = load.filled();
             PlannedCloth cloth = writer.cloth(filled);
             bought.add(cloth);
             buy.merge(new Bought(filled.stock().place(), group, cloth.cloth().map(name -> name.strip().toLowerCase(Locale.ROOT))),

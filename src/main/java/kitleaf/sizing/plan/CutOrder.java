@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import kitleaf.sizing.cutting.Block;
 
 /**
  * Cuts a filled cloth in order: flaws out of the way first, then part after part, each cut from edge to edge of the part
@@ -23,6 +22,48 @@ final class CutOrder {
     private final List<Line> lines = new ArrayList<>();
     private final List<Placed> placed = new ArrayList<>();
     private final List<Remnant> remnants = new ArrayList<>();
+
+    /**
+     * A part of a cloth that hangs together while it is cut, laid with its warp down, without any kerf.
+     *
+     * @param xMm from the cloth's left edge
+     * @param yMm from its top edge
+     * @param widthMm above 0
+     * @param heightMm above 0
+     * @param cut the number of the last cut that set it free, 0 if none was needed
+     */
+    record Region(double xMm, double yMm, double widthMm, double heightMm, int cut) {
+
+        /** Whether it is no larger than this, but for rounding. */
+        boolean is(double width, double height) {
+            return widthMm - width <= Stock.SLACK_MM && heightMm - height <= Stock.SLACK_MM;
+        }
+
+        /** What lies to the left of a line, once it is cut. */
+        Region left(double atMm, int byCut) {
+            return new Region(xMm, yMm, atMm, heightMm, byCut);
+        }
+
+        /** What lies from a place on to the right. */
+        Region right(double fromMm, int byCut) {
+            return new Region(xMm + fromMm, yMm, widthMm - fromMm, heightMm, byCut);
+        }
+
+        /** What lies above a line. */
+        Region top(double atMm, int byCut) {
+            return new Region(xMm, yMm, widthMm, atMm, byCut);
+        }
+
+        /** What lies from a place on down. */
+        Region bottom(double fromMm, int byCut) {
+            return new Region(xMm, yMm + fromMm, widthMm, heightMm - fromMm, byCut);
+        }
+
+        /** Whether anything is left of it. */
+        boolean exists() {
+            return widthMm > Stock.SLACK_MM && heightMm > Stock.SLACK_MM;
+        }
+    }
 
     /**
      * A cut.
@@ -74,7 +115,7 @@ final class CutOrder {
     }
 
     private static boolean used(List<Filled.Part> parts) {
-        return parts.stream().anyMatch(part -> !part.chain().steps().isEmpty());
+        return parts.stream().anyMatch(part -> !part.steps().isEmpty());
     }
 
     /** Cuts the columns between flaws apart, where something is cut from them. The thread before a panel is drawn from the flaw. */
@@ -102,25 +143,25 @@ final class CutOrder {
         Region rest = column;
         for (Filled.Part part : parts) {
             Stock.Panel panel = part.panel();
-            if (part.chain().steps().isEmpty()) {
+            if (part.steps().isEmpty()) {
                 remnant(panel);
             } else {
                 Region from = rest.yMm() < panel.yMm()
                         ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - kerf.belowMm() - rest.yMm(), rest)) : rest;
                 if (from.is(from.widthMm(), panel.heightMm())) {
-                    chain(from, part.chain());
+                    blocks(from, part);
                 } else {
                     int cut = cut(EdgeCut.Run.ACROSS, panel.heightMm(), from);
-                    chain(from.top(panel.heightMm(), cut), part.chain());
+                    blocks(from.top(panel.heightMm(), cut), part);
                     rest = from.bottom(panel.heightMm() + kerf.belowMm(), cut);
                 }
             }
         }
     }
 
-    private void chain(Region panel, Chain chain) {
+    private void blocks(Region panel, Filled.Part part) {
         Region rest = panel;
-        for (Chain.Step step : chain.steps()) {
+        for (Filled.Step step : part.steps()) {
             rest = step.run() == EdgeCut.Run.DOWN ? beside(rest, step.block()) : below(rest, step.block());
         }
         remnant(rest);

@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
-/** A plan for a group in the making: cloths that are filled, and the pieces that are left. */
+/** A plan for a group, and how it is made: cloths that are filled one after the other, and the pieces that are left. */
 final class Draft {
 
     private final Group group;
+    private final boolean optimal;
     private final int[] left;
     private final List<Load> onHand = new ArrayList<>();
     private final List<Load> bought = new ArrayList<>();
@@ -33,76 +32,47 @@ final class Draft {
     /**
      * Nothing planned yet.
      *
-     * @param numbers how many of each kin there are to plan
+     * @param optimal whether it is proved that what it is to become is the best
      */
-    Draft(Group group, List<Integer> numbers) {
+    Draft(Group group, boolean optimal) {
         this.group = group;
-        this.left = numbers.stream().mapToInt(Integer::intValue).toArray();
+        this.optimal = optimal;
+        this.left = group.numbers().stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** The same with some of its cloths filled anew: what was cut from these very loads is cut as another plan says. */
-    Draft with(List<Load> undone, Draft anew) {
-        Draft draft = new Draft(group, numbers());
-        Stream.concat(others(onHand, undone), anew.onHand.stream())
-                .forEach(load -> draft.open(load.cloth(), load.filled(), load.numbers()));
-        Stream.concat(others(bought, undone), anew.bought.stream())
-                .forEach(load -> draft.buy(load.cloth(), load.filled(), load.numbers()));
-        return draft;
-    }
-
-    /** By identity: to compare two loads is to walk through all that is cut from them, too deep a walk for calls within calls. */
-    private static Stream<Load> others(List<Load> loads, List<Load> undone) {
-        return loads.stream().filter(load -> undone.stream().noneMatch(it -> it == load));
-    }
-
-    /** Whether it is cut from a cloth on hand of this plan. */
-    boolean onHand(Load load) {
-        return onHand.stream().anyMatch(it -> it == load);
-    }
-
-    /** How many of each kin there are, planned or left. */
-    private List<Integer> numbers() {
-        return IntStream.range(0, left.length)
-                .map(kin -> left[kin] + Stream.concat(onHand.stream(), bought.stream()).mapToInt(load -> load.numbers().get(kin)).sum()).boxed().toList();
-    }
-
-    /** The plan it has become. */
-    GroupPlan plan(Proof proof) {
-        return new GroupPlan(group, onHand.stream().sorted(Comparator.comparingInt(Load::cloth)).map(Load::filled).toList(),
-                bought.stream().map(Load::filled).toList(), proof);
+    Group group() {
+        return group;
     }
 
     int left(int kin) {
         return left[kin];
     }
 
-    /** How many pieces are left. */
-    int left() {
-        return Arrays.stream(left).sum();
-    }
-
     /** Fills a cloth on hand. */
-    void open(int cloth, Filled filled, List<Integer> numbers) {
-        take(numbers);
-        onHand.add(new Load(cloth, filled, numbers));
+    void open(Load load) {
+        take(load);
+        onHand.add(load);
+        onHand.sort(Comparator.comparingInt(Load::cloth));
     }
 
     /** Buys a shop cut and fills it. */
-    void buy(int cut, Filled filled, List<Integer> numbers) {
-        take(numbers);
-        bought.add(new Load(cut, filled, numbers));
+    void buy(Load load) {
+        take(load);
+        bought.add(load);
     }
 
-    private void take(List<Integer> numbers) {
+    private void take(Load load) {
         for (int kin = 0; kin < left.length; kin++) {
-            left[kin] -= numbers.get(kin);
+            left[kin] -= load.numbers().get(kin);
         }
     }
 
+    /** Which cloths on hand are opened, in the basket's order. */
     List<Load> onHand() {
         return onHand;
     }
 
+    /** The shop cuts. */
     List<Load> bought() {
         return bought;
     }
@@ -123,9 +93,19 @@ final class Draft {
         return outcome;
     }
 
+    /** What it comes to. */
+    Proof proof() {
+        Outcome outcome = outcome();
+        return new Proof(optimal, cost(), outcome.cloths(), outcome.largestMm2());
+    }
+
     boolean betterThan(Draft other) {
-        ShopTable.Bill bill = new ShopTable.Bill(left(), cost(), bought.size(), -1, 0);
-        ShopTable.Bill otherBill = new ShopTable.Bill(other.left(), other.cost(), other.bought.size(), -1, 0);
+        ShopTable.Bill bill = bill();
+        ShopTable.Bill otherBill = other.bill();
         return bill.lessThan(otherBill) || !otherBill.lessThan(bill) && outcome().betterThan(other.outcome());
+    }
+
+    private ShopTable.Bill bill() {
+        return new ShopTable.Bill(Arrays.stream(left).sum(), cost(), bought.size(), -1, 0);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import kitleaf.sizing.cutting.Patience;
 
 /**
  * The best plan for a group, found by going through every way to share its pieces out between the cloths on hand and the
@@ -17,14 +16,12 @@ import kitleaf.sizing.cutting.Patience;
 final class ExactPlan {
 
     private final Group group;
-    private final List<Integer> cloths;
     private final Counts counts;
     private final Patience patience;
 
-    private ExactPlan(Group group, List<Integer> numbers, List<Integer> cloths, Patience patience) {
+    private ExactPlan(Group group, Patience patience) {
         this.group = group;
-        this.cloths = cloths;
-        this.counts = Counts.of(numbers);
+        this.counts = Counts.of(group.numbers());
         this.patience = patience;
     }
 
@@ -32,20 +29,14 @@ final class ExactPlan {
     private record Shared(Outcome[] outcomes, int[] onLast) {
     }
 
-    /**
-     * Finds it.
-     *
-     * @param numbers how many of each kin are to be planned
-     * @param cloths which of the group's cloths on hand may be cut
-     * @return empty if patience ended first
-     */
-    static Optional<Draft> of(Group group, List<Integer> numbers, List<Integer> cloths, Patience patience) {
-        return new ExactPlan(group, numbers, cloths, patience).find();
+    /** Finds it; empty if patience ended first. */
+    static Optional<Draft> of(Group group, Patience patience) {
+        return new ExactPlan(group, patience).find();
     }
 
     /** The cloths on hand, then the shop cuts. */
     private List<Stock> stocks() {
-        return Stream.concat(cloths.stream().map(group.onHand()::get), group.shop().stream()).toList();
+        return Stream.concat(group.onHand().stream(), group.shop().stream()).toList();
     }
 
     private Optional<Draft> find() {
@@ -60,8 +51,7 @@ final class ExactPlan {
             }
         }
         List<StockTable> tables = new ArrayList<>();
-        for (int cloth : cloths) {
-            Stock stock = group.onHand().get(cloth);
+        for (Stock stock : group.onHand()) {
             Optional<StockTable> table = StockTable.of(stock, fronts.get(stock.turning()), group.kerf(), patience);
             if (table.isEmpty()) {
                 return Optional.empty();
@@ -90,7 +80,7 @@ final class ExactPlan {
             Outcome[] last = before;
             Outcome[] outcomes = new Outcome[counts.states()];
             int[] onLast = new int[counts.states()];
-            boolean[] allowed = allowed(cloths.get(cloth));
+            boolean[] allowed = allowed(cloth);
             for (int state = 0; state < counts.states(); state++) {
                 int whole = state;
                 boolean inTime = counts.parts(state, part -> {
@@ -131,7 +121,7 @@ final class ExactPlan {
                 best = state;
             }
         }
-        Draft draft = new Draft(group, counts.numbers(counts.all()));
+        Draft draft = new Draft(group, true);
         open(draft, tables, shared, best);
         return buy(draft, shop.buys(counts.all() - best)) ? Optional.of(draft) : Optional.empty();
     }
@@ -154,8 +144,8 @@ final class ExactPlan {
         for (int cloth = shared.size() - 1; cloth >= 0; cloth--) {
             int here = shared.get(cloth).onLast()[rest];
             if (here != 0) {
-                Filled filled = new Filled(group.onHand().get(cloths.get(cloth)), tables.get(cloth).parts(here));
-                draft.open(cloths.get(cloth), filled, counts.numbers(here));
+                Filled filled = new Filled(group.onHand().get(cloth), tables.get(cloth).parts(here));
+                draft.open(new Draft.Load(cloth, filled, counts.numbers(here)));
             }
             rest -= here;
         }
@@ -165,11 +155,11 @@ final class ExactPlan {
     private boolean buy(Draft draft, List<ShopTable.Buy> buys) {
         for (ShopTable.Buy buy : buys) {
             List<Integer> numbers = counts.numbers(buy.selection());
-            Optional<Filled> filled = Filling.of(group, group.shop().get(buy.cut()), numbers, patience);
+            Optional<Filled> filled = StockTable.filled(group, group.shop().get(buy.cut()), numbers, patience);
             if (filled.isEmpty()) {
                 return false;
             }
-            draft.buy(buy.cut(), filled.get(), numbers);
+            draft.buy(new Draft.Load(buy.cut(), filled.get(), numbers));
         }
         return true;
     }

@@ -3,9 +3,6 @@ package kitleaf.sizing.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.sizing.cutting.Block;
-import kitleaf.sizing.cutting.Patience;
-import kitleaf.sizing.cutting.Shape;
 
 /**
  * For every selection of pieces, the smallest boxes it can be cut from by cuts from edge to edge. A box of several

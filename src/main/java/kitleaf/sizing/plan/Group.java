@@ -2,9 +2,10 @@ package kitleaf.sizing.plan;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
-import kitleaf.sizing.cutting.Shape;
 
 /**
  * Pieces that compete for the same cloths: they are planned together, and apart from all others.
@@ -18,6 +19,23 @@ import kitleaf.sizing.cutting.Shape;
  */
 record Group(Cloth.Kind kind, Count count, Kerf kerf, List<Kin> kins, List<Stock> onHand, List<Stock> shop) {
 
+    /**
+     * Pieces that are alike to the knife: of one size, and to be cut from the same cloths.
+     *
+     * @param members the pieces, in the basket's order, 1 or more
+     * @param name the cloth's name they ask for, in small letters, if they ask for one
+     * @param onHand which of the group's cloths on hand they may be cut from
+     * @param shop which of the group's shop cuts they may be cut from
+     */
+    record Kin(List<Wanted> members, Optional<String> name, Set<Integer> onHand, Set<Integer> shop) {
+
+        Kin {
+            members = List.copyOf(members);
+            onHand = Set.copyOf(onHand);
+            shop = Set.copyOf(shop);
+        }
+    }
+
     Group {
         kins = List.copyOf(kins);
         onHand = List.copyOf(onHand);
@@ -26,12 +44,12 @@ record Group(Cloth.Kind kind, Count count, Kerf kerf, List<Kin> kins, List<Stock
 
     /** How many there are of each kin. */
     List<Integer> numbers() {
-        return kins.stream().map(Kin::number).toList();
+        return kins.stream().map(kin -> kin.members().size()).toList();
     }
 
     /** The ways each kin may lie. */
     List<List<Shape>> shapes(boolean turning) {
-        return kins.stream().map(kin -> kin.shapes(turning, kerf)).toList();
+        return kins.stream().map(kin -> kin.members().get(0).shapes(turning, kerf)).toList();
     }
 
     /** What a shop cut costs: its price, or its area in square millimetres where nothing has a price. */

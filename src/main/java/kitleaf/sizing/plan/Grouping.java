@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.ClothSupply;
-import kitleaf.sizing.cutting.Shape;
 
 /**
  * Parts the pieces into groups that share no cloth. A piece that names its cloth may be cut from cloth of that name only,
@@ -87,12 +86,15 @@ final class Grouping {
             kins.computeIfAbsent(likeness(piece, kerf, onHand, shop), alike -> new ArrayList<>()).add(piece);
         }
         return new Group(first.kind(), first.count(), kerf,
-                kins.entrySet().stream().map(kin -> new Kin(kin.getValue(), kin.getKey().name(), kin.getKey().onHand(), kin.getKey().shop())).toList(),
-                onHand, shop);
+                kins.entrySet().stream().map(kin -> kin.getKey().kin(kin.getValue())).toList(), onHand, shop);
     }
 
     /** What makes two pieces alike to the knife. */
     private record Likeness(List<Shape> shapes, Optional<String> name, Set<Integer> onHand, Set<Integer> shop) {
+
+        Group.Kin kin(List<Wanted> members) {
+            return new Group.Kin(members, name, onHand, shop);
+        }
     }
 
     private static Likeness likeness(Wanted piece, Kerf kerf, List<Stock> onHand, List<Stock> shop) {

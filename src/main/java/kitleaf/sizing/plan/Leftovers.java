@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.sizing.cutting.Patience;
 
 /**
  * For every selection of pieces, the largest rectangles that stay whole when it is cut from one rectangle of cloth.
@@ -84,22 +83,22 @@ final class Leftovers {
     }
 
     /** How to cut a selection that fits, so that the largest usable rectangle stays. */
-    Chain chain(int state, Kerf kerf) {
+    List<Filled.Step> steps(int state, Kerf kerf) {
         Rest best = null;
         for (Rest rest : rests.get(state)) {
             if (best == null || better(rest, best, kerf)) {
                 best = rest;
             }
         }
-        List<Chain.Step> steps = new ArrayList<>();
+        List<Filled.Step> steps = new ArrayList<>();
         for (Rest rest = best; rest.before() != null; rest = rest.before()) {
             double width = rest.before().widthMm() + Stock.SLACK_MM;
             double height = rest.before().heightMm() + Stock.SLACK_MM;
             double narrowest = rest.run() == EdgeCut.Run.DOWN ? fronts.of(rest.block()).leastWidth(height) : width;
-            steps.add(new Chain.Step(rest.run(), fronts.block(rest.block(), narrowest, height)));
+            steps.add(new Filled.Step(rest.run(), fronts.block(rest.block(), narrowest, height)));
         }
         Collections.reverse(steps);
-        return new Chain(steps);
+        return steps;
     }
 
     private static boolean better(Rest one, Rest other, Kerf kerf) {

@@ -13,11 +13,11 @@ import kitleaf.sizing.PieceReckoning;
 /** Writes out a group's plan: which piece lies where, on the cloths as she wrote them, and in which order to cut. */
 final class PlanWriter {
 
-    private final GroupPlan plan;
+    private final Draft plan;
     /** How many of each kin have been given a place. */
     private final Map<Integer, Integer> taken = new HashMap<>();
 
-    PlanWriter(GroupPlan plan) {
+    PlanWriter(Draft plan) {
         this.plan = plan;
     }
 
@@ -56,7 +56,7 @@ final class PlanWriter {
     }
 
     private static PlannedCut cut(int number, CutOrder.Placed placed, boolean over) {
-        Region at = placed.region();
+        CutOrder.Region at = placed.region();
         Wanted.Lie lie = placed.lie();
         // With its warp down, a cloth that was laid over lies on its side: so does a design that stood upright.
         boolean turned = lie.warp() == Cloth.WarpRun.ACROSS != over;
@@ -66,7 +66,7 @@ final class PlanWriter {
     }
 
     private static EdgeCut edgeCut(int number, CutOrder.Line line, boolean over, List<Integer> frees) {
-        Region part = line.part();
+        CutOrder.Region part = line.part();
         boolean down = line.run() == EdgeCut.Run.DOWN;
         double x1 = down ? part.xMm() + line.fromMm() : part.xMm();
         double y1 = down ? part.yMm() : part.yMm() + line.fromMm();

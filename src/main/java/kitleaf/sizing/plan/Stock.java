@@ -53,6 +53,10 @@ record Stock(int place, double widthMm, double heightMm, boolean turning, boolea
         return new Flaw(flaw.run() == Flaw.Run.DOWN ? Flaw.Run.ACROSS : Flaw.Run.DOWN, flaw.fromMm(), flaw.wideMm());
     }
 
+    double areaMm2() {
+        return widthMm * heightMm;
+    }
+
     /**
      * A part of the cloth between flaws. A piece lies on no flaw, and a flaw runs from edge to edge: so cutting along the
      * flaws first shuts out no plan.

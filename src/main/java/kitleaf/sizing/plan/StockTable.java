@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.sizing.cutting.Patience;
 
 /** For every selection of pieces, whether it can be cut from one cloth, and the largest usable rectangle it leaves there. */
 final class StockTable {
@@ -37,6 +36,21 @@ final class StockTable {
         }
         StockTable table = new StockTable(kerf, panels, leftovers);
         return table.join(fronts.counts(), patience) ? Optional.of(table) : Optional.empty();
+    }
+
+    /**
+     * Cuts given pieces from one cloth so that the largest usable rectangle stays.
+     *
+     * @param numbers how many of each of the group's kins
+     * @return empty if they do not fit, or patience ended first
+     */
+    static Optional<Filled> filled(Group group, Stock stock, List<Integer> numbers, Patience patience) {
+        Counts counts = Counts.of(numbers);
+        return Fronts.of(counts, group.shapes(stock.turning()), stock.widthMm() + group.kerf().besideMm() + Stock.SLACK_MM,
+                        stock.heightMm() + group.kerf().belowMm() + Stock.SLACK_MM, patience)
+                .flatMap(fronts -> of(stock, fronts, group.kerf(), patience))
+                .filter(table -> table.best(counts.all()) >= 0)
+                .map(table -> new Filled(stock, table.parts(counts.all())));
     }
 
     private boolean join(Counts counts, Patience patience) {
@@ -85,7 +99,8 @@ final class StockTable {
         int rest = state;
         for (int panel = panels.size() - 1; panel >= 0; panel--) {
             int here = onLast.get(panel)[rest];
-            parts.add(new Filled.Part(panels.get(panel), here == 0 ? Chain.NONE : leftovers.get(panel).chain(here, kerf)));
+            parts.add(here == 0 ? Filled.Part.untouched(panels.get(panel))
+                    : new Filled.Part(panels.get(panel), leftovers.get(panel).steps(here, kerf)));
             rest -= here;
         }
         Collections.reverse(parts);

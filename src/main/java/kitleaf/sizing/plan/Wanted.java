@@ -4,7 +4,6 @@ import java.util.List;
 import kitleaf.basket.Cloth;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.cloth.PieceSize;
-import kitleaf.sizing.cutting.Shape;
 
 /**
  * A piece that is to be cut, in both ways it may lie on cloth whose warp runs down.

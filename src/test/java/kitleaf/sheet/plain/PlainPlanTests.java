@@ -45,15 +45,14 @@ class PlainPlanTests {
                 "    cut 1    whole cloth              20 cm from its left, down",
                 "    left     29.6 x 30 cm             keep",
                 "    proof    no plan is better",
-                "  no cloth   p                        needs 19.5 x 19.5 cm"), PlainPlan.of(plan(new Proof(true, false, 0, 0, 1, 1, 0, 0)), Units.CM, Locale.ENGLISH));
+                "  no cloth   p                        needs 19.5 x 19.5 cm"), PlainPlan.of(plan(new Proof(true, 0, 1, 0)), Units.CM, Locale.ENGLISH));
     }
 
-    /** By hand: 10 less 9 is 10 % of 10; 100 less 75 is 25 % of 100. */
     @Test
-    void a_plan_cut_short_says_so_and_how_far_off_it_may_be() {
-        List<String> lines = PlainPlan.of(plan(new Proof(false, true, 10, 9, 2, 1, 75, 100)), Units.CM, Locale.ENGLISH);
-        assertEquals("cloth plan, cut short by --plan-seconds", lines.get(0));
-        assertEquals("    proof    not proved: at most 10.0 % too dear, 1 cloth too many, 25.0 % less left", lines.get(5));
+    void a_plan_that_is_not_proved_says_so() {
+        Proof none = new Proof(false, 10, 2, 75);
+        assertEquals("    proof    not proved to be the best", PlainPlan.of(plan(none), Units.CM, Locale.ENGLISH).get(5));
+        assertEquals("    Beweis    nicht als bester Plan bewiesen", PlainPlan.of(plan(none), Units.CM, Locale.GERMAN).get(5));
     }
 
     @Test

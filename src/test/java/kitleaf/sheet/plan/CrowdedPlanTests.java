@@ -63,7 +63,7 @@ class CrowdedPlanTests {
                 .mapToObj(i -> "piece: Piece " + i + "\nstitches: " + (40 + i % 17) + " x " + (40 + i % 19)
                         + "\ncloth: {name: Sea-mist, over: 2}\n")
                 .collect(Collectors.joining("---\n")));
-        return Reckoning.of(BasketReader.read(folder, Optional.empty()).basket().orElseThrow(), 0);
+        return Reckoning.of(BasketReader.read(folder, Optional.empty()).basket().orElseThrow());
     }
 
     private static List<ClothPlanPage> pages(Reckoning reckoning, TypeScale type, TextRuler ruler) {

@@ -24,7 +24,6 @@ import kitleaf.basket.Progress;
 import kitleaf.basket.Shrink;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.cloth.PieceSize;
-import kitleaf.sizing.cutting.CutVerifier;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

@@ -27,7 +27,7 @@ class CutStepTests {
 
     private static PlannedCloth cloth(List<PlannedCut> cuts, List<EdgeCut> edges, List<Remnant> remnants) {
         return new PlannedCloth("Sea-mist", Optional.empty(), false, Cloth.Kind.LINEN, new Count(28, 28), 500, 300, Cloth.WarpRun.DOWN, Optional.empty(),
-                List.of(), cuts, edges, remnants, new Proof(true, false, 0, 0, 1, 1, 0, 0));
+                List.of(), cuts, edges, remnants, new Proof(true, 0, 1, 0));
     }
 
     private static EdgeCut down(int number, double from, double x, double top, double bottom) {

@@ -1,4 +1,4 @@
-package kitleaf.sizing.cutting;
+package kitleaf.sizing.plan;
 
 /**
  * A way a piece may lie on a cloth, the kerf added to both sides.
@@ -6,17 +6,17 @@ package kitleaf.sizing.cutting;
  * @param widthMm above 0
  * @param heightMm above 0
  */
-public record Shape(double widthMm, double heightMm) {
+record Shape(double widthMm, double heightMm) {
 
     /** Refuses what is no rectangle. */
-    public Shape {
+    Shape {
         if (!(widthMm > 0 && heightMm > 0 && Double.isFinite(widthMm) && Double.isFinite(heightMm))) {
             throw new IllegalArgumentException("no such shape: " + widthMm + " x " + heightMm);
         }
     }
 
     /** Its area in square millimetres. */
-    public double areaMm2() {
+    double areaMm2() {
         return widthMm * heightMm;
     }
 }

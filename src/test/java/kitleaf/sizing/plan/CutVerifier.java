@@ -1,4 +1,4 @@
-package kitleaf.sizing.cutting;
+package kitleaf.sizing.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.ClothCut;
 import kitleaf.basket.ClothOnHand;
@@ -15,14 +17,18 @@ import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Cutting;
 import kitleaf.basket.Piece;
 import kitleaf.sizing.Reckoning;
-import kitleaf.sizing.cutting.Patience;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plans for more pieces than can be tried through. */
-class BoundedPlanTests {
+class QuickPlanTests {
+
+    /** More steps than most of these take. */
+    private static final long LONG = 20_000_000;
 
     private static final Cutting CUTTING = new Cutting(3, 50);
 
@@ -48,7 +54,7 @@ class BoundedPlanTests {
         return Grouping.of(basket.clothSupply(), wanted);
     }
 
-    @Property(tries = 25, seed = "20270109")
+    @Property(tries = 12, seed = "20270109")
     void many_pieces_can_be_cut_as_planned(@ForAll long seed, @ForAll @IntRange(min = 13, max = 40) int number, @ForAll @IntRange(max = 3) int cloths) {
         Random random = new Random(seed);
         List<Piece> pieces = pieces(random, number);
@@ -62,28 +68,31 @@ class BoundedPlanTests {
         assertEquals(pieces.stream().map(Piece::id).sorted().toList(), placed.stream().sorted().toList());
     }
 
+    /** The exact plan is found by other ideas: if this one were ever better, one of them would be wrong. */
     @Property(tries = 80, seed = "20270110")
-    void what_it_says_no_plan_can_pass_the_best_plan_does_not(@ForAll long seed, @ForAll @IntRange(min = 1, max = 7) int number,
-                                                               @ForAll @IntRange(max = 3) int cloths) {
+    void it_is_never_better_than_the_exact_plan_and_claims_no_proof(@ForAll long seed, @ForAll @IntRange(min = 1, max = 7) int number,
+                                                                    @ForAll @IntRange(max = 3) int cloths) {
         Random random = new Random(seed);
         List<Piece> pieces = pieces(random, number);
-        ClothSupply supply = supply(random, cloths, 0.5 + random.nextDouble() * 1.5, pieces);
-        for (Group group : groups(Cloths.basket(supply, pieces))) {
-            Draft best = ExactPlan.of(group, group.numbers(), IntStream.range(0, group.onHand().size()).boxed().toList(),
-                    new Patience(Long.MAX_VALUE)).orElseThrow();
-            Proof proof = BoundedPlan.of(group, new Patience(Long.MAX_VALUE)).proof();
-            assertTrue(proof.leastCost() <= best.cost() + 1e-6, () -> proof + " but " + best.cost());
-            assertTrue(proof.cost() >= best.cost() - 1e-6, () -> proof + " but " + best.cost());
-            // The other bounds are for plans that buy for no more than this one.
-            assertTrue(proof.fewestCloths() <= best.outcome().cloths() || best.cost() > proof.cost() + 1e-6, () -> proof + " but " + best.outcome());
-            assertTrue(proof.largestRemnantMm2() >= best.outcome().largestMm2() - 1 || best.outcome().cloths() != proof.cloths(),
-                    () -> proof + " but " + best.outcome());
-            if (proof.optimal()) {
-                assertEquals(best.cost(), proof.cost(), 1e-6);
-                assertEquals(best.outcome().cloths(), proof.cloths());
-                assertEquals(best.outcome().largestMm2(), proof.remnantMm2(), 1);
-            }
+        for (Group group : groups(Cloths.basket(supply(random, cloths, 0.5 + random.nextDouble() * 1.5, pieces), pieces))) {
+            Draft exact = ExactPlan.of(group, new Patience(Long.MAX_VALUE)).orElseThrow();
+            Draft quick = QuickPlan.of(group, new Patience(LONG));
+            assertFalse(quick.betterThan(exact), () -> quick.proof() + " but " + exact.proof());
+            assertTrue(exact.proof().optimal());
+            assertFalse(quick.proof().optimal());
         }
+    }
+
+    /** A quarter of the cloth wasted is what a child with scissors does (common practice, no source); the last cut may hold a piece alone. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5})
+    void little_of_what_is_bought_is_wasted(int seed) {
+        List<Piece> pieces = pieces(new Random(seed), 30);
+        Group group = groups(Cloths.basket(new ClothSupply(List.of(), shop(), true, CUTTING), pieces)).get(0);
+        DoubleSummaryStatistics boughtMm2 = QuickPlan.of(group, new Patience(LONG)).bought().stream()
+                .mapToDouble(load -> load.filled().stock().areaMm2()).summaryStatistics();
+        double piecesMm2 = pieces.stream().mapToDouble(piece -> piece.stitches().cells()).sum();
+        assertTrue(piecesMm2 >= 0.75 * (boughtMm2.getSum() - boughtMm2.getMin()), piecesMm2 + " of " + boughtMm2);
     }
 
     @Test
@@ -94,28 +103,22 @@ class BoundedPlanTests {
     }
 
     @Test
-    void plans_of_few_steps_are_the_same_at_every_run_and_of_more_steps_no_worse() {
-        List<Piece> pieces = pieces(new Random(8), 30);
-        Basket basket = Cloths.basket(supply(new Random(9), 2, 0.8, pieces), pieces);
-        double last = Double.POSITIVE_INFINITY;
-        for (long steps : new long[] {0, 300, 5_000, 100_000, 2_000_000}) {
-            ClothPlan plan = Reckoning.of(basket, steps).clothPlan();
-            assertEquals(plan.toString(), Reckoning.of(basket, steps).clothPlan().toString(), steps + " steps");
-            double cost = plan.cost().map(price -> price.amount().doubleValue()).orElse(0.0);
-            assertTrue(cost <= last, steps + " steps: " + cost + " after " + last);
-            last = cost;
+    void without_a_step_every_piece_has_cloth_all_the_same_and_more_steps_are_no_worse() {
+        List<Piece> pieces = pieces(new Random(6), 40);
+        Group group = groups(Cloths.basket(supply(new Random(7), 2, 0.8, pieces), pieces)).get(0);
+        Draft last = QuickPlan.of(group, new Patience(0));
+        assertEquals(40, Stream.concat(last.onHand().stream(), last.bought().stream()).mapToInt(Draft.Load::pieces).sum());
+        for (long steps : new long[] {1_000, 100_000, LONG}) {
+            Draft next = QuickPlan.of(group, new Patience(steps));
+            assertTrue(next.cost() <= last.cost(), steps + " steps: " + next.proof() + " after " + last.proof());
+            last = next;
         }
     }
 
     @Test
-    void when_steps_run_out_it_says_so_and_still_places_every_piece() {
+    void a_plan_for_many_pieces_is_not_said_to_be_proved() {
         List<Piece> pieces = pieces(new Random(6), 40);
-        ClothSupply supply = supply(new Random(7), 2, 0.8, pieces);
-        ClothPlan plan = Reckoning.of(Cloths.basket(supply, pieces), 0).clothPlan();
-        assertTrue(plan.cloths().stream().allMatch(cloth -> cloth.proof().cutShort()));
-        assertFalse(plan.optimal());
-        assertEquals(40, plan.cloths().stream().mapToInt(cloth -> cloth.cuts().size()).sum());
-        plan.cloths().forEach(new CuttingTable(4, 4)::cutsUp);
+        assertFalse(Cloths.plan(supply(new Random(7), 2, 0.8, pieces), pieces).optimal());
     }
 
     /** 24 pieces of 100 x 100 with a kerf of 4 on 620 x 412: six by four of them and every kerf, exactly. */

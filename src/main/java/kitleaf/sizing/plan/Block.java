@@ -1,4 +1,4 @@
-package kitleaf.sizing.cutting;
+package kitleaf.sizing.plan;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -8,7 +8,7 @@ import java.util.List;
  * A rectangle of cloth that comes apart into its pieces by cuts from edge to edge: one piece, or two blocks parted by
  * one cut. What is cut away is no part of it: pieces are reckoned with the kerf already added to both of their sides.
  */
-public sealed interface Block {
+sealed interface Block {
 
     /** Its width in millimetres. */
     double widthMm();
@@ -56,7 +56,7 @@ public sealed interface Block {
     record Beside(Block left, Block right, double widthMm, double heightMm) implements Block {
 
         /** Two blocks, measured. */
-        public Beside(Block left, Block right) {
+        Beside(Block left, Block right) {
             this(left, right, left.widthMm() + right.widthMm(), Math.max(left.heightMm(), right.heightMm()));
         }
     }
@@ -72,7 +72,7 @@ public sealed interface Block {
     record Below(Block top, Block bottom, double widthMm, double heightMm) implements Block {
 
         /** Two blocks, measured. */
-        public Below(Block top, Block bottom) {
+        Below(Block top, Block bottom) {
             this(top, bottom, Math.max(top.widthMm(), bottom.widthMm()), top.heightMm() + bottom.heightMm());
         }
     }

@@ -1,4 +1,4 @@
-package kitleaf.sizing.cutting;
+package kitleaf.sizing.plan;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -37,19 +37,31 @@ final class PublishedCuts {
         return rows("cutting2d-optima.csv").values().stream().map(it -> it.get(0)).toList();
     }
 
-    static CutCase instance(String name, boolean turns) {
+    /**
+     * An instance: the rectangle, and for each type the ways it may lie, how many of it there are and what each is worth.
+     */
+    record Instance(double widthMm, double heightMm, List<List<Shape>> shapes, List<Integer> most, List<Double> values) {
+    }
+
+    static Instance instance(String name, boolean turns) {
         List<String[]> rows = rows("cutting2d-items.csv").get(name);
-        return new CutCase(Double.parseDouble(rows.get(0)[1]), Double.parseDouble(rows.get(0)[2]), rows.stream().map(row ->
-                new CutType(CutCase.shapes(Double.parseDouble(row[4]), Double.parseDouble(row[5]), turns), Integer.parseInt(row[6]),
-                        Double.parseDouble(row[7]))).toList());
+        return new Instance(number(rows.get(0)[1]), number(rows.get(0)[2]),
+                rows.stream().map(row -> shapes(number(row[4]), number(row[5]), turns)).toList(),
+                rows.stream().map(row -> Integer.valueOf(row[6])).toList(), rows.stream().map(row -> number(row[7])).toList());
     }
 
     /** A sheet of 20 x 20 and the pieces that fill it, each worth its area. */
-    static CutCase filling(String name, boolean turns) {
-        return new CutCase(20, 20, rows("hopper-turton-c1.csv").get(name).stream().map(row -> {
-            double width = Double.parseDouble(row[2]);
-            double height = Double.parseDouble(row[3]);
-            return new CutType(CutCase.shapes(width, height, turns), 1, width * height);
-        }).toList());
+    static Instance filling(String name) {
+        List<String[]> rows = rows("hopper-turton-c1.csv").get(name);
+        return new Instance(20, 20, rows.stream().map(row -> shapes(number(row[2]), number(row[3]), false)).toList(),
+                rows.stream().map(row -> 1).toList(), rows.stream().map(row -> number(row[2]) * number(row[3])).toList());
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text);
+    }
+
+    private static List<Shape> shapes(double width, double height, boolean turns) {
+        return turns ? List.of(new Shape(width, height), new Shape(height, width)) : List.of(new Shape(width, height));
     }
 }

@@ -1,4 +1,4 @@
-package kitleaf.sizing.cutting;
+package kitleaf.sizing.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.sizing.cutting.CutVerifier.Placed;
+import kitleaf.sizing.plan.CutVerifier.Placed;
 import org.junit.jupiter.api.Test;
 
 class CutVerifierTests {
