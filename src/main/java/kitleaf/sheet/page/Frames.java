@@ -20,6 +20,10 @@ public final class Frames {
     /** Check bars, separator and signature. */
     public static final double FOOT_MM = 31;
 
+    /** The bars of a flowing page's foot, and what is blank below it. */
+    private static final double BARS_MM = 109;
+    private static final double BOTTOM_MM = 8;
+
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
     /** A page number as wide as one may become. */
@@ -83,6 +87,28 @@ public final class Frames {
         return new Sheet(kind, parts, model);
     }
 
+    /**
+     * How high the foot of a flowing page is, with the blank below it, as {@code flow.ftlx} has it.
+     *
+     * @param widthMm of the page
+     * @param note what is said beside the bars in place of how to read them
+     */
+    public double footMm(double widthMm, String note) {
+        TypeScale type = settings.type();
+        double lineMm = type.lineMm(type.fine());
+        double innerMm = widthMm - 2 * MARGIN_MM;
+        double besideMm = innerMm - BARS_MM - 5;
+        double barsMm = 2.4 + lineMm;
+        int beside = besideMm < 1 ? 3 : lines(note, besideMm);
+        double notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : lines(note, innerMm) * lineMm + 1.2 + barsMm;
+        double signedMm = innerMm - 5 - settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
+        return 3 + notedMm + 4.4 + Math.min(4, lines(PROGRAM + signature(), signedMm)) * lineMm + BOTTOM_MM;
+    }
+
+    private int lines(String text, double widthMm) {
+        return settings.ruler().lines(text, "text", 600, settings.type().fine(), widthMm);
+    }
+
     private String signature() {
         String date = date();
         return basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
@@ -108,6 +134,12 @@ public final class Frames {
     private String date() {
         return day.map(it -> words.say(dayPhrase, figures.day(it)))
                 .orElse("");
+    }
+
+    /** What a page says beside its bars if it has nothing else to say there, in few words. */
+    public String barsNote() {
+        String correction = correction();
+        return correction.isEmpty() ? words.say("bars.note-large") : correction;
     }
 
     private String correction() {
