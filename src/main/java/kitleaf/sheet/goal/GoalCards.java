@@ -57,7 +57,8 @@ final class GoalCards {
         double leastMm = Math.max(LEAST_WIDTH_MM, LEAST_WIDTH * TypeScale.mm(type.small()));
         for (int tried = 1; tried <= Math.min(mostColumns, most(area.widthMm(), leastMm)); tried++) {
             double widthMm = each(area.widthMm(), tried);
-            double needMm = entries.stream().mapToDouble(entry -> new Card(entry, widthMm, type.least() / type.small()).needMm()).max().orElse(1);
+            double least = type.least() / type.small();
+            double needMm = entries.stream().mapToDouble(entry -> new Card(entry, widthMm, least).needMm()).max().orElse(1);
             int fit = Math.min(mostRows, most(area.heightMm(), needMm));
             if (tried * fit > bestColumns * bestRows) {
                 bestColumns = tried;
@@ -87,7 +88,8 @@ final class GoalCards {
             if (i % (columns * rows) == 0) {
                 pages.add(new ArrayList<>());
             }
-            Box box = new Box(area.xMm() + i % columns * (widthMm + GAP_MM), area.yMm() + i % (columns * rows) / columns * (heightMm + GAP_MM), widthMm, heightMm);
+            double downMm = i % (columns * rows) / columns * (heightMm + GAP_MM);
+            Box box = new Box(area.xMm() + i % columns * (widthMm + GAP_MM), area.yMm() + downMm, widthMm, heightMm);
             pages.get(pages.size() - 1).add(cards.get(i).in(box, scale));
         }
         return pages;
@@ -114,8 +116,10 @@ final class GoalCards {
             double leftMm = innerMm - outlineMm() - BESIDE_MM;
             boolean one = ruler.lines(entry.title(), "heading", 500, type.section() * by, innerMm) == 1;
             double clothMm = high(entry.cloth(), 400, type.small() * by, wide ? leftMm : innerMm);
-            topMm = (one ? type.lineMm(type.section() * by) : high(entry.title(), 500, "heading", type.lead() * by, innerMm)) + (wide ? 0 : clothMm);
-            besideMm = high(entry.number(), 600, type.heading() * by, leftMm) + high(entry.note(), 400, type.small() * by, leftMm) + (wide ? clothMm + CLOTH_MM : 0);
+            double titleMm = one ? type.lineMm(type.section() * by) : high(entry.title(), 500, "heading", type.lead() * by, innerMm);
+            topMm = titleMm + (wide ? 0 : clothMm);
+            besideMm = high(entry.number(), 600, type.heading() * by, leftMm) + high(entry.note(), 400, type.small() * by, leftMm)
+                    + (wide ? clothMm + CLOTH_MM : 0);
             dateMm = entry.finished() ? 0 : type.lineMm(type.small()) + 2.2;
             dateWidthMm = wide ? 10 * smallMm : innerMm;
             double besideDateMm = wide ? innerMm - dateWidthMm - BESIDE_MM : innerMm;
@@ -166,12 +170,14 @@ final class GoalCards {
             double dateTopMm = band.yMm() - APART_MM - (wide ? Math.max(lowMm, dateMm) : dateMm);
             Box date = new Box(rightMm - dateWidthMm, dateTopMm, dateWidthMm, dateMm);
             double lowTopMm = wide || dateMm == 0 ? dateTopMm - (wide ? 0 : lowMm) : dateTopMm - APART_MM - lowMm;
-            List<Box> said = new ArrayList<>(List.of(new Box(leftMm, box.yMm() + PAD_MM, innerMm, topMm + APART_MM + besideMm),
-                    new Box(leftMm, band.bottomMm() + APART_MM, innerMm, TypeScale.mm(type.small()))));
+            List<Box> said = new ArrayList<>();
+            said.add(new Box(leftMm, box.yMm() + PAD_MM, innerMm, topMm + APART_MM + besideMm));
+            said.add(new Box(leftMm, band.bottomMm() + APART_MM, innerMm, TypeScale.mm(type.small())));
             if (lowMm > 0) {
                 said.add(new Box(leftMm, lowTopMm, innerMm, lowMm));
             }
-            return new GoalCard(box, entry, wide, outline, date, said, ProgressBand.of(new Box(0, 0, innerMm, BAND_MM), entry.done()), band);
+            ProgressBand cells = ProgressBand.of(new Box(0, 0, innerMm, BAND_MM), entry.done());
+            return new GoalCard(box, entry, wide, outline, date, said, cells, band);
         }
     }
 }

@@ -51,7 +51,8 @@ public final class GoalGridLayout {
         double longMm = Math.max(paper.widthMm(), paper.heightMm());
         double shortMm = Math.min(paper.widthMm(), paper.heightMm());
         Paper turned = settings.type().lies() ? new Paper(paper.name(), longMm, shortMm) : new Paper(paper.name(), shortMm, longMm);
-        this.settings = new SheetSettings(turned, settings.units(), settings.type(), settings.skip(), settings.asOf(), settings.language(), settings.ruler());
+        this.settings = new SheetSettings(turned, settings.units(), settings.type(), settings.skip(), settings.asOf(), settings.language(),
+                settings.ruler());
         this.words = SheetWords.in(settings.language());
         this.goals = goals;
         LocalDate asOf = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.of(goals.year(), 1, 1));
@@ -62,7 +63,7 @@ public final class GoalGridLayout {
     /** The goal grid and the strip of weeks; no pages where the basket has no goals. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Optional<Goals> goals = reckoning.basket().goals();
-        return goals.isEmpty() ? new Sheet(SheetKind.GOAL_GRID, 0, Map.of()) : new GoalGridLayout(reckoning, settings, goals.get()).layOut();
+        return goals.map(it -> new GoalGridLayout(reckoning, settings, it).layOut()).orElseGet(() -> new Sheet(SheetKind.GOAL_GRID, 0, Map.of()));
     }
 
     private Sheet layOut() {
@@ -74,12 +75,14 @@ public final class GoalGridLayout {
         TypeScale type = settings.type().before(scale);
         double widthMm = wall.widthMm() / scale;
         Frames frames = Frames.asOf(year.asOf(), reckoning.basket(), settings, words, words.say("goal.name"));
-        List<GoalEntry> entries = Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry)).toList();
+        List<GoalEntry> entries = Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry))
+                .toList();
         GoalWall.Head head = head(says.title(entries.size()), widthMm, 0, widthMm, type);
-        double bottomMm = whole ? (wall.heightMm() - frames.footMm(wall.widthMm(), frames.barsNote())) / scale : wall.heightMm() / scale - INSET_MM;
+        double footMm = whole ? frames.footMm(wall.widthMm(), "") : INSET_MM * scale;
+        double bottomMm = (wall.heightMm() - footMm) / scale;
         Box area = new Box(INSET_MM, head.box().bottomMm(), widthMm - 2 * INSET_MM, bottomMm - head.box().bottomMm());
-        List<List<GoalCard>> grids = new GoalCards(entries, goals.columns(), Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns()),
-                area, type, settings.ruler(), words).pages();
+        int rows = Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns());
+        List<List<GoalCard>> grids = new GoalCards(entries, goals.columns(), rows, area, type, settings.ruler(), words).pages();
         List<TiledPage> pages = List.of(TiledPage.whole(wall.widthMm(), wall.heightMm()));
         if (!whole) {
             WallTiles tiles = tiles(wall, scale, head, grids.stream().flatMap(List::stream).toList(), frames);
@@ -90,12 +93,17 @@ public final class GoalGridLayout {
         for (List<GoalCard> cards : grids) {
             walls.add(new GoalWall(scale, type, head, cards, pages));
         }
-        return frames.flowing(SheetKind.GOAL_GRID, 1, words.say("goal.subject"), Map.of("walls", walls, "strip", YearStrip.of(year, settings.language()),
-                "stripTitle", words.say("strip.title", year.year()), "fit", says.fit(), "notes", says.notes(goals.choose())));
+        return frames.flowing(SheetKind.GOAL_GRID, walls.size() * pages.size() + 1, words.say("goal.subject"), Map.of(
+                "walls", walls,
+                "strip", YearStrip.of(year, settings.language()),
+                "stripTitle", words.say("strip.title", year.year()),
+                "fit", says.fit(),
+                "notes", says.notes(goals.choose())));
     }
 
     /**
-     * The wall's head. Where they have room there, the title keeps left of the first join and what stands at the right side right of the last.
+     * The wall's head. Where they have room there, the title keeps left of the first join and what stands at the right side right of
+     * the last.
      *
      * @param lastMm the last upright join, 0 for none
      * @param firstMm the first, the wall's width for none
@@ -110,12 +118,14 @@ public final class GoalGridLayout {
         boolean clear = widestMm(one, type.table()) <= rightMm || widestMm(parts, type.least()) <= rightMm;
         double paceMm = clear ? rightMm : widthMm * PACE_SHARE;
         List<String> pace = widestMm(one, clear ? type.table() : type.least()) <= paceMm ? one : parts;
-        double titleMm = Math.min(leastTitleMm <= leftMm ? Math.min(leftMm, widthMm * TITLE_SHARE) : widthMm * TITLE_SHARE, innerMm - paceMm - HEAD_GAP_MM);
+        double mostMm = leastTitleMm <= leftMm ? Math.min(leftMm, widthMm * TITLE_SHARE) : widthMm * TITLE_SHARE;
+        double titleMm = Math.min(mostMm, innerMm - paceMm - HEAD_GAP_MM);
         boolean beside = leastTitleMm <= titleMm && widestMm(pace, type.least()) <= paceMm;
         double titleHighMm = type.lineMm(type.title());
         double highMm = beside ? Math.max(titleHighMm, type.lineMm(type.subhead()) + parts.size() * type.lineMm(type.table()))
                 : titleHighMm + settings.ruler().lines(says.pace(), "text", 400, type.table(), innerMm) * type.lineMm(type.table());
-        return new GoalWall.Head(new Box(INSET_MM, INSET_MM, innerMm, highMm + STITCH_MM), title, titleMm, Integer.toString(year.year()), pace, paceMm, beside);
+        Box box = new Box(INSET_MM, INSET_MM, innerMm, highMm + STITCH_MM);
+        return new GoalWall.Head(box, title, titleMm, Integer.toString(year.year()), pace, paceMm, beside);
     }
 
     private double widestMm(List<String> texts, double sizePt) {

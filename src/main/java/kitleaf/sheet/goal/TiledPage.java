@@ -20,8 +20,8 @@ import kitleaf.sheet.page.Join;
  * @param rows tiles one below the other
  * @param joins the lines where it meets its neighbours
  */
-public record TiledPage(double widthMm, double heightMm, Box window, double leftMm, double topMm, int column, int row, int columns, int rows,
-                        List<Join> joins) {
+public record TiledPage(double widthMm, double heightMm, Box window, double leftMm, double topMm, int column, int row, int columns,
+                        int rows, List<Join> joins) {
 
     /** Copies the list. */
     public TiledPage {

@@ -52,8 +52,8 @@ final class WallParts {
         for (GoalCard card : cards) {
             parts.add(part(card.box().yMm(), card.box().bottomMm(), BLANK, scale));
             parts.add(part(card.outline().yMm(), card.outline().bottomMm(), OUTLINE, scale));
-            Stream.concat(card.says().finished() ? Stream.empty() : Stream.of(card.date()), Stream.concat(Stream.of(card.bandBox()), card.words().stream()))
-                    .forEach(box -> parts.add(part(box.yMm(), box.bottomMm(), WORDS, scale)));
+            Stream<Box> boxes = card.says().finished() ? Stream.of(card.bandBox()) : Stream.of(card.date(), card.bandBox());
+            Stream.concat(boxes, card.words().stream()).forEach(box -> parts.add(part(box.yMm(), box.bottomMm(), WORDS, scale)));
         }
         return new WallAxis(lengthMm, headFromMm * scale, lengthMm - insetMm * scale, parts.stream().distinct().toList());
     }

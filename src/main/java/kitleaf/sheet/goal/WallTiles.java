@@ -35,7 +35,8 @@ record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upr
     record Sheet(double widthMm, double heightMm, double sideMm, double topMm, double footMm) {
 
         /**
-         * What there is to be on it, for words of a size beside the joins: small ones stand in the blank along them, larger ones need their own.
+         * What there is to be on it, for words of a size beside the joins: small ones stand in the blank along them, larger ones need
+         * their own.
          *
          * @param footMm what the foot of a page takes
          */

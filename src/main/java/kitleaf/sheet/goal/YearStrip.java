@@ -59,13 +59,15 @@ public record YearStrip(List<Span> off, List<Month> months, List<Row> rows, doub
 
     /** The strip of a year. */
     static YearStrip of(YearReckoning year, Locale language) {
-        List<Span> off = year.weeks().stream().filter(week -> week.timeOff() > 0).map(week -> week(year, week)).filter(week -> week.to() > week.from()).toList();
+        List<Span> off = year.weeks().stream().filter(week -> week.timeOff() > 0).map(week -> week(year, week))
+                .filter(week -> week.to() > week.from()).toList();
         List<Month> months = IntStream.rangeClosed(1, 12).mapToObj(month -> LocalDate.of(year.year(), month, 1))
                 .map(first -> new Month(at(year, first), first.getMonth().getDisplayName(TextStyle.SHORT, language),
                         first.getMonth().getDisplayName(TextStyle.NARROW, language))).toList();
-        List<Row> rows = year.chosen().stream().map(piece -> new Row(piece.reckoning().piece().title(), weeks(year, piece, true), weeks(year, piece, false),
-                new Span(at(year, piece.p10()), at(year, piece.p90())),
-                piece.reckoning().piece().goal().by().filter(by -> by.getYear() == year.year()).map(by -> at(year, by)).orElse(-1.0))).toList();
+        List<Row> rows = year.chosen().stream().map(piece -> new Row(piece.reckoning().piece().title(), weeks(year, piece, true),
+                weeks(year, piece, false), new Span(at(year, piece.p10()), at(year, piece.p90())),
+                piece.reckoning().piece().goal().by().filter(by -> by.getYear() == year.year()).map(by -> at(year, by)).orElse(-1.0)))
+                .toList();
         return new YearStrip(off, months, rows, year.asOf().getYear() == year.year() ? at(year, year.asOf()) : -1);
     }
 

@@ -27,8 +27,8 @@ public record Join(String side, String letter, String note, String brief) {
      * @param rows pages one below the other
      */
     public static List<Join> of(int column, int row, int columns, int rows, Words words) {
-        String onto = "guide.onto";
-        String lip = "guide.lip";
+        List<String> onto = List.of("guide.onto", "guide.onto-large");
+        List<String> lip = List.of("guide.lip", "guide.lip-large");
         List<Join> joins = new ArrayList<>();
         if (column > 0) {
             joins.add(join("left", upright(column - 1, row, columns), onto, words));
@@ -45,9 +45,9 @@ public record Join(String side, String letter, String note, String brief) {
         return joins;
     }
 
-    private static Join join(String side, int number, String note, Words words) {
+    private static Join join(String side, int number, List<String> notes, Words words) {
         String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
-        return new Join(side, letter, words.say(note, letter), words.say(note + "-large", letter));
+        return new Join(side, letter, words.say(notes.get(0), letter), words.say(notes.get(1), letter));
     }
 
     private static int upright(int leftColumn, int row, int columns) {
