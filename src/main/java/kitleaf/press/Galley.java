@@ -154,11 +154,20 @@ final class Galley {
     private int lastBreak(int from, int reach) {
         for (int end = reach; end > from; end--) {
             Glyph before = glyphs.get(end - 1);
-            if (before.space() || before.joint() && end - 1 > from && !glyphs.get(end - 2).space()) {
+            if (before.space() || before.joint() && end - 1 > from && !glyphs.get(end - 2).space() && !inRange(end)) {
                 return end;
             }
         }
         return from;
+    }
+
+    /** Whether a place is past the dash of a range of numbers. */
+    private boolean inRange(int end) {
+        return end < size() && glyphs.get(end - 1).text().equals("\u2013") && isDigit(end - 2) && isDigit(end);
+    }
+
+    private boolean isDigit(int at) {
+        return Character.isDigit(glyphs.get(at).text().codePointAt(0));
     }
 
     /** Whether a line ends within a word. */

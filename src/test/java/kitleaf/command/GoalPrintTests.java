@@ -244,7 +244,7 @@ class GoalPrintTests {
     @CsvSource({"12686, 885, 7, 93", "6570, 62%, 62, 38", "1000, 3, 1, 99", "1000, 997, 99, 1", "1000, 25, 3, 97"})
     void what_is_done_and_what_is_left_are_a_hundred(int all, String done, int percent, int left) throws IOException {
         Path basket = basket(SETTINGS + "goals: {year: 2027, choose: 1}\n", piece("Groyne", "140 x 140", "progress: " + done + "\nthreads: [{code: N1, stitches: {cross: " + all + "}}]\n"));
-        contains(ReadBack.line(print(basket, "--as-of", "2027-01-01"), 1), " " + percent + " %each box");
+        contains(ReadBack.line(print(basket, "--as-of", "2027-01-01"), 1), "each box 5 % " + percent + " % 50 mm");
         assertEquals(0, Ran.kitleaf("print", basket, "--only", "kit-lists", "--out", folder.resolve("out")).code());
         contains(ReadBack.line(Files.readAllBytes(folder.resolve("out/kit-lists.pdf")), 1), left + " % of this piece is still to be stitched");
     }

@@ -30,7 +30,7 @@ class WallPrintTests {
     /** What the joins of a wall run through, each told in words. */
     private record Cuts(Set<String> joins, Set<String> cards, Set<String> boxes, Set<String> words) { }
 
-    private byte[] print(String wall, String paper, String language) throws IOException {
+    private byte[] print(String wall, String paper, String language, String... more) throws IOException {
         Path basket = folder.resolve("b");
         try (var files = Files.walk(HARBOUR)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -41,7 +41,10 @@ class WallPrintTests {
         }
         Path settings = basket.resolve("basket.yaml");
         Files.writeString(settings, Files.readString(settings).replaceAll("(?m)^goals:.*$", "goals: {year: 2027, choose: 9, cards: 3 x 3, wall: " + wall + "}"));
-        Ran ran = Ran.kitleaf("print", basket, "--only", "goal-grid", "--paper", paper, "--language", language, "--out", folder.resolve("out"));
+        List<Object> arguments = new ArrayList<>(List.of("print", basket, "--only", "goal-grid", "--paper", paper, "--language", language,
+                "--out", folder.resolve("out")));
+        arguments.addAll(List.of(more));
+        Ran ran = Ran.kitleaf(arguments.toArray());
         assertEquals(0, ran.code(), ran.err());
         assertEquals("", ran.err());
         return Files.readAllBytes(folder.resolve("out/goal-grid.pdf"));
@@ -112,5 +115,23 @@ class WallPrintTests {
         byte[] pdf = print("A2 landscape", "A4", language);
         assertEquals(7, ReadBack.pages(pdf), "pages with that of the weeks");
         assertTrue(ReadBack.line(pdf, 6).matches(language.equals("en") ? ".*page 6 of 6: row 2, column 3.*" : ".*Seite 6 von 6: Reihe 2, Spalte 3.*"), ReadBack.line(pdf, 6));
+    }
+
+    /** What is enlarged is large print on paper: 16 pt or more (UKAAF G003, 2019), less a thousandth for the numbers in the PDF. */
+    @ParameterizedTest
+    @CsvSource({"A3, A3, en", "A2 landscape, A2 landscape, de", "A1, A1, en", "A3, A4, de", "A2 landscape, A4, en"})
+    void an_enlarged_wall_is_large_print_on_its_paper(String wall, String paper, String language) throws IOException {
+        byte[] pdf = print(wall, paper, language, "--large");
+        boolean whole = wall.equals(paper);
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            List<Letter> letters = ReadBack.letters(pdf, page).stream().filter(it -> !it.text().isBlank()).toList();
+            assertTrue(letters.size() > 20, letters.size() + " letters");
+            assertEquals(List.of(), letters.stream().filter(it -> it.sizePt() < 16 - 0.001).toList(), "page " + page);
+            // What a tile does not show is written all the same, below a mask.
+            assertEquals(List.of(), whole ? TextBoxes.overlaps(letters) : List.of(), "page " + page);
+        }
+        if (!whole) {
+            assertEquals(Set.of(), cuts(pdf).boxes());
+        }
     }
 }

@@ -51,6 +51,14 @@ class FlowTests {
         assertEquals(List.of("10.0 10.0", "10.0 25.0", "10.0 30.0"), corners(pressed, 1));
     }
 
+    /** "weeks 25–" has room in 19 mm and "weeks 25–37" has not. */
+    @Test
+    void a_line_does_not_end_within_a_range_of_numbers() throws Exception {
+        List<Letter> letters = ReadBack.letters(flow("<text width=\"19\">weeks 25–37</text>").bytes, 1);
+        assertTrue(letters.get(0).y() < letters.get(letters.size() - 1).y(), "two lines");
+        assertEquals(1, letters.stream().filter(it -> "25–37".contains(it.text())).mapToDouble(Letter::y).distinct().count());
+    }
+
     @Test
     void columns_have_millimetres_shares_content_and_what_is_left() throws Exception {
         // Of 80 mm: 12 + a quarter of 80 + a drawing of 8 and three gaps of 4 leave 28 to the last.

@@ -89,7 +89,7 @@ final class CornerGuideLayout {
                 window.column() == 0 ? GuidePage.ruleMarks(1, 10, window.yMm(), window.heightMm(), room.topMm(), room.figureClearMm()) : List.of(),
                 sampled ? StitchSample.path(design.xMm() + 4, design.yMm() + 28, across.cellMm(), down.cellMm()) : "",
                 sampleWidthMm,
-                Join.of(window.column(), window.row(), guide.columns(), guide.rows(), words, settings.type()), guide.columns(), guide.rows(), window.column(), window.row(),
+                Join.of(window.column(), window.row(), guide.columns(), guide.rows(), words), guide.columns(), guide.rows(), window.column(), window.row(),
                 Math.max(20, Math.min(room.topMm(), uprightMm)),
                 clothWords.worked(cloth.kind(), cloth.count(), cloth.over()),
                 words.say("guide.distances", figures.length(across.nearEdgeToDesignMm()), figures.other(across.nearEdgeToDesignMm()),

@@ -16,5 +16,5 @@ package kitleaf.sheet.goal;
  * @param finished whether it is done
  * @param unbegun whether nobody has put a needle in it
  */
-record GoalEntry(String title, String cloth, double widthMm, double heightMm, String number, String note, String likely, String late,
-                 String percent, double done, boolean finished, boolean unbegun) { }
+public record GoalEntry(String title, String cloth, double widthMm, double heightMm, String number, String note, String likely, String late,
+                        String percent, double done, boolean finished, boolean unbegun) { }

@@ -13,6 +13,7 @@ import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.page.SheetSettings;
+import kitleaf.sheet.page.TypeScale;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sheet.words.SheetWords;
 import kitleaf.sizing.Reckoning;
@@ -28,20 +29,14 @@ public final class GoalGridLayout {
     /** The wall chart is drawn as on A4 and enlarged by the shorter side. */
     private static final double A4_SHORT_MM = 210;
     private static final double INSET_MM = 12;
-    private static final double TOP_MM = 31;
-    /** Where the wall's title begins and the line below it is. */
-    private static final double HEAD_MM = 11.5;
-    private static final double HEAD_END_MM = 26.8;
-    private static final double FOOT_MM = 24;
+    /** Below the wall's title and what stands beside it, with the line between. */
+    private static final double STITCH_MM = 6;
     private static final double TITLE_SHARE = 0.5;
-    private static final double LEAST_TITLE_PT = 12;
     private static final double PACE_SHARE = 0.45;
+    /** Between title and pace, and what their figures may lose. */
+    private static final double HEAD_GAP_MM = 5;
     /** From a join to words that keep to one side of it, before scaling: past the joins' own. */
     private static final double BESIDE_JOIN_MM = 3;
-    private static final double LEAST_CARD_WIDTH_MM = 55;
-    private static final double LEAST_CARD_HEIGHT_MM = 48;
-    /** Narrow cards have the box for the day below the rest, not beside it. */
-    private static final double LEAST_NARROW_HEIGHT_MM = 56;
 
     private final Reckoning reckoning;
     private final SheetSettings settings;
@@ -52,7 +47,12 @@ public final class GoalGridLayout {
 
     private GoalGridLayout(Reckoning reckoning, SheetSettings settings, Goals goals) {
         this.reckoning = reckoning;
-        this.settings = settings;
+        Paper paper = settings.paper();
+        double longMm = Math.max(paper.widthMm(), paper.heightMm());
+        double shortMm = Math.min(paper.widthMm(), paper.heightMm());
+        Paper turned = settings.type().lies() ? new Paper(paper.name(), longMm, shortMm) : new Paper(paper.name(), shortMm, longMm);
+        this.settings = new SheetSettings(turned, settings.units(), settings.type(), settings.skip(), settings.asOf(), settings.language(),
+                settings.ruler());
         this.words = SheetWords.in(settings.language());
         this.goals = goals;
         LocalDate asOf = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.of(goals.year(), 1, 1));
@@ -63,83 +63,84 @@ public final class GoalGridLayout {
     /** The goal grid and the strip of weeks; no pages where the basket has no goals. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Optional<Goals> goals = reckoning.basket().goals();
-        return goals.isEmpty() ? new Sheet(SheetKind.GOAL_GRID, 0, Map.of()) : new GoalGridLayout(reckoning, settings, goals.get()).any();
-    }
-
-    private Sheet any() {
-        return settings.type().large() ? new LargeGoals(reckoning, settings, goals, year, words, says).layOut() : layOut();
+        return goals.map(it -> new GoalGridLayout(reckoning, settings, it).layOut()).orElseGet(() -> new Sheet(SheetKind.GOAL_GRID, 0, Map.of()));
     }
 
     private Sheet layOut() {
         Paper paper = settings.paper();
-        double lyingWidthMm = Math.max(paper.widthMm(), paper.heightMm());
-        double lyingHeightMm = Math.min(paper.widthMm(), paper.heightMm());
-        double wallWidthMm = goals.wall().map(Paper::widthMm).orElse(lyingWidthMm);
-        double wallHeightMm = goals.wall().map(Paper::heightMm).orElse(lyingHeightMm);
-        boolean whole = goals.wall().isEmpty() || WallTiles.whole(wallWidthMm, wallHeightMm, paper.widthMm(), paper.heightMm())
-                || WallTiles.whole(wallWidthMm, wallHeightMm, paper.heightMm(), paper.widthMm());
-        double scale = Math.max(1, Math.min(wallWidthMm, wallHeightMm) / A4_SHORT_MM);
-        Box area = new Box(INSET_MM, TOP_MM, wallWidthMm / scale - 2 * INSET_MM,
-                (whole ? (wallHeightMm - FOOT_MM - 2) / scale : wallHeightMm / scale - INSET_MM) - TOP_MM);
-        List<GoalEntry> entries = Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry)).toList();
-        int columns = Math.min(goals.columns(), most(area.widthMm(), LEAST_CARD_WIDTH_MM));
-        double cardWidthMm = (area.widthMm() - (columns - 1) * GoalCards.GAP_MM) / columns;
-        double leastHeightMm = cardWidthMm >= GoalCards.WIDE_MM ? LEAST_CARD_HEIGHT_MM : LEAST_NARROW_HEIGHT_MM;
-        int rows = Math.min(Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns()), most(area.heightMm(), leastHeightMm));
-        int perWall = columns * rows;
-        List<List<GoalCard>> grids = new ArrayList<>();
-        for (int from = 0; from < entries.size(); from += perWall) {
-            grids.add(GoalCards.place(entries.subList(from, Math.min(entries.size(), from + perWall)), columns, rows, area));
-        }
-        Optional<WallTiles> tiles = whole ? Optional.empty() : Optional.of(tiles(wallWidthMm, wallHeightMm, scale, grids.stream().flatMap(List::stream).toList()));
-        int tilesPerWall = tiles.map(WallTiles::count).orElse(1);
-        YearStripLayout strips = new YearStripLayout(year, words, says, settings, lyingWidthMm, lyingHeightMm, goals.choose());
-        List<YearStripLayout.Page> stripPages = strips.pages();
-        int count = grids.size() * tilesPerWall + stripPages.size();
-
+        Paper wall = goals.wall().orElse(paper);
+        boolean whole = WallTiles.whole(wall.widthMm(), wall.heightMm(), paper.widthMm(), paper.heightMm())
+                || WallTiles.whole(wall.widthMm(), wall.heightMm(), paper.heightMm(), paper.widthMm());
+        double scale = Math.max(1, Math.min(wall.widthMm(), wall.heightMm()) / A4_SHORT_MM);
+        TypeScale type = settings.type().before(scale);
+        double widthMm = wall.widthMm() / scale;
         Frames frames = Frames.asOf(year.asOf(), reckoning.basket(), settings, words, words.say("goal.name"));
+        List<GoalEntry> entries = Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry))
+                .toList();
+        GoalWall.Head head = head(says.title(entries.size()), widthMm, 0, widthMm, type);
+        double footMm = whole ? frames.footMm(wall.widthMm(), "") : INSET_MM * scale;
+        double bottomMm = (wall.heightMm() - footMm) / scale;
+        Box area = new Box(INSET_MM, head.box().bottomMm(), widthMm - 2 * INSET_MM, bottomMm - head.box().bottomMm());
+        int rows = Math.max(goals.rows(), (entries.size() + goals.columns() - 1) / goals.columns());
+        List<List<GoalCard>> grids = new GoalCards(entries, goals.columns(), rows, area, type, settings.ruler(), words).pages();
+        List<TiledPage> pages = List.of(TiledPage.whole(wall.widthMm(), wall.heightMm()));
+        if (!whole) {
+            WallTiles tiles = tiles(wall, scale, head, grids.stream().flatMap(List::stream).toList(), frames);
+            pages = tiles.pages(words);
+            head = head(head.title(), widthMm, tiles.lastJoinMm() / scale, tiles.firstJoinMm() / scale, type);
+        }
         List<GoalWall> walls = new ArrayList<>();
-        double widthMm = wallWidthMm / scale;
-        String title = says.title(entries.size());
-        String pace = says.pace();
-        // Where they have room there, the title keeps left of the first join and what stands at the right side right of the last.
-        double firstMm = tiles.map(it -> it.firstJoinMm() / scale - INSET_MM - BESIDE_JOIN_MM).orElse(widthMm);
-        double lastMm = tiles.map(it -> widthMm - INSET_MM - it.lastJoinMm() / scale - BESIDE_JOIN_MM).orElse(widthMm);
-        double titleMm = settings.ruler().widthMm(title, "heading", 500, LEAST_TITLE_PT) <= firstMm ? Math.min(firstMm, widthMm * TITLE_SHARE) : widthMm * TITLE_SHARE;
-        boolean onLast = settings.ruler().widthMm(pace, "text", 400, settings.type().table()) > lastMm
-                && Stream.of(says.tempo(), says.chance()).allMatch(part -> settings.ruler().widthMm(part, "text", 400, settings.type().least()) <= lastMm);
-        double paceMm = onLast ? lastMm : widthMm * PACE_SHARE;
-        boolean two = onLast || settings.ruler().widthMm(pace, "text", 400, settings.type().least()) > paceMm;
         for (List<GoalCard> cards : grids) {
-            int before = walls.size() * tilesPerWall;
-            List<TiledPage> pages = tiles.map(it -> it.pages(words, settings.type(), tile -> frames.of(it.sheet().widthMm(), it.sheet().heightMm(), before + tile + 1, count)))
-                    .orElseGet(() -> List.of(TiledPage.whole(frames.of(wallWidthMm, wallHeightMm, before + 1, count))));
-            walls.add(new GoalWall(scale, widthMm, INSET_MM, title, titleMm, Integer.toString(year.year()), two ? says.tempo() : pace,
-                    paceMm, two ? says.chance() : "",
-                    null, cards, pages));
+            walls.add(new GoalWall(scale, type, head, cards, pages));
         }
-        List<YearStrip> strip = new ArrayList<>();
-        for (YearStripLayout.Page page : stripPages) {
-            strip.add(strips.strip(page, frames.of(lyingWidthMm, lyingHeightMm, grids.size() * tilesPerWall + strip.size() + 1, count)));
-        }
-        return new Sheet(SheetKind.GOAL_GRID, count, Map.of(
-                "title", reckoning.basket().title() + ": " + words.say("goal.name"),
-                "subject", words.say("goal.subject"),
-                "language", settings.language().toLanguageTag(),
+        return frames.flowing(SheetKind.GOAL_GRID, walls.size() * pages.size() + 1, words.say("goal.subject"), Map.of(
                 "walls", walls,
-                "strips", strip,
-                "words", List.of()));
+                "strip", YearStrip.of(year, settings.language()),
+                "stripTitle", words.say("strip.title", year.year()),
+                "fit", says.fit(),
+                "notes", says.notes(goals.choose())));
     }
 
-    /** Lying paper is preferred, as the wall's cards lie. */
-    private WallTiles tiles(double widthMm, double heightMm, double scale, List<GoalCard> cards) {
-        double longMm = Math.max(settings.paper().widthMm(), settings.paper().heightMm());
-        double shortMm = Math.min(settings.paper().widthMm(), settings.paper().heightMm());
-        return WallTiles.best(WallParts.across(widthMm, scale, INSET_MM, cards), WallParts.down(heightMm, scale, INSET_MM, HEAD_MM, HEAD_END_MM, cards),
-                List.of(WallTiles.Sheet.ordinary(longMm, shortMm), WallTiles.Sheet.ordinary(shortMm, longMm)));
+    /**
+     * The wall's head. Where they have room there, the title keeps left of the first join and what stands at the right side right of
+     * the last.
+     *
+     * @param lastMm the last upright join, 0 for none
+     * @param firstMm the first, the wall's width for none
+     */
+    private GoalWall.Head head(String title, double widthMm, double lastMm, double firstMm, TypeScale type) {
+        double innerMm = widthMm - 2 * INSET_MM;
+        double leftMm = firstMm - INSET_MM - BESIDE_JOIN_MM;
+        double rightMm = Math.min(widthMm - INSET_MM - lastMm - BESIDE_JOIN_MM, widthMm * PACE_SHARE);
+        double leastTitleMm = settings.ruler().widthMm(title, "heading", 500, type.floor(12)) + 0.1;
+        List<String> one = List.of(says.pace());
+        List<String> parts = Stream.of(says.tempo(), says.chance()).filter(part -> !part.isEmpty()).toList();
+        boolean clear = widestMm(one, type.table()) <= rightMm || widestMm(parts, type.least()) <= rightMm;
+        double paceMm = clear ? rightMm : widthMm * PACE_SHARE;
+        List<String> pace = widestMm(one, clear ? type.table() : type.least()) <= paceMm ? one : parts;
+        double mostMm = leastTitleMm <= leftMm ? Math.min(leftMm, widthMm * TITLE_SHARE) : widthMm * TITLE_SHARE;
+        double titleMm = Math.min(mostMm, innerMm - paceMm - HEAD_GAP_MM);
+        boolean beside = leastTitleMm <= titleMm && widestMm(pace, type.least()) <= paceMm;
+        double titleHighMm = type.lineMm(type.title());
+        double highMm = beside ? Math.max(titleHighMm, type.lineMm(type.subhead()) + parts.size() * type.lineMm(type.table()))
+                : titleHighMm + settings.ruler().lines(says.pace(), "text", 400, type.table(), innerMm) * type.lineMm(type.table());
+        Box box = new Box(INSET_MM, INSET_MM, innerMm, highMm + STITCH_MM);
+        return new GoalWall.Head(box, title, titleMm, Integer.toString(year.year()), pace, paceMm, beside);
     }
 
-    static int most(double roomMm, double leastMm) {
-        return Math.max(1, (int) Math.floor((roomMm + GoalCards.GAP_MM) / (leastMm + GoalCards.GAP_MM)));
+    private double widestMm(List<String> texts, double sizePt) {
+        return texts.stream().mapToDouble(text -> settings.ruler().widthMm(text, "text", 400, sizePt)).max().orElse(0);
+    }
+
+    /** The first paper is preferred: lying, as the wall's cards lie. */
+    private WallTiles tiles(Paper wall, double scale, GoalWall.Head head, List<GoalCard> cards, Frames frames) {
+        Paper paper = settings.paper();
+        return WallTiles.best(WallParts.across(wall.widthMm(), scale, INSET_MM, cards),
+                WallParts.down(wall.heightMm(), scale, INSET_MM, head.box().yMm(), head.box().bottomMm() - STITCH_MM / 2, cards),
+                List.of(tile(paper.widthMm(), paper.heightMm(), frames), tile(paper.heightMm(), paper.widthMm(), frames)));
+    }
+
+    private WallTiles.Sheet tile(double widthMm, double heightMm, Frames frames) {
+        return WallTiles.Sheet.of(settings.type(), widthMm, heightMm, frames.footMm(widthMm, words.say("goal.tile", 88, 88, 8, 8)));
     }
 }

@@ -12,14 +12,14 @@ import kitleaf.sheet.page.PathText;
  * @param cells from left to right
  * @param hatch slanting strokes over what is done, as path data; empty when nothing is
  */
-record ProgressBand(List<Box> cells, String hatch) {
+public record ProgressBand(List<Box> cells, String hatch) {
 
     private static final int CELLS = 20;
     private static final double GAP = 0.13;
     private static final double STROKE_STEP_MM = 1.5;
 
     /** Copies the list. */
-    ProgressBand {
+    public ProgressBand {
         cells = List.copyOf(cells);
     }
 

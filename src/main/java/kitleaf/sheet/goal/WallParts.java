@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import kitleaf.sheet.goal.WallAxis.Part;
 import kitleaf.sheet.page.Box;
-import kitleaf.sheet.page.PlacedText;
-import kitleaf.sheet.page.TypeScale;
 
 /**
  * What stands on a wall, as joins see it: cut between cards they do no harm, through a card's blank they do some, through its words, its
@@ -23,9 +21,6 @@ final class WallParts {
 
     /** Kept clear of joins on paper. */
     private static final double CLEAR_MM = 1;
-    /** The share of a line's height in which its capitals stand, and what hangs below it. */
-    private static final double ABOVE = 0.78;
-    private static final double BELOW = 0.25;
 
     private WallParts() { }
 
@@ -39,7 +34,8 @@ final class WallParts {
         List<Part> parts = new ArrayList<>();
         for (GoalCard card : cards) {
             parts.add(part(card.box().xMm(), card.box().rightMm(), BESIDE_BOXES, scale));
-            card.cells().forEach(cell -> parts.add(new Part(cell.xMm() * scale, cell.rightMm() * scale, WORDS)));
+            card.band().cells().forEach(cell -> parts.add(new Part((card.bandBox().xMm() + cell.xMm()) * scale,
+                    (card.bandBox().xMm() + cell.rightMm()) * scale, WORDS)));
         }
         return new WallAxis(lengthMm, insetMm * scale, lengthMm - insetMm * scale, parts.stream().distinct().toList());
     }
@@ -56,22 +52,10 @@ final class WallParts {
         for (GoalCard card : cards) {
             parts.add(part(card.box().yMm(), card.box().bottomMm(), BLANK, scale));
             parts.add(part(card.outline().yMm(), card.outline().bottomMm(), OUTLINE, scale));
-            Stream<Box> boxes = card.finished() ? Stream.empty() : Stream.of(card.dateBox());
-            Stream.concat(boxes, card.cells().stream()).forEach(box -> parts.add(part(box.yMm(), box.bottomMm(), WORDS, scale)));
-            if (card.words().isEmpty()) {
-                GoalCards.words(card).forEach(words -> parts.add(part(words.yMm(), words.bottomMm(), WORDS, scale)));
-            }
-            card.words().forEach(text -> parts.add(part(top(text), bottom(text), WORDS, scale)));
+            Stream<Box> boxes = card.says().finished() ? Stream.of(card.bandBox()) : Stream.of(card.date(), card.bandBox());
+            Stream.concat(boxes, card.words().stream()).forEach(box -> parts.add(part(box.yMm(), box.bottomMm(), WORDS, scale)));
         }
         return new WallAxis(lengthMm, headFromMm * scale, lengthMm - insetMm * scale, parts.stream().distinct().toList());
-    }
-
-    private static double top(PlacedText text) {
-        return text.baselineMm() - TypeScale.mm(text.sizePt()) * ABOVE;
-    }
-
-    private static double bottom(PlacedText text) {
-        return text.baselineMm() + TypeScale.mm(text.sizePt()) * ((text.lines() - 1) * text.leading() + BELOW);
     }
 
     private static Part part(double fromMm, double toMm, double harm, double scale) {

@@ -2,10 +2,8 @@ package kitleaf.sheet.goal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntFunction;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Join;
-import kitleaf.sheet.page.PageFrame;
 import kitleaf.sheet.page.TypeScale;
 import kitleaf.words.Words;
 
@@ -36,14 +34,16 @@ record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upr
      */
     record Sheet(double widthMm, double heightMm, double sideMm, double topMm, double footMm) {
 
-        /** Of ordinary sheets. */
-        static Sheet ordinary(double widthMm, double heightMm) {
-            return new Sheet(widthMm, heightMm, OUTER_MM, OUTER_MM, 24);
-        }
-
-        /** Of large print, whose words beside the joins want more room. */
-        static Sheet large(double widthMm, double heightMm, double footMm) {
-            return new Sheet(widthMm, heightMm, 23, 22, footMm + 9);
+        /**
+         * What there is to be on it, for words of a size beside the joins: small ones stand in the blank along them, larger ones need
+         * their own.
+         *
+         * @param footMm what the foot of a page takes
+         */
+        static Sheet of(TypeScale type, double widthMm, double heightMm, double footMm) {
+            boolean inBlank = TypeScale.mm(type.fine()) < Join.BLANK_MM;
+            double sideMm = OUTER_MM + (inBlank ? 0 : 13);
+            return new Sheet(widthMm, heightMm, sideMm, sideMm, footMm + (inBlank ? 0.7 : 9));
         }
 
         private WallAxis.Room across() {
@@ -105,15 +105,15 @@ record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upr
         return upright.atMm().isEmpty() ? 0 : upright.atMm().get(upright.atMm().size() - 1);
     }
 
-    /** The pages, row by row; frames are asked for by number, from 0. */
-    List<TiledPage> pages(Words words, TypeScale type, IntFunction<PageFrame> frames) {
+    /** The pages, row by row. */
+    List<TiledPage> pages(Words words) {
         List<TiledPage> pages = new ArrayList<>();
         for (int row = 0; row < level.tiles(); row++) {
             for (int column = 0; column < upright.tiles(); column++) {
                 Window x = window(column, upright, across, sheet.sideMm(), sheet.widthMm() - sheet.sideMm(), sheet.widthMm());
                 Window y = window(row, level, down, sheet.topMm(), sheet.heightMm() - sheet.footMm(), sheet.heightMm() - sheet.footMm());
-                pages.add(new TiledPage(frames.apply(pages.size()), new Box(x.atMm(), y.atMm(), x.lengthMm(), y.lengthMm()), x.fromMm(), y.fromMm(),
-                        column, row, upright.tiles(), level.tiles(), Join.of(column, row, upright.tiles(), level.tiles(), words, type)));
+                pages.add(new TiledPage(sheet.widthMm(), sheet.heightMm(), new Box(x.atMm(), y.atMm(), x.lengthMm(), y.lengthMm()), x.fromMm(), y.fromMm(),
+                        column, row, upright.tiles(), level.tiles(), Join.of(column, row, upright.tiles(), level.tiles(), words)));
             }
         }
         return pages;

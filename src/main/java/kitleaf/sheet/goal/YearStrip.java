@@ -1,72 +1,55 @@
 package kitleaf.sheet.goal;
 
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
-import kitleaf.sheet.page.Box;
-import kitleaf.sheet.page.Frames;
-import kitleaf.sheet.page.Masthead;
-import kitleaf.sheet.page.PageFrame;
-import kitleaf.sheet.page.Passage;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import kitleaf.sizing.year.PlannedPiece;
+import kitleaf.sizing.year.PlannedWeek;
+import kitleaf.sizing.year.YearReckoning;
 
 /**
- * The year as a strip of weeks, one row a piece, placed on its page. A place of 0 stands for nothing there.
+ * The year as a strip of weeks, one row a piece. Days are shares of the year, from 0 to 1; those outside the year stand at its ends, and
+ * -1 stands for none.
  *
- * @param frame of the page
- * @param title of the page
- * @param subtitle whether it fits
- * @param labelsMm room for the titles of the pieces
- * @param topMm where the strip begins
- * @param bottomMm where it ends
- * @param todayMm where the data's day is
  * @param off weeks with time off
  * @param months where they begin
  * @param rows the pieces in their order
- * @param notes what stands in the way
- * @param head of the page in large print, or null
- * @param legend what stands below the strip in large print; else empty
+ * @param today the data's day
  */
-public record YearStrip(PageFrame frame, String title, String subtitle, double labelsMm, double topMm, double bottomMm, double todayMm,
-                        List<Box> off, List<Month> months, List<Row> rows, List<Note> notes,
-                        Masthead head, List<Passage> legend) {
+public record YearStrip(List<Span> off, List<Month> months, List<Row> rows, double today) {
 
     /** Copies the lists. */
     public YearStrip {
         off = List.copyOf(off);
         months = List.copyOf(months);
         rows = List.copyOf(rows);
-        notes = List.copyOf(notes);
-        legend = List.copyOf(legend);
     }
 
-    /** Where a word so wide starts from today's line: right of it, or left where it would run off the page. */
-    public double todayWordMm(double wordMm) {
-        return todayMm + wordMm + 1 > frame.widthMm() - Frames.MARGIN_MM ? -wordMm - 0.8 : 0.8;
-    }
+    /** From one day to another. */
+    public record Span(double from, double to) { }
 
     /**
      * A month.
      *
-     * @param xMm where it begins
-     * @param yMm the top of its line
-     * @param bottomMm the end of its line
+     * @param at where it begins
      * @param name short
+     * @param letter its first letter
      */
-    public record Month(double xMm, double yMm, double bottomMm, String name) { }
+    public record Month(double at, String name, String letter) { }
 
     /**
      * A piece.
      *
      * @param title its title
-     * @param titleLines on so many lines
-     * @param yMm its top
-     * @param heightMm of its row
      * @param main weeks as the main piece
      * @param beside weeks as the second one
-     * @param likelyFromMm the day it is finished in one of ten cases
-     * @param likelyToMm the day it is finished in nine of ten
-     * @param byMm the day it is wanted
+     * @param likely from the day it is finished in one of ten cases to that in nine of ten
+     * @param by the day it is wanted
      */
-    public record Row(String title, int titleLines, double yMm, double heightMm, List<Box> main, List<Box> beside, double likelyFromMm, double likelyToMm,
-                      double byMm) {
+    public record Row(String title, List<Span> main, List<Span> beside, Span likely, double by) {
         /** Copies the lists. */
         public Row {
             main = List.copyOf(main);
@@ -74,11 +57,31 @@ public record YearStrip(PageFrame frame, String title, String subtitle, double l
         }
     }
 
-    /**
-     * A sentence.
-     *
-     * @param text what it says
-     * @param yMm its top
-     */
-    public record Note(String text, double yMm) { }
+    /** The strip of a year. */
+    static YearStrip of(YearReckoning year, Locale language) {
+        List<Span> off = year.weeks().stream().filter(week -> week.timeOff() > 0).map(week -> week(year, week))
+                .filter(week -> week.to() > week.from()).toList();
+        List<Month> months = IntStream.rangeClosed(1, 12).mapToObj(month -> LocalDate.of(year.year(), month, 1))
+                .map(first -> new Month(at(year, first), first.getMonth().getDisplayName(TextStyle.SHORT, language),
+                        first.getMonth().getDisplayName(TextStyle.NARROW, language))).toList();
+        List<Row> rows = year.chosen().stream().map(piece -> new Row(piece.reckoning().piece().title(), weeks(year, piece, true),
+                weeks(year, piece, false), new Span(at(year, piece.p10()), at(year, piece.p90())),
+                piece.reckoning().piece().goal().by().filter(by -> by.getYear() == year.year()).map(by -> at(year, by)).orElse(-1.0)))
+                .toList();
+        return new YearStrip(off, months, rows, year.asOf().getYear() == year.year() ? at(year, year.asOf()) : -1);
+    }
+
+    private static List<Span> weeks(YearReckoning year, PlannedPiece piece, boolean main) {
+        return year.weeks().stream().filter(week -> week.shares().stream().filter(share -> share.id().equals(piece.id())).findFirst()
+                .filter(share -> share.main() == main).isPresent()).map(week -> week(year, week)).toList();
+    }
+
+    private static Span week(YearReckoning year, PlannedWeek week) {
+        return new Span(at(year, week.monday()), at(year, week.monday().plusWeeks(1)));
+    }
+
+    private static double at(YearReckoning year, LocalDate day) {
+        LocalDate first = LocalDate.of(year.year(), 1, 1);
+        return Math.max(0, Math.min(1, (double) ChronoUnit.DAYS.between(first, day) / first.lengthOfYear()));
+    }
 }

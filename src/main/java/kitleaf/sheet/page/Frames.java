@@ -2,6 +2,7 @@ package kitleaf.sheet.page;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.Basket;
@@ -19,6 +20,12 @@ public final class Frames {
     public static final double HEADER_MM = 41;
     /** Check bars, separator and signature. */
     public static final double FOOT_MM = 31;
+
+    /** The bars of a flowing page's foot across, what is blank beside them, the bars above their captions, and what is blank below the foot. */
+    private static final double BARS_MM = 109;
+    private static final double FOOT_GAP_MM = 5;
+    private static final double BAR_MM = 2.4;
+    private static final double BOTTOM_MM = 8;
 
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
@@ -84,6 +91,42 @@ public final class Frames {
                 "paper", new Box(0, 0, settings.paper().widthMm(), settings.paper().heightMm()), "correction", correction(), "signature",
                 signature()));
         return new Sheet(kind, parts, model);
+    }
+
+    /**
+     * How high the foot of a flowing page is, with the blank below it, as {@code flow.ftlx} has it.
+     *
+     * @param widthMm of the page
+     * @param note what is said beside the bars; empty for how to read them
+     */
+    public double footMm(double widthMm, String note) {
+        TypeScale type = settings.type();
+        double lineMm = type.lineMm(type.fine());
+        double innerMm = widthMm - 2 * MARGIN_MM;
+        double besideMm = Math.max(1, innerMm - BARS_MM - FOOT_GAP_MM);
+        double barsMm = BAR_MM + lineMm;
+        double notedMm = 0;
+        for (String said : note.isEmpty() ? barsNotes() : List.of(note)) {
+            int beside = lines(said, 400, besideMm);
+            int above = lines(said, 400, innerMm);
+            notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : above * lineMm + 1.2 + barsMm;
+            if (beside <= 2 || above == 1) {
+                break;
+            }
+        }
+        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
+        int signed = Math.min(4, lines(PROGRAM + signature(), 600, innerMm - FOOT_GAP_MM - pageMm));
+        return 3 + notedMm + 4.4 + signed * lineMm + BOTTOM_MM;
+    }
+
+    /** What is said of the bars, in many words and in few. */
+    private List<String> barsNotes() {
+        String correction = correction();
+        return correction.isEmpty() ? List.of(words.say("bars.note"), words.say("bars.note-large")) : List.of(correction);
+    }
+
+    private int lines(String text, int weight, double widthMm) {
+        return settings.ruler().lines(text, "text", weight, settings.type().fine(), widthMm);
     }
 
     private String signature() {

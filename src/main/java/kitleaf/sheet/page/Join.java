@@ -11,8 +11,12 @@ import kitleaf.words.Words;
  * @param side {@code left}, {@code top}, {@code right} or {@code bottom} of this page's window
  * @param letter the same on both pages
  * @param note what to do there
+ * @param brief the same in fewer words
  */
-public record Join(String side, String letter, String note) {
+public record Join(String side, String letter, String note, String brief) {
+
+    /** In the blank along a join stand words up to this height. */
+    public static final double BLANK_MM = 3;
 
     /**
      * The joins of one page with its neighbours: lettered, upright ones first, row by row, then level ones.
@@ -22,9 +26,9 @@ public record Join(String side, String letter, String note) {
      * @param columns pages side by side
      * @param rows pages one below the other
      */
-    public static List<Join> of(int column, int row, int columns, int rows, Words words, TypeScale type) {
-        String onto = type.large() ? "guide.onto-large" : "guide.onto";
-        String lip = type.large() ? "guide.lip-large" : "guide.lip";
+    public static List<Join> of(int column, int row, int columns, int rows, Words words) {
+        List<String> onto = List.of("guide.onto", "guide.onto-large");
+        List<String> lip = List.of("guide.lip", "guide.lip-large");
         List<Join> joins = new ArrayList<>();
         if (column > 0) {
             joins.add(join("left", upright(column - 1, row, columns), onto, words));
@@ -41,9 +45,9 @@ public record Join(String side, String letter, String note) {
         return joins;
     }
 
-    private static Join join(String side, int number, String note, Words words) {
+    private static Join join(String side, int number, List<String> notes, Words words) {
         String letter = number < 26 ? String.valueOf((char) ('A' + number)) : String.format(Locale.ROOT, "%d", number + 1);
-        return new Join(side, letter, words.say(note, letter));
+        return new Join(side, letter, words.say(notes.get(0), letter), words.say(notes.get(1), letter));
     }
 
     private static int upright(int leftColumn, int row, int columns) {

@@ -73,6 +73,11 @@ public record TypeScale(boolean large, double display, double title, double figu
         return !large;
     }
 
+    /** Whether paper that may stand either way lies; large print reads better in the shorter lines of upright paper. */
+    public boolean lies() {
+        return !large;
+    }
+
     /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */
     public double floor(double ordinaryPt) {
         return Math.max(ordinaryPt, least);
