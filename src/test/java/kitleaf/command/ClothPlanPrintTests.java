@@ -215,7 +215,7 @@ class ClothPlanPrintTests {
                 piece("Groyne", "200 x 100", SEA_MIST, "")));
         String page = ReadBack.drawnText(pdf, drawings(pdf).get(0));
         contains(page, "flaw", "turned,warpacrossthedesign", "1Groyne");
-        contains(ReadBack.line(pdf, drawings(pdf).get(0)), "turned: the design lies on its side here, warp across the design; its size is reckoned for that");
+        contains(ReadBack.line(pdf, 0), "turned: the design lies on its side here, warp across the design; its size is reckoned for that");
     }
 
     @Test

@@ -26,6 +26,10 @@ public final class Frames {
     private static final double FOOT_GAP_MM = 5;
     private static final double BAR_MM = 2.4;
     private static final double BOTTOM_MM = 8;
+    /** Of flowing pages: above and below all, a stitch with the blank around it and the bars, a page number in heights of its line. */
+    private static final double TOP_MM = 14.6;
+    private static final double STITCHES_MM = 12;
+    private static final double PAGE_NUMBER_LINES = 9;
 
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
@@ -127,6 +131,25 @@ public final class Frames {
 
     private int lines(String text, int weight, double widthMm) {
         return settings.ruler().lines(text, "text", weight, settings.type().fine(), widthMm);
+    }
+
+    /**
+     * How much room there is for a drawing on the first page of a flow, at least: what head and foot take is only known where they are set,
+     * see {@code flow.ftlx}.
+     */
+    public double roomMm(String title, String below) {
+        TypeScale type = settings.type();
+        double innerMm = settings.paper().widthMm() - 2 * MARGIN_MM;
+        String note = correction().isEmpty() ? words.say("bars.note") : correction();
+        double headMm = TOP_MM + STITCHES_MM + type.lineMm(type.table()) + linesMm(title, "heading", 500, type.title(), innerMm)
+                + Math.max(type.lineMm(type.text()), linesMm(below, "text", 400, type.table(), innerMm));
+        double footMm = BOTTOM_MM + STITCHES_MM + type.lineMm(type.fine()) + linesMm(note, "text", 400, type.fine(), innerMm)
+                + linesMm(PROGRAM + signature(), "text", 400, type.fine(), innerMm - PAGE_NUMBER_LINES * type.lineMm(type.fine()));
+        return settings.paper().heightMm() - headMm - footMm;
+    }
+
+    private double linesMm(String said, String family, int weight, double sizePt, double widthMm) {
+        return settings.ruler().lines(said, family, weight, sizePt, widthMm) * settings.type().lineMm(sizePt);
     }
 
     private String signature() {

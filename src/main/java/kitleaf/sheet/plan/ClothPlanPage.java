@@ -2,28 +2,23 @@ package kitleaf.sheet.plan;
 
 import java.util.List;
 import java.util.Objects;
-import kitleaf.sheet.page.LargePage;
-import kitleaf.sheet.page.PageFrame;
 
 /**
- * One page of the cloth plan. Absent text is empty.
+ * What flows down pages of its own: the first page's words, or a cloth's drawing with its words. Absent text is empty.
  *
- * @param frame what every page has
- * @param bookmark the outline entry that starts here; empty for none
- * @param title of the page
- * @param subtitle below it
- * @param drawing of the cloth, on its first page; null on others
- * @param rows in their places
- * @param large the page in large print, or null
- * @param keys of its drawing in large print
+ * @param title of its pages
+ * @param below the title
+ * @param drawing of the cloth; null where there is none
+ * @param keys of the signs in it, where it has no words
+ * @param caption the cloth's size and the drawing's scale, where it has no words
+ * @param rows the words
  */
-public record ClothPlanPage(PageFrame frame, String bookmark, String title, String subtitle, PlanDrawing drawing, List<PlanRow> rows,
-                            LargePage large, List<PlanKey> keys) {
+public record ClothPlanPage(String title, String below, PlanDrawing drawing, List<PlanKey> keys, String caption, List<PlanRow> rows) {
 
     /** Copies the lists. */
     public ClothPlanPage {
-        Objects.requireNonNull(frame);
-        rows = List.copyOf(rows);
+        Objects.requireNonNull(title);
         keys = List.copyOf(keys);
+        rows = List.copyOf(rows);
     }
 }

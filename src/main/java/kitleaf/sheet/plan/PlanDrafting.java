@@ -63,7 +63,7 @@ final class PlanDrafting {
     private boolean piecesMissing;
     private boolean flawsMissing;
 
-    private PlanDrafting(PlannedCloth planned, Box room, double rightMm, double atLeast, SheetSettings settings, Words words, PlanWords phrases) {
+    private PlanDrafting(PlannedCloth planned, Box room, double rightMm, SheetSettings settings, Words words, PlanWords phrases) {
         this.planned = planned;
         this.marks = PlanMarks.of(settings.type());
         this.roomBottomMm = room.bottomMm();
@@ -76,8 +76,8 @@ final class PlanDrafting {
         double roomHeightMm = room.heightMm() - marks.topMm() - belowMm();
         double acrossMm = shown(planned.widthMm(), reach(planned, EdgeCut.Run.DOWN));
         double downMm = shown(planned.heightMm(), reach(planned, EdgeCut.Run.ACROSS));
-        PlanScale whole = PlanScale.fitting(planned.widthMm(), planned.heightMm(), roomWidthMm, roomHeightMm, atLeast);
-        PlanScale broken = PlanScale.fitting(acrossMm, downMm, roomWidthMm, roomHeightMm, atLeast);
+        PlanScale whole = PlanScale.fitting(planned.widthMm(), planned.heightMm(), roomWidthMm, roomHeightMm);
+        PlanScale broken = PlanScale.fitting(acrossMm, downMm, roomWidthMm, roomHeightMm);
         // A break is only worth its words where it makes the drawing much larger.
         boolean worth = whole.one() >= WORTH_BREAKING * broken.one();
         this.scale = worth ? broken : whole;
@@ -91,15 +91,14 @@ final class PlanDrafting {
      * The drawing of a cloth.
      *
      * @param room where it may stand, with all its dimension lines
-     * @param atLeast a millimetre of it stands for at least so many of the cloth, 1 or more
      */
-    static PlanDrawing of(PlannedCloth planned, Box room, double atLeast, SheetSettings settings, Words words, PlanWords phrases) {
-        PlanDrafting narrow = new PlanDrafting(planned, room, PlanMarks.of(settings.type()).rightMm(), atLeast, settings, words, phrases);
+    static PlanDrawing of(PlannedCloth planned, Box room, SheetSettings settings, Words words, PlanWords phrases) {
+        PlanDrafting narrow = new PlanDrafting(planned, room, PlanMarks.of(settings.type()).rightMm(), settings, words, phrases);
         PlanDrawing drawing = narrow.draw();
         if (!narrow.labels.anyWaiting()) {
             return drawing;
         }
-        return new PlanDrafting(planned, room, narrow.marks.rightMm() + narrow.leadersMm(), atLeast, settings, words, phrases).draw();
+        return new PlanDrafting(planned, room, narrow.marks.rightMm() + narrow.leadersMm(), settings, words, phrases).draw();
     }
 
     /** What the words at the ends of lines take up. */
@@ -156,12 +155,11 @@ final class PlanDrafting {
         }
         planned.edgeCuts().forEach(this::cutNumber);
         double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + marks.rightMm() + 2, cloth.yMm(), cloth.bottomMm()) : cloth.bottomMm();
-        // The words below a narrow cloth may reach farther than all that stands beside it.
-        double endMm = Math.max(cloth.rightMm() + rightMm, cloth.xMm() + labels.widthMm(width + "    " + words.say("plan.scale", phrases.scale(scale)), PlanType.DIMENSION, 600));
         double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm());
-        return new PlanDrawing(cloth, phrases.scale(scale), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(), planned.warp() == Cloth.WarpRun.DOWN,
-                width, height, scale.one(), endMm, bottomMm - cloth.yMm() + marks.topMm(), pieces, remnants, flaws, hatch(flaws),
-                planned.edgeCuts().stream().map(this::line).toList(), numbersMissing, piecesMissing, flawsMissing, labels.leaders(), labels.blanks(), labels.texts());
+        return new PlanDrawing(cloth, phrases.scale(scale), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(),
+                planned.warp() == Cloth.WarpRun.DOWN, width, height, bottomMm - cloth.yMm() + marks.topMm(),
+                pieces, remnants, flaws, hatch(flaws), planned.edgeCuts().stream().map(this::line).toList(), marks.words(), numbersMissing, piecesMissing, flawsMissing,
+                labels.leaders(), labels.blanks(), labels.texts());
     }
 
     private String both(double mm) {

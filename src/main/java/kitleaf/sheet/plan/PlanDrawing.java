@@ -5,7 +5,7 @@ import java.util.Objects;
 import kitleaf.sheet.page.Box;
 
 /**
- * The scaled drawing of a cloth with its pieces and cuts, placed on its page. Absent paths are empty.
+ * The scaled drawing of a cloth with its pieces and cuts, from its own top left corner. Absent paths are empty.
  *
  * @param cloth the cloth, or as much of it as is drawn
  * @param scale such as {@code 1 : 5}
@@ -16,24 +16,24 @@ import kitleaf.sheet.page.Box;
  * @param warpDown whether the warp runs down the page
  * @param width the cloth's width, written
  * @param height its height, written
- * @param one a millimetre of it stands for so many of the cloth
- * @param rightMm where it ends at the right, with all that stands around the cloth
- * @param heightMm how high it is with all that
+ * @param heightMm how high it is with all that stands around the cloth
  * @param pieces at their cut sizes
  * @param remnants what is left over
  * @param flaws strips no piece covers
  * @param hatch over the flaws, as path data
  * @param cuts the cut lines, in the order of cutting
+ * @param words whether names, sizes and the warp are told in it; else it has numbers and letters alone
  * @param numbersMissing whether some cuts have no room for their numbers
  * @param piecesMissing whether some pieces have none
  * @param flawsMissing whether some flaws have none for their word
  * @param leaders lines to words beside the drawing
- * @param blanks what is left white below words, or dark below cut numbers in large print
+ * @param blanks what is left white below words, or dark below cut numbers where there are no words
  * @param texts all words in it
  */
-public record PlanDrawing(Box cloth, String scale, String outline, String fringe, String selvedge, String zigzag, boolean warpDown, String width, String height,
-                          double one, double rightMm, double heightMm, List<Box> pieces, List<Box> remnants, List<Box> flaws, String hatch, List<PlanLine> cuts,
-                          boolean numbersMissing, boolean piecesMissing, boolean flawsMissing, List<PlanLine> leaders, List<Box> blanks, List<PlanText> texts) {
+public record PlanDrawing(Box cloth, String scale, String outline, String fringe, String selvedge, String zigzag, boolean warpDown,
+                          String width, String height, double heightMm, List<Box> pieces, List<Box> remnants, List<Box> flaws, String hatch,
+                          List<PlanLine> cuts, boolean words, boolean numbersMissing, boolean piecesMissing, boolean flawsMissing,
+                          List<PlanLine> leaders, List<Box> blanks, List<PlanText> texts) {
 
     /** Copies the lists. */
     public PlanDrawing {

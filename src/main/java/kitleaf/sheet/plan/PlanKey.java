@@ -1,12 +1,9 @@
 package kitleaf.sheet.plan;
 
 /**
- * A sign of the drawing and what it means, below a cloth plan's drawing in large print.
+ * A sign of a cloth plan's drawing and what it means.
  *
  * @param kind {@code warp-down}, {@code warp-across}, {@code selvedge}, {@code flaw} or {@code cut}
- * @param xMm the sign's left side
- * @param wordsXMm where the words begin
- * @param yMm their baseline
- * @param words what they say
+ * @param words what it says
  */
-public record PlanKey(String kind, double xMm, double wordsXMm, double yMm, String words) { }
+public record PlanKey(String kind, String words) { }

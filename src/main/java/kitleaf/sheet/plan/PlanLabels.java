@@ -118,7 +118,7 @@ final class PlanLabels {
      * @param choices of words, the fullest first; with the last, empty, the number stands alone
      * @param mustStand whether it stands beside the drawing where it has no room, or nowhere
      */
-    void inside(Box box, String number, double[] sizes, List<List<Line>> choices, boolean mustStand) {
+    void inside(Box box, String number, List<Double> sizes, List<List<Line>> choices, boolean mustStand) {
         double insetMm = Math.max(0.5, Math.min(2.6, 0.14 * Math.min(box.widthMm(), box.heightMm())));
         double innerMm = box.widthMm() - 2 * insetMm;
         double highMm = box.heightMm() - 2 * insetMm;
@@ -136,7 +136,7 @@ final class PlanLabels {
         }
     }
 
-    private Optional<Label> label(String number, double[] sizes, List<Line> lines, double widthMm, double heightMm) {
+    private Optional<Label> label(String number, List<Double> sizes, List<Line> lines, double widthMm, double heightMm) {
         // Alone, a number leaves room for those of the cuts beside it, where it can.
         if (lines.isEmpty()) {
             for (double size : sizes) {
@@ -144,7 +144,7 @@ final class PlanLabels {
                     return alone(number, size, widthMm, heightMm);
                 }
             }
-            return alone(number, sizes[sizes.length - 1], widthMm, heightMm);
+            return alone(number, sizes.get(sizes.size() - 1), widthMm, heightMm);
         }
         for (double size : sizes) {
             // Words are worth more than a large number, but the number must still lead.

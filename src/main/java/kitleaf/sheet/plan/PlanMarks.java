@@ -1,5 +1,6 @@
 package kitleaf.sheet.plan;
 
+import java.util.List;
 import kitleaf.sheet.page.TypeScale;
 
 /**
@@ -18,8 +19,14 @@ import kitleaf.sheet.page.TypeScale;
  * @param belowMm room below it
  * @param arrowBelowMm room below that for a warp arrow that points across
  */
-record PlanMarks(boolean words, double[] numbers, double[] letters, Cut[] cuts, double leaderPt, double leaderStepMm, double leftMm, double topMm,
-                 double rightMm, double belowMm, double arrowBelowMm) {
+record PlanMarks(boolean words, List<Double> numbers, List<Double> letters, List<Cut> cuts, double leaderPt, double leaderStepMm,
+                 double leftMm, double topMm, double rightMm, double belowMm, double arrowBelowMm) {
+
+    PlanMarks {
+        numbers = List.copyOf(numbers);
+        letters = List.copyOf(letters);
+        cuts = List.copyOf(cuts);
+    }
 
     /**
      * A try at a cut's number.
@@ -33,12 +40,13 @@ record PlanMarks(boolean words, double[] numbers, double[] letters, Cut[] cuts, 
 
     /** Of ordinary sheets. */
     static final PlanMarks ORDINARY = new PlanMarks(true, PlanType.NUMBERS, PlanType.LETTERS,
-            new Cut[] {new Cut(PlanType.LEAST + 0.5, 2.9, 0.8, true), new Cut(PlanType.LEAST + 0.5, 2.9, 0.8, false), new Cut(PlanType.LEAST, 2.2, 0.2, false)},
+            List.of(new Cut(PlanType.LEAST + 0.5, 2.9, 0.8, true), new Cut(PlanType.LEAST + 0.5, 2.9, 0.8, false),
+                    new Cut(PlanType.LEAST, 2.2, 0.2, false)),
             PlanType.MARK, 3.1, 19, 7, 12, 10, 5);
 
     /** Of large print: nothing under its smallest size; what has no number has the words of the other pages. */
-    static final PlanMarks LARGE = new PlanMarks(false, new double[] {40, 32, 26, 22, 20, 18, TypeScale.LEAST_LARGE_PT},
-            new double[] {24, 20, 18, TypeScale.LEAST_LARGE_PT}, new Cut[] {new Cut(TypeScale.LEAST_LARGE_PT, 5.8, 2, false)},
+    static final PlanMarks LARGE = new PlanMarks(false, List.of(40.0, 32.0, 26.0, 22.0, 20.0, 18.0, TypeScale.LEAST_LARGE_PT),
+            List.of(24.0, 20.0, 18.0, TypeScale.LEAST_LARGE_PT), List.of(new Cut(TypeScale.LEAST_LARGE_PT, 5.8, 2, false)),
             TypeScale.LEAST_LARGE_PT, 6.4, 14, 9, 3, 2, 0);
 
     static PlanMarks of(TypeScale type) {

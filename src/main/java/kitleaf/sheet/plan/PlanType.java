@@ -1,13 +1,10 @@
 package kitleaf.sheet.plan;
 
-import java.util.Map;
+import java.util.List;
 
-/** Sizes of type on the cloth plan, in points: the one place where they stand, for measuring and for the template. */
+/** Sizes of type in the drawings of the cloth plan, in points. */
 final class PlanType {
 
-    static final double TEXT = 9;
-    static final double NAME = 9.5;
-    static final double SMALL = 7.5;
     /** Figures along the drawing. */
     static final double DIMENSION = 8;
     /** Words in the drawing. */
@@ -20,14 +17,9 @@ final class PlanType {
     /** The least there is. */
     static final double LEAST = 6;
     /** The number of a piece: as large as its rectangle lets it be. */
-    static final double[] NUMBERS = {20, 16, 13, 10, 8, 7, LEAST};
+    static final List<Double> NUMBERS = List.of(20.0, 16.0, 13.0, 10.0, 8.0, 7.0, LEAST);
     /** The letter of what is left over. */
-    static final double[] LETTERS = {11, 10, 8, 7, LEAST};
+    static final List<Double> LETTERS = List.of(11.0, 10.0, 8.0, 7.0, LEAST);
 
     private PlanType() { }
-
-    /** Those the template sets by. */
-    static Map<String, Double> all() {
-        return Map.of("text", TEXT, "name", NAME, "small", SMALL, "dimension", DIMENSION, "mark", MARK, "least", LEAST);
-    }
 }

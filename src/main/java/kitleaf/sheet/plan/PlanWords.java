@@ -126,18 +126,10 @@ final class PlanWords {
         return cut.asAsked() ? "" : words.say(brief ? "plan.other-warp" : "plan.other-warp-not-asked", warp);
     }
 
-    /**
-     * Kind, count, size, and where the cloth comes from.
-     *
-     * @param withName whether the cloth to be bought is named too
-     */
-    String subtitle(PlannedCloth cloth, boolean withName) {
-        StringJoiner line = new StringJoiner(" · ");
-        cloth.cloth().filter(name -> withName).ifPresent(line::add);
-        line.add(clothWords.weave(cloth.kind(), cloth.count()));
-        line.add(clothWords.size(cloth));
-        line.add(words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
-        return line.toString();
+    /** Kind, count, size, and where the cloth comes from. */
+    String subtitle(PlannedCloth cloth) {
+        return String.join(" · ", clothWords.weave(cloth.kind(), cloth.count()), clothWords.size(cloth),
+                words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
     }
 
     /** One cut to be made: which part, where, which way, and what comes off. */

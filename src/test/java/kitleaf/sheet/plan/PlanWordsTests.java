@@ -37,7 +37,7 @@ class PlanWordsTests {
     @ParameterizedTest
     @CsvSource({"700, 500, 180, 140, 4", "700, 500, 180, 40, 15", "50, 40, 180, 140, 1", "20000, 1400, 180, 140, 120", "360, 100, 180, 140, 2"})
     void scales_are_round_and_as_large_as_fits(double width, double height, double roomWidth, double roomHeight, double one) {
-        assertEquals(one, PlanScale.fitting(width, height, roomWidth, roomHeight, 1).one());
+        assertEquals(one, PlanScale.fitting(width, height, roomWidth, roomHeight).one());
     }
 
     @Test

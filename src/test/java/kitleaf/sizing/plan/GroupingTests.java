@@ -84,9 +84,9 @@ class GroupingTests {
         assertEquals(List.of(List.of("small"), List.of("f", "g"), List.of("any")), ids(List.of(group)).get(0));
         assertEquals(List.of(1, 2, 1), group.numbers());
         // Of the two cloths on hand Fog stands second; of the shop cuts the first is Fog's alone.
-        assertEquals(List.of(Set.of(1), Set.of(1), Set.of(0, 1)), group.kins().stream().map(Kin::onHand).toList());
-        assertEquals(List.of(Set.of(0, 1), Set.of(0, 1), Set.of(1)), group.kins().stream().map(Kin::shop).toList());
-        assertEquals(List.of(Optional.of("fog"), Optional.of("fog"), Optional.empty()), group.kins().stream().map(Kin::name).toList());
+        assertEquals(List.of(Set.of(1), Set.of(1), Set.of(0, 1)), group.kins().stream().map(Group.Kin::onHand).toList());
+        assertEquals(List.of(Set.of(0, 1), Set.of(0, 1), Set.of(1)), group.kins().stream().map(Group.Kin::shop).toList());
+        assertEquals(List.of(Optional.of("fog"), Optional.of("fog"), Optional.empty()), group.kins().stream().map(Group.Kin::name).toList());
     }
 
     @Test
