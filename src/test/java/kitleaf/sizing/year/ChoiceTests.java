@@ -142,6 +142,22 @@ class ChoiceTests {
     }
 
     @Test
+    void a_must_have_is_chosen_once_however_often_it_fits() {
+        assertEquals(List.of("a", "b"), ids(best(List.of(piece("a", 5, 1), must("b", 5, 1)), 40, ALL, Goals.By.NUMBER).chosen()));
+    }
+
+    /** Ten hours fit in ten; and where a must-have takes all of them, what takes none still fits. */
+    @Test
+    void what_fits_to_the_last_hour_is_not_too_long() {
+        Choice room = best(List.of(piece("a", 5, 1), piece("b", 10, 1)), 10, OptionalInt.of(1), Goals.By.NUMBER);
+        assertEquals(List.of("b"), ids(room.others()));
+        assertEquals(List.of(), room.tooLong());
+        Choice none = best(List.of(must("a", 10, 1), piece("b", 0, 1)), 10, OptionalInt.of(1), Goals.By.NUMBER);
+        assertEquals(List.of("b"), ids(none.others()));
+        assertEquals(List.of(), none.tooLong());
+    }
+
+    @Test
     void those_left_out_are_told_apart_by_whether_they_fit_at_all() {
         Choice choice = best(List.of(piece("a", 5, 1), piece("b", 6, 1), piece("c", 11, 1)), 10, OptionalInt.of(1), Goals.By.NUMBER);
         assertEquals(List.of("a"), ids(choice.chosen()));

@@ -69,6 +69,12 @@ class LateJobsTests {
         assertEquals(3, late(jobs));
     }
 
+    /** Two of five hours by the fifth and the sixth: either could go, and the last does. */
+    @Test
+    void of_equally_long_jobs_the_last_is_given_up() {
+        assertEquals(Set.of("02"), LateJobs.fewest(jobs(List.of(5, 5), List.of(5, 6))));
+    }
+
     /** Ten-job exercise of a university lecture, its answer found by trying all orders: 2 late; by date alone 4. */
     @Test
     void the_ten_job_exercise_has_two_late() {

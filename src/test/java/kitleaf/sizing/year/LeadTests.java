@@ -178,6 +178,16 @@ class LeadTests {
         assertTrue(!warned(year, YearWarning.Kind.MUSTS_NOT_NAMED));
     }
 
+    /** Ten days of work in the ten days before the year, wanted on the last of them. */
+    @Test
+    void a_gift_may_take_every_day_before_the_year() {
+        YearReckoning year = named(days("gift", 10, "2026-12-31"));
+        assertEquals(List.of("gift DUE 2026-12-31"), order(year));
+        assertEquals(1, year.early());
+        assertEquals(10, year.stitchesPerHour().orElseThrow());
+        assertEquals(7, year.hoursPerWeek().orElseThrow());
+    }
+
     /** In the year itself there are no days before it: a date gone by is late, as it always was. */
     @Test
     void from_new_years_day_on_there_is_no_lead() {
