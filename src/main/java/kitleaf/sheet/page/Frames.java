@@ -20,6 +20,15 @@ public final class Frames {
     /** Check bars, separator and signature. */
     public static final double FOOT_MM = 31;
 
+    /** Check bars, what parts them from words, and lines of a foot from each other; printers leave 8 mm blank below. */
+    private static final double BARS_MM = 109;
+    private static final double BAR_MM = 2.4;
+    private static final double ABOVE_BARS_MM = 1.2;
+    private static final double GAP_MM = 5;
+    private static final double ABOVE_SIGNATURE = 0.5;
+    private static final double EDGE_MM = 8;
+    private static final double CLEAR_MM = 2.5;
+
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
     /** A page number as wide as one may become. */
@@ -81,6 +90,22 @@ public final class Frames {
         model.putAll(Map.of("title", basket.title() + ": " + sheetTitle, "subject", subject, "language", settings.language().toLanguageTag(),
                 "paper", new Box(0, 0, settings.paper().widthMm(), settings.paper().heightMm()), "correction", correction(), "signature", signature()));
         return new Sheet(kind, parts, model);
+    }
+
+    /** How high what {@code flow.ftlx} sets close together at a foot is, with what is blank around it. */
+    public double footMm(String note) {
+        double lineMm = TypeScale.mm(settings.type().fine()) * TypeScale.LEADING;
+        double innerMm = settings.paper().widthMm() - 2 * MARGIN_MM;
+        int beside = lines(note, innerMm - BARS_MM - GAP_MM);
+        double barsMm = BAR_MM + lineMm;
+        double notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : lines(note, innerMm) * lineMm + ABOVE_BARS_MM + barsMm;
+        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
+        return EDGE_MM + (lines(PROGRAM + signature(), innerMm - pageMm - GAP_MM) + ABOVE_SIGNATURE) * lineMm + notedMm + CLEAR_MM;
+    }
+
+    /** As many as a text takes if all of it is as wide as what is bold. */
+    private int lines(String text, double widthMm) {
+        return settings.ruler().lines(text, "text", 600, settings.type().fine(), widthMm);
     }
 
     private String signature() {
