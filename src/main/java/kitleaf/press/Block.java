@@ -38,7 +38,7 @@ sealed interface Block permits FlowText, DrawnPlace, RuleLine, Stack, Row, Grid,
 
     /** What a page may end between, from top to bottom, without the blank around the block: mostly the block as one. */
     default List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
-        return List.of(FlowPart.of(lay(widthMm, roomMm, setter)));
+        return List.of(takesRest() ? FlowPart.rest(this, widthMm, roomMm, setter) : FlowPart.of(lay(widthMm, roomMm, setter)));
     }
 
     /** How wide it is in a stack of a width. */

@@ -46,12 +46,23 @@ record Either(Stance stance, List<Block> ways, boolean saves) implements Block {
         List<FlowPart> parts = List.of();
         for (Block way : candidates(setter)) {
             parts = FlowPart.of(way, widthMm, roomMm, setter);
-            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves || FlowPart.heightMm(parts) <= roomMm
-                    + ColumnWidth.SLACK_MM)) {
+            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves || fits(parts, roomMm))) {
                 return parts;
             }
         }
         return parts;
+    }
+
+    /** Whether they take no more rooms than they begin of themselves. */
+    private static boolean fits(List<FlowPart> parts, double roomMm) {
+        double usedMm = 0;
+        for (FlowPart part : parts) {
+            usedMm = (part.breaks() ? 0 : usedMm) + part.heightMm();
+            if (usedMm > roomMm + ColumnWidth.SLACK_MM) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private List<Block> candidates(Setter setter) {

@@ -13,11 +13,14 @@ final class FlowCards implements FlowTaker {
     /** Types are tried smaller in steps of so much of their size. */
     private static final double STEP = 1 / 32.0;
 
-    /** A card's faces, as many of each as it takes. */
-    private record Faces(FlowReader.Node card, List<Laid> fronts, List<Laid> backs) {
+    /** The faces on one side of a card, as many as it takes, and what stands on further ones. */
+    private record Side(List<Laid> faces, Laid further) {
 
-        int number() {
-            return Math.max(fronts.size(), backs.size());
+        static final Side NONE = new Side(List.of(), Laid.NOTHING);
+
+        /** What is one face stands on all cards; what is several has nothing to say after them. */
+        Laid face(int index) {
+            return index < faces.size() ? faces.get(index) : faces.size() == 1 ? faces.get(0) : further;
         }
     }
 
@@ -57,26 +60,25 @@ final class FlowCards implements FlowTaker {
         switch (node.element.name()) {
             case "slot" -> slots.add(node);
             case "sheet" -> sheets.add(node);
-            default -> put(faces(node));
+            default -> put(node, sides(node));
         }
     }
 
-    private void put(Faces faces) throws MarkupException, IOException {
+    private void put(FlowReader.Node card, List<Side> sides) throws MarkupException, IOException {
         if (slots.isEmpty()) {
             throw root.element.fault("markup.no-slots");
         }
-        for (int i = 0; i < faces.number(); i++) {
-            Laid front = face(faces.fronts(), i);
-            Laid back = face(faces.backs(), i);
-            sheet.add(new Placed(slots.get(skip + sheet.size()), faces.card(), front, back, i + 1, faces.number()));
+        int count = most(sides);
+        for (int i = 0; i < count; i++) {
+            sheet.add(new Placed(slots.get(skip + sheet.size()), card, sides.get(0).face(i), sides.get(1).face(i), i + 1, count));
             if (skip + sheet.size() == slots.size()) {
                 printSheet();
             }
         }
     }
 
-    private static Laid face(List<Laid> faces, int index) {
-        return faces.isEmpty() ? Laid.NOTHING : faces.get(Math.min(index, faces.size() - 1));
+    private static int most(List<Side> sides) {
+        return Math.max(sides.get(0).faces().size(), sides.get(1).faces().size());
     }
 
     @Override
@@ -92,7 +94,6 @@ final class FlowCards implements FlowTaker {
         sheet.clear();
         skip = 0;
         printer.print(root.element, (x, y, artist) -> {
-            furnish(artist, "front", rows);
             for (Placed card : placed) {
                 if (card.number() == 1) {
                     artist.bookmark(card.card().element);
@@ -102,13 +103,14 @@ final class FlowCards implements FlowTaker {
                     draw(artist, card, card.back(), "back-x", "back-y", "back-turned");
                 }
             }
+            furnish(artist, "front", rows);
         });
         if (duplex) {
             printer.print(root.element, (x, y, artist) -> {
-                furnish(artist, "back", rows);
                 for (Placed card : placed) {
                     draw(artist, card, card.back(), "back-x", "back-y", "back-turned");
                 }
+                furnish(artist, "back", rows);
             });
         }
     }
@@ -133,71 +135,71 @@ final class FlowCards implements FlowTaker {
         artist.leave();
     }
 
-    /** Both faces at the largest size of type at which nothing is cut, parted or left over. */
-    private Faces faces(FlowReader.Node card) {
+    /** Front and back at the largest size of type at which nothing is cut, parted or left over. */
+    private List<Side> sides(FlowReader.Node card) {
         for (double scale = 1; scale > least; scale -= STEP) {
-            Faces faces = faces(card, setter.scaled(scale), true);
-            if (faces != null) {
-                return faces;
+            List<Side> sides = sides(card, setter.scaled(scale), true);
+            if (sides != null) {
+                return sides;
             }
         }
-        return faces(card, setter.scaled(least), false);
+        return sides(card, setter.scaled(least), false);
     }
 
-    private Faces faces(FlowReader.Node card, Setter set, boolean whole) {
-        List<List<Laid>> sides = new ArrayList<>();
+    /** One card, if briefer words make it one; else several, which know that they are. */
+    private List<Side> sides(FlowReader.Node card, Setter set, boolean whole) {
+        List<Side> one = both(card, set.oneOf(false), whole);
+        return one != null && most(one) <= 1 ? one : both(card, set.oneOf(true), whole);
+    }
+
+    private List<Side> both(FlowReader.Node card, Setter set, boolean whole) {
+        List<Side> sides = new ArrayList<>();
         for (String name : List.of("front", "back")) {
-            List<Laid> side = List.of();
+            Side side = Side.NONE;
             for (FlowReader.Node face : card.faces) {
-                if (face.is(name)) {
-                    side = side(face, set, whole);
-                    if (side == null) {
-                        return null;
-                    }
-                }
+                side = face.is(name) ? side(face, set, whole) : side;
+            }
+            if (side == null) {
+                return null;
             }
             sides.add(side);
         }
-        return new Faces(card, sides.get(0), sides.get(1));
+        return sides;
     }
 
-    /** The faces a side takes: one, if briefer words make it one; else as few as can be, and of these the one that says more. */
-    private List<Laid> side(FlowReader.Node face, Setter set, boolean whole) {
-        List<Laid> best = side(face, set.oneOf(false), whole, 1);
-        best = best != null ? best : side(face, set.oneOf(false).briefly(true), whole, 1);
-        if (best != null) {
-            return best;
+    /** As few faces as can be, and of these the ones that say more. */
+    private Side side(FlowReader.Node face, Setter set, boolean whole) {
+        Side full = laid(face, set, whole);
+        if (full != null && full.faces().size() == 1) {
+            return full;
         }
-        List<Laid> full = side(face, set.oneOf(true), whole, Integer.MAX_VALUE);
-        List<Laid> brief = side(face, set.oneOf(true).briefly(true), whole, Integer.MAX_VALUE);
-        return full == null || brief != null && brief.size() < full.size() ? brief : full;
+        Side brief = laid(face, set.briefly(true), whole);
+        return full == null || brief != null && brief.faces().size() < full.faces().size() ? brief : full;
     }
 
-    private List<Laid> side(FlowReader.Node face, Setter set, boolean whole, int most) {
+    private Side laid(FlowReader.Node face, Setter set, boolean whole) {
         double wideMm = widthMm - 2 * padMm;
         double highMm = heightMm - 2 * padMm;
         Laid first = head(face, 0, wideMm, set);
-        Laid next = head(face, face.heads.size() - 1, wideMm, set);
+        Laid next = face.heads.size() > 1 ? head(face, face.heads.size() - 1, wideMm, set) : first;
         Rooms rooms = new Rooms(highMm - first.heightMm(), highMm - next.heightMm());
         double leastMm = Math.min(rooms.firstMm(), rooms.nextMm());
         List<FlowPart> parts = new ArrayList<>();
         face.blocks.forEach(block -> parts.addAll(FlowPart.of(block, wideMm, leastMm, set)));
-        if (whole && parts.stream().anyMatch(part -> !part.laid().whole() || part.laid().heightMm() > leastMm + ColumnWidth.SLACK_MM)) {
+        boolean all = first.whole() && next.whole()
+                && parts.stream().allMatch(part -> part.laid().whole() && part.laid().heightMm() <= leastMm + ColumnWidth.SLACK_MM);
+        if (whole && !all) {
             return null;
         }
-        List<List<FlowPart>> shared = rooms.even(parts);
-        if (shared.size() > most) {
-            return null;
-        }
-        List<Laid> sides = new ArrayList<>();
-        for (List<FlowPart> room : shared) {
-            Laid head = sides.isEmpty() ? first : next;
+        List<Laid> faces = new ArrayList<>();
+        for (List<FlowPart> room : rooms.even(parts)) {
+            Laid head = faces.isEmpty() ? first : next;
             Laid.Group group = new Laid.Group(2);
             group.put(head, 0, 0);
             group.put(FlowPart.pile(room, wideMm, highMm - head.heightMm(), set), 0, head.heightMm());
-            sides.add(group.laid());
+            faces.add(group.laid());
         }
-        return sides;
+        return new Side(faces, next);
     }
 
     private static Laid head(FlowReader.Node face, int index, double widthMm, Setter set) {

@@ -52,14 +52,19 @@ record FlowPart(Laid laid, double beforeMm, double afterMm, boolean keep, boolea
         return new FlowPart(laid, 0, 0, false, false, null, null);
     }
 
+    /** A part that will be laid in the room that is left: as high as it is in none, and whole if it is so in all. */
+    static FlowPart rest(Block block, double widthMm, double roomMm, Setter setter) {
+        Laid least = Laid.blank(block.lay(widthMm, 0, setter).heightMm());
+        return new FlowPart(block.lay(widthMm, roomMm, setter).whole() ? least : least.notWhole(), 0, 0, false, false, block, null);
+    }
+
     /** The parts of a block in a width, with the blank around it; none where it is not there. */
     static List<FlowPart> of(Block block, double widthMm, double roomMm, Setter setter) {
         if (!block.isThere(setter)) {
             return List.of();
         }
         double inMm = block.widthIn(widthMm);
-        List<FlowPart> parts = new ArrayList<>(block.takesRest()
-                ? List.of(new FlowPart(block.lay(inMm, 0, setter), 0, 0, false, false, block, null)) : block.flow(inMm, roomMm, setter));
+        List<FlowPart> parts = new ArrayList<>(block.flow(inMm, roomMm, setter));
         if (!parts.isEmpty()) {
             parts.set(0, parts.get(0).first(block.stance()));
             parts.set(parts.size() - 1, parts.get(parts.size() - 1).last(block.stance()));

@@ -62,18 +62,36 @@ record Rooms(double firstMm, double nextMm) {
     List<List<FlowPart>> even(List<FlowPart> parts) {
         List<List<FlowPart>> rooms = fill(parts);
         double less = 0;
-        double most = Math.min(firstMm, nextMm);
+        double most = Math.max(firstMm, nextMm);
         for (int i = 0; i < HALVINGS && rooms.size() > 1; i++) {
             double tried = (less + most) / 2;
-            List<List<FlowPart>> lower = new Rooms(firstMm - tried, nextMm - tried).fill(parts);
-            if (lower.size() == rooms.size() && lower.stream().allMatch(room -> heightMm(room) <= Math.min(firstMm, nextMm))) {
+            List<List<FlowPart>> lower = new Rooms(Math.min(firstMm, tried), Math.min(nextMm, tried)).fill(parts);
+            if (lower.size() == rooms.size() && hold(lower)) {
                 rooms = lower;
-                less = tried;
-            } else {
                 most = tried;
+            } else {
+                less = tried;
             }
         }
+        evenLast(rooms);
         return rooms;
+    }
+
+    private boolean hold(List<List<FlowPart>> rooms) {
+        return heightMm(rooms.get(0)) <= firstMm && rooms.stream().skip(1).allMatch(room -> heightMm(room) <= nextMm);
+    }
+
+    /** What the last room is short of, as far as the one before it has more. */
+    private void evenLast(List<List<FlowPart>> rooms) {
+        List<FlowPart> last = rooms.get(rooms.size() - 1);
+        List<FlowPart> before = rooms.get(Math.max(0, rooms.size() - 2));
+        while (before.size() > 1 && !last.get(0).breaks() && !before.get(before.size() - 2).keep()) {
+            double movedMm = heightMm(last) + before.get(before.size() - 1).heightMm();
+            if (movedMm > Math.min(nextMm, heightMm(before) - before.get(before.size() - 1).heightMm()) + ColumnWidth.SLACK_MM) {
+                return;
+            }
+            last.add(0, before.remove(before.size() - 1));
+        }
     }
 
     /** The height of a part and of those it is kept with; half of what is blank below the last may hang over. */

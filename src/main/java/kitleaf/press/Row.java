@@ -71,7 +71,8 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
                 lineMm = Math.max(lineMm, stance.beforeMm() + anchorMm(laid[i], capMm));
             }
         }
-        return place(laid, widthsMm, betweenMm, lineMm, capMm);
+        Laid row = place(laid, widthsMm, betweenMm, lineMm, capMm);
+        return row.heightMm() > roomMm + ColumnWidth.SLACK_MM ? row.notWhole() : row;
     }
 
     /** From the top of a block to the baseline of the row. */

@@ -103,7 +103,7 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
     @Override
     public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
         if (frame != null) {
-            return List.of(FlowPart.of(lay(widthMm, roomMm, setter)));
+            return Block.super.flow(widthMm, roomMm, setter);
         }
         List<FlowPart> parts = new ArrayList<>();
         blocks.forEach(block -> parts.addAll(FlowPart.of(block, widthMm, roomMm, setter)));

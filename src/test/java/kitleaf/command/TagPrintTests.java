@@ -237,8 +237,8 @@ class TagPrintTests {
 
     /** Names stand beside the codes of all threads, or, where that would make another tag, of none. */
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {"{size: quarter, sides: long-edge}; 12; true", "{size: sixth, sides: long-edge}; 12; true", "{size: quarter}; 4; true",
-        "{size: quarter}; 5; false", "{size: sixth, sides: long-edge}; 13; false"})
+    @CsvSource(delimiter = ';', value = {"{size: quarter, sides: long-edge}; 12; true", "{size: sixth, sides: long-edge}; 12; true", "{size: quarter}; 6; true",
+        "{size: quarter}; 7; false", "{size: sixth, sides: long-edge}; 15; false"})
     void names_stand_on_tags_that_have_room_for_all_of_them(String tags, int threads, boolean named) throws IOException {
         String coloured = threads(threads).replace("colour:", "name: Wet shingle, colour:");
         byte[] plain = print(Ran.basket(folder.resolve("p"), "tags: " + tags + "\n", PIECE + threads(threads)), "bag-tags");

@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cards on sheets, read back with PDFBox. Places are worked by hand from the sizes in the markup. */
 class FlowCardsTests {
@@ -67,6 +70,67 @@ class FlowCardsTests {
         assertEquals(7, ReadBack.drawn(pressed.bytes, 1).size() + ReadBack.drawn(pressed.bytes, 2).size());
         Pressed one = cards("", FOLDED, card.replace(square(9).repeat(7), square(9)));
         assertTrue(!text(one, 1).contains(" of "), text(one, 1));
+    }
+
+    /** 36 mm hold three squares of 10; of the backs the first is one face of two, and what follows them is blank but for its head. */
+    @Test
+    void both_sides_know_of_further_cards_and_of_several_faces_each_comes_once() throws Exception {
+        Pressed pressed = cards("", FOLDED, "<card><front>" + square(10).repeat(7) + "</front><back>"
+                + "<head><text many=\"only\">\uFDD2 of \uFDD3</text></head><text>log</text><text break=\"before\" many=\"only\">lines</text></back></card>");
+        assertEquals("1 of 3 log 2 of 3 lines", text(pressed, 1));
+        assertEquals("3 of 3", text(pressed, 2));
+    }
+
+    /** 36 mm hold no square of 37, so that the first way is not taken. */
+    @Test
+    void what_takes_the_room_that_is_left_is_one_of_several_ways() throws Exception {
+        String rest = "<place width=\"5\" height=\"rest\" every=\"5\"><rect x=\"0\" y=\"0\" width=\"5\" height=\"1\"/></place>";
+        Pressed pressed = cards("", FOLDED, "<card><front><either><stack>" + square(37) + rest + "</stack>"
+                + "<stack><text>log</text>" + rest + "</stack></either></front></card>");
+        assertEquals("log", text(pressed, 1));
+        // A line of 10 pt at 1.2 is 4.2 mm; 36 - 4.2 hold six of 5.
+        assertEquals(6, ReadBack.drawn(pressed.bytes, 1).size());
+    }
+
+    @Test
+    void type_shrinks_until_no_head_is_cut_either() throws Exception {
+        Pressed pressed = cards("shrink=\"0.5\"", FOLDED,
+                "<card><front><head><text font-size=\"20pt\" lines=\"1\">Harbour lights</text></head><text>a</text></front></card>");
+        assertTrue(ReadBack.letters(pressed.bytes, 1).get(0).sizePt() < 20);
+        assertEquals(List.of(), pressed.warnings());
+    }
+
+    private static List<Integer> shares(int parts, double first, double next) {
+        List<FlowPart> equal = IntStream.range(0, parts).mapToObj(i -> FlowPart.of(Laid.blank(1))).toList();
+        return new Rooms(first, next).even(equal).stream().map(List::size).toList();
+    }
+
+    /** By hand: as few rooms as hold them, as even as can be; 13 in fours would leave one alone. */
+    @ParameterizedTest
+    @CsvSource({"5, 4, 8, '[3, 2]'", "4, 4, 8, '[4]'", "9, 8, 8, '[5, 4]'", "13, 4, 4, '[4, 4, 3, 2]'", "0, 4, 8, '[0]'"})
+    void parts_are_shared_evenly(int parts, double first, double next, String shares) {
+        assertEquals(shares, shares(parts, first, next).toString());
+    }
+
+    @Test
+    void no_part_is_lost_no_room_is_too_full_and_none_is_for_one_part_where_two_have_room() {
+        for (long seed : new long[] {11, 12, 13, System.nanoTime()}) {
+            Random random = new Random(seed);
+            for (int i = 0; i < 2000; i++) {
+                int parts = 1 + random.nextInt(60);
+                int first = 1 + random.nextInt(9);
+                int other = 3 + random.nextInt(9);
+                String what = parts + " parts in " + first + " and " + other + ", seed " + seed;
+                List<Integer> shares = shares(parts, first, other);
+                assertEquals(parts, shares.stream().mapToInt(Integer::intValue).sum(), what);
+                assertTrue(IntStream.range(0, shares.size()).allMatch(room -> shares.get(room) <= (room == 0 ? first : other)),
+                        () -> what + ": " + shares);
+                // The fewest: what the first has no room for, over what others hold.
+                assertEquals(parts <= first ? 1 : 1 + (parts - first + other - 1) / other, shares.size(), what);
+                boolean spare = shares.size() > 1 && shares.get(shares.size() - 2) > 2;
+                assertTrue(!spare || shares.get(shares.size() - 1) > 1, () -> what + ": " + shares);
+            }
+        }
     }
 
     @Test

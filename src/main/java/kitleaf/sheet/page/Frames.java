@@ -30,6 +30,10 @@ public final class Frames {
     private static final double TOP_MM = 14.6;
     private static final double STITCHES_MM = 12;
     private static final double PAGE_NUMBER_LINES = 9;
+    /** Above the bars of a foot that is set close, between its lines in parts of a line, and above all of it. */
+    private static final double ABOVE_BARS_MM = 1.2;
+    private static final double ABOVE_SIGNATURE = 0.5;
+    private static final double CLEAR_MM = 2.5;
 
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
@@ -150,6 +154,17 @@ public final class Frames {
 
     private double linesMm(String said, String family, int weight, double sizePt, double widthMm) {
         return settings.ruler().lines(said, family, weight, sizePt, widthMm) * settings.type().lineMm(sizePt);
+    }
+
+    /** How high what {@code flow.ftlx} sets close together at a foot is, with what is blank around it. */
+    public double closeFootMm(String note) {
+        double lineMm = TypeScale.mm(settings.type().fine()) * TypeScale.LEADING;
+        double innerMm = settings.paper().widthMm() - 2 * MARGIN_MM;
+        int beside = lines(note, 600, innerMm - BARS_MM - FOOT_GAP_MM);
+        double barsMm = BAR_MM + lineMm;
+        double notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : lines(note, 600, innerMm) * lineMm + ABOVE_BARS_MM + barsMm;
+        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
+        return BOTTOM_MM + (lines(PROGRAM + signature(), 600, innerMm - pageMm - FOOT_GAP_MM) + ABOVE_SIGNATURE) * lineMm + notedMm + CLEAR_MM;
     }
 
     private String signature() {

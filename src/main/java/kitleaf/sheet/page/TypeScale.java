@@ -68,6 +68,11 @@ public record TypeScale(boolean large, double display, double title, double figu
                 Math.max(o.fine, fine / times), Math.max(o.least, least / times));
     }
 
+    /** How much smaller type may be on something of a given size; never smaller than on an ordinary sheet. */
+    public double shrink() {
+        return ORDINARY.small / small;
+    }
+
     /** Whether a few words may be a block of capitals, which are hard to read (UKAAF G003, 2019). */
     public boolean capitals() {
         return !large;

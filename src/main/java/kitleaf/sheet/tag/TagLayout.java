@@ -2,21 +2,24 @@ package kitleaf.sheet.tag;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Tags;
-import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
-import kitleaf.sheet.page.PageFrame;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.page.Swatch;
+import kitleaf.sheet.page.TextRuler;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sheet.words.SheetWords;
@@ -34,13 +37,19 @@ import kitleaf.words.Words;
 /** Lays out a tag for the bag of each piece that is not finished, and more than one where its threads need it. */
 public final class TagLayout {
 
+    private static final double MOST_CODE_MM = 28;
+    private static final double LEAST_CODE_MM = 22;
+    /** The ribbon's strip, a title of two lines, and the blank edge. */
+    private static final double ABOVE_CODE_MM = 35;
+
     private final SheetSettings settings;
     private final Words words;
     private final Figures figures;
     private final ClothWords clothWords;
     private final ThreadWords threadWords;
     private final TagSheets sheets;
-    private final TagSetter faces;
+    private final double footMm;
+    private final double codeMm;
 
     private TagLayout(Reckoning reckoning, SheetSettings settings) {
         this.settings = settings;
@@ -48,10 +57,10 @@ public final class TagLayout {
         this.figures = new Figures(settings.units(), words);
         this.clothWords = new ClothWords(words, figures);
         this.threadWords = new ThreadWords(words, settings.units());
-        this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm(reckoning.basket(), settings))
+        this.footMm = footMm(reckoning.basket(), settings);
+        this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm)
                 : TagSheets.of(settings.paper(), reckoning.basket().tags());
-        this.faces = settings.type().large() ? new LargeTagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler())
-                : new TagFaces(sheets.tagWidthMm(), sheets.tagHeightMm(), words, settings.ruler());
+        this.codeMm = Math.min(MOST_CODE_MM, Math.max(LEAST_CODE_MM, sheets.tagHeightMm() - ABOVE_CODE_MM));
     }
 
     /** The tags of all pieces that are not finished, for paper on which they {@linkplain #fit have room}. */
@@ -63,85 +72,56 @@ public final class TagLayout {
     public static boolean fit(Basket basket, SheetSettings settings) {
         Tags tags = basket.tags();
         int faces = tags.sides() == Tags.Sides.FOLDED ? 2 : 1;
-        return tags.fit(settings.paper()) && (!settings.type().large() || !(tags.size() instanceof Tags.Own own)
+        return tags.fit(settings.paper()) && (!(tags.size() instanceof Tags.Own own)
                 || own.heightMm() * faces <= settings.paper().heightMm() - Tags.MARGIN_MM - footMm(basket, settings));
     }
 
     private static double footMm(Basket basket, SheetSettings settings) {
-        PageFrame frame = frames(basket, settings, SheetWords.in(settings.language())).of(0, 0);
-        return frame.heightMm() - frame.foot().topMm();
+        Words words = SheetWords.in(settings.language());
+        return settings.type().large() ? frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides()))) : Tags.FOOT_MM;
     }
 
     private static Frames frames(Basket basket, SheetSettings settings, Words words) {
-        return new Frames(basket, settings, words, words.say("tag.name")).saying(words.say(note(basket.tags().sides())));
+        return new Frames(basket, settings, words, words.say("tag.name"));
     }
 
-    /** One tag: its piece, which of the piece's tags it is, and its threads. */
-    private record Tag(TagWords says, TagSetter.Part part, int index, int count) { }
+    /**
+     * Where tags lie on their sheets.
+     *
+     * @param columns tags side by side
+     * @param duplex whether backs have pages of their own
+     * @param above whether these have their foot at the top
+     * @param slots of the tags of a sheet
+     * @param sidesX where they are cut from top to bottom; behind that {@code backX}
+     * @param sidesY where they are cut from side to side; behind that {@code backY}
+     * @param codeMm the side of a code
+     * @param footMm what is left below the tags
+     */
+    public record Lying(double tagWidthMm, double tagHeightMm, int columns, boolean duplex, boolean above, List<Slot> slots,
+                        List<Double> sidesX, List<Double> sidesY, List<Double> backX, List<Double> backY, double codeMm, double footMm) {
+
+        /** The place of one tag. */
+        public record Slot(TagPlace front, TagPlace back) { }
+    }
+
+    private Lying lying() {
+        boolean above = sheets.duplex() && !sheets.turnsUpright();
+        List<Lying.Slot> slots = IntStream.range(0, sheets.perSheet()).mapToObj(i -> new Lying.Slot(sheets.front(i), sheets.back(i))).toList();
+        return new Lying(sheets.tagWidthMm(), sheets.tagHeightMm(), sheets.columns(), sheets.duplex(), above, slots,
+                sheets.sidesXMm(), sheets.sidesYMm(), sheets.sidesXMm().stream().map(x -> sheets.backXMm(x, 0)).toList(),
+                sheets.sidesYMm().stream().map(y -> sheets.backYMm(y, 0)).toList(), codeMm, footMm);
+    }
 
     private Sheet layOut(Reckoning reckoning) {
-        ThreadReckoning threads = reckoning.threads();
-        List<Tag> tags = new ArrayList<>();
-        for (PieceReckoning piece : reckoning.pieces()) {
-            if (piece.piece().progress().finished().isEmpty()) {
-                TagWords says = words(piece, threads.piece(piece.piece().id()).orElseThrow());
-                List<TagSetter.Part> shared = faces.share(says);
-                for (int i = 0; i < shared.size(); i++) {
-                    tags.add(new Tag(says, shared.get(i), i, shared.size()));
-                }
-            }
-        }
-        Frames frames = frames(reckoning.basket(), settings, words);
-        int sheetCount = (tags.size() + sheets.perSheet() - 1) / sheets.perSheet();
-        int count = sheetCount * (sheets.duplex() ? 2 : 1);
-        List<TagPage> pages = new ArrayList<>();
-        for (int sheet = 0; sheet < sheetCount; sheet++) {
-            List<Tag> onSheet = tags.subList(sheet * sheets.perSheet(), Math.min(tags.size(), (sheet + 1) * sheets.perSheet()));
-            pages.add(fronts(onSheet, frames.of(pages.size() + 1, count)));
-            if (sheets.duplex()) {
-                pages.add(backs(onSheet, frames.of(pages.size() + 1, count)));
-            }
-        }
-        return new Sheet(SheetKind.BAG_TAGS, pages.size(), Map.of(
-                "title", reckoning.basket().title() + ": " + words.say("tag.name"),
-                "subject", words.say("tag.subject"),
-                "language", settings.language().toLanguageTag(),
-                "pages", pages));
-    }
-
-    private TagPage fronts(List<Tag> tags, PageFrame frame) {
-        List<TagFace> placed = new ArrayList<>();
-        for (int i = 0; i < tags.size(); i++) {
-            Tag tag = tags.get(i);
-            placed.add(faces.front(tag.says(), tag.part(), tag.index(), tag.count(), box(sheets.front(i)), sheets.front(i).turned()));
-            if (!sheets.duplex()) {
-                placed.add(faces.back(tag.says(), tag.part(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
-            }
-        }
-        int rows = (tags.size() + sheets.columns() - 1) / sheets.columns();
-        List<Double> sidesY = sheets.sidesYMm().subList(0, rows + 1);
-        List<Double> foldsY = sheets.duplex() ? List.of() : sidesY.subList(0, rows).stream().map(y -> y + sheets.tagHeightMm()).toList();
-        List<String> begin = tags.stream().filter(tag -> tag.index() == 0).map(tag -> tag.says().title()).toList();
-        return new TagPage(frame, false, false, sheets.sidesXMm(), sidesY, foldsY, placed, begin, words.say(note(sheets.tags().sides())));
-    }
-
-    private TagPage backs(List<Tag> tags, PageFrame frame) {
-        List<TagFace> placed = new ArrayList<>();
-        for (int i = 0; i < tags.size(); i++) {
-            Tag tag = tags.get(i);
-            placed.add(faces.back(tag.says(), tag.part(), tag.index(), tag.count(), box(sheets.back(i)), sheets.back(i).turned()));
-        }
-        int rows = (tags.size() + sheets.columns() - 1) / sheets.columns();
-        return new TagPage(frame, true, !sheets.turnsUpright(), sheets.sidesXMm().stream().map(x -> sheets.backXMm(x, 0)).toList(),
-                sheets.sidesYMm().subList(0, rows + 1).stream().map(y -> sheets.backYMm(y, 0)).toList(), List.of(), placed, List.of(), words.say(note(sheets.tags().sides())));
+        List<PieceReckoning> unfinished = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).toList();
+        Iterable<TagWords> tags = () -> unfinished.stream()
+                .map(it -> words(it, reckoning.threads().piece(it.piece().id()).orElseThrow())).iterator();
+        return frames(reckoning.basket(), settings, words).flowing(SheetKind.BAG_TAGS, unfinished.size(), words.say("tag.subject"),
+                Map.of("tags", tags, "sheets", lying(), "note", words.say(note(reckoning.basket().tags().sides()))));
     }
 
     private static String note(Tags.Sides sides) {
         return "tag.note." + sides.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static Box box(TagPlace place) {
-        return new Box(place.xMm(), place.yMm(), place.widthMm(), place.heightMm());
     }
 
     private TagWords words(PieceReckoning reckoned, PieceThreads threads) {
@@ -174,7 +154,43 @@ public final class TagLayout {
                 .map(thread -> new TagWords.Thread(thread.code(), ThreadWords.first(thread).name().orElse(""), Swatch.of(ThreadWords.first(thread)))).toList();
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry -> new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
                 figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
-        return new TagWords(piece.title(), facts, ticks, log, plain.toString());
+        return new TagWords(piece.title(), facts, ticks, log, plain(plain.toString(), ticks));
+    }
+
+    /**
+     * The facts with as many thread codes as a code of this size can carry and a telephone can read; where even the facts are too
+     * much, as many of them as it can, the title first, below the words every code begins with.
+     */
+    private String plain(String facts, List<TagWords.Thread> threads) {
+        int kept = most(threads.size(), number -> threads(facts, threads, number));
+        if (kept > 0) {
+            return threads(facts, threads, kept);
+        }
+        String[] lines = facts.split("\n");
+        return facts(lines, Math.max(2, most(lines.length, number -> facts(lines, number))));
+    }
+
+    private static String facts(String[] lines, int kept) {
+        return String.join("\n", Arrays.asList(lines).subList(0, kept));
+    }
+
+    private String threads(String facts, List<TagWords.Thread> threads, int kept) {
+        return facts + threads.stream().limit(kept).map(TagWords.Thread::code)
+                .collect(Collectors.joining(", ", "\n" + words.say("tag.threads") + " ", kept < threads.size() ? ", ..." : ""));
+    }
+
+    /** The most of something that a code carries: halved towards, since each try makes a code. */
+    private int most(int all, IntFunction<String> text) {
+        int modules = (int) Math.floor(codeMm / TextRuler.LEAST_MODULE_MM) - 2 * TextRuler.QUIET_MODULES;
+        int fits = 0;
+        for (int over = all + 1, tried = all; over - fits > 1; tried = (fits + over) / 2) {
+            if (settings.ruler().codeModules(text.apply(tried)) <= modules) {
+                fits = tried;
+            } else {
+                over = tried;
+            }
+        }
+        return fits;
     }
 
     private String needles(PieceThreads threads) {

@@ -11,12 +11,12 @@ import kitleaf.sheet.page.Swatch;
  * @param facts a line each: designer and chart, cloth, design, cut, needle and strands, dates
  * @param threads in the order of the chart
  * @param log the sittings, oldest first
- * @param plain the facts as plain text, for the code; threads are added to it
+ * @param plain facts and codes of threads as plain text, for the code
  */
-record TagWords(String title, List<String> facts, List<Thread> threads, List<Sitting> log, String plain) {
+public record TagWords(String title, List<String> facts, List<Thread> threads, List<Sitting> log, String plain) {
 
     /** Copies the lists. */
-    TagWords {
+    public TagWords {
         Objects.requireNonNull(title);
         facts = List.copyOf(facts);
         threads = List.copyOf(threads);
@@ -30,7 +30,7 @@ record TagWords(String title, List<String> facts, List<Thread> threads, List<Sit
      * @param name of its colour
      * @param swatch its colour and symbol
      */
-    record Thread(String code, String name, Swatch swatch) { }
+    public record Thread(String code, String name, Swatch swatch) { }
 
     /**
      * A line of the log.
@@ -39,5 +39,5 @@ record TagWords(String title, List<String> facts, List<Thread> threads, List<Sit
      * @param hours so many
      * @param stitches so many
      */
-    record Sitting(String day, String hours, String stitches) { }
+    public record Sitting(String day, String hours, String stitches) { }
 }
