@@ -6,8 +6,9 @@ import java.util.List;
  * The first of several ways to say something that fits, of which nothing is cut or parted; else the last.
  *
  * @param saves whether the last is taken where that saves a card
+ * @param rest whether it waits for the room that all else on its page leaves, and fits there
  */
-record Either(Stance stance, List<Block> ways, boolean saves) implements Block {
+record Either(Stance stance, List<Block> ways, boolean saves, boolean rest) implements Block {
 
     @Override
     public boolean isEmpty() {
@@ -21,7 +22,7 @@ record Either(Stance stance, List<Block> ways, boolean saves) implements Block {
 
     @Override
     public boolean takesRest() {
-        return ways.stream().anyMatch(Block::takesRest);
+        return rest || ways.stream().anyMatch(Block::takesRest);
     }
 
     @Override

@@ -64,7 +64,7 @@ final class Vocabulary {
             Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "tint", "rule", "rx", "shrink")),
             Map.entry("row", Set.of("gap")),
             Map.entry("grid", Set.of("gap", "columns")),
-            Map.entry("either", Set.of("saves")),
+            Map.entry("either", Set.of("saves", "height")),
             Map.entry("place", Set.of("height", "every")),
             Map.entry("rule", Set.of()),
             Map.entry("cards", Set.of("width", "height", "card-width", "card-height", "columns", "skip", "padding", "shrink", "backs")),

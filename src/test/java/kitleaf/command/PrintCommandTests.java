@@ -236,7 +236,7 @@ class PrintCommandTests {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE);
         Path templates = Files.createDirectories(folder.resolve("templates"));
         Files.writeString(templates.resolve("cut-sheets.ftlx"), """
-                <document title="mine" lang="en"><page width="210" height="297"><text x="20" y="20">My own ${pages[0].piece.title}</text></page></document>
+                <document title="mine" lang="en"><page width="210" height="297"><text x="20" y="20">My own ${cuts[0].piece.title}</text></page></document>
                 """);
         assertEquals(0, Ran.kitleaf("print", basket, "--out", out(), "--templates", templates).code());
         assertEquals("My own Groyne", ReadBack.text(pdf(), 1));
@@ -281,8 +281,8 @@ class PrintCommandTests {
 
     /** A template may describe pages and nothing else. */
     @ParameterizedTest
-    @ValueSource(strings = {"${\"freemarker.template.utility.Execute\"?new()(\"id\")}", "${pages[0].frame.class.name}",
-        "${pages[0]?api.class}", "<#include \"/etc/passwd\">", "<#include \"../../../../../../etc/passwd\">"})
+    @ValueSource(strings = {"${\"freemarker.template.utility.Execute\"?new()(\"id\")}", "${cuts[0].piece.class.name}",
+        "${cuts[0]?api.class}", "<#include \"/etc/passwd\">", "<#include \"../../../../../../etc/passwd\">"})
     void a_template_cannot_reach_out(String reach) throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE);
         Path templates = Files.createDirectories(folder.resolve("templates"));

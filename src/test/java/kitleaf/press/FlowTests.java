@@ -222,4 +222,19 @@ class FlowTests {
         MarkupException e = assertThrows(MarkupException.class, () -> flow(markup));
         assertTrue(e.getMessage().contains("\"" + attribute + "\""), e.getMessage());
     }
+
+    /** Of 80 mm what comes after takes 5 + 30, so 45 are left: a drawing of 50 has no room there, one of 40 has; alone the largest has. */
+    @Test
+    void the_largest_of_several_that_has_the_room_that_is_left_is_taken() throws Exception {
+        String sizes = "<either height=\"rest\">" + block("", 60, 50) + block("", 48, 40) + block("", 36, 30) + "</either>";
+        String beside = "<row><stack width=\"*\" align=\"top\">" + sizes + "</stack><place width=\"5\" height=\"1\"/></row>";
+        for (String row : List.of(sizes, beside)) {
+            Pressed pressed = flow(row + block("before=\"5\"", 20, 30));
+            assertEquals(List.of("10.0 10.0", "10.0 55.0"), corners(pressed, 1));
+            assertEquals(40, ReadBack.drawn(pressed.bytes, 1).get(0).most(false) - 10, MM);
+            Pressed parted = flow(row + block("", 20, 60));
+            assertEquals(50, ReadBack.drawn(parted.bytes, 1).get(0).most(false) - 10, MM);
+            assertEquals(List.of("10.0 10.0"), corners(parted, 2));
+        }
+    }
 }

@@ -1,124 +1,87 @@
 package kitleaf.sheet.cut;
 
 import java.util.List;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Paper;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Join;
-import kitleaf.sheet.page.Masthead;
-import kitleaf.sheet.page.PageFrame;
 import kitleaf.sheet.page.SheetSettings;
-import kitleaf.sheet.words.ClothWords;
-import kitleaf.sheet.words.Figures;
+import kitleaf.sheet.page.TypeScale;
 import kitleaf.sizing.PieceReckoning;
-import kitleaf.sizing.cloth.CornerGuide.Window;
 import kitleaf.sizing.cloth.CornerGuide;
+import kitleaf.sizing.cloth.CornerGuide.Window;
 import kitleaf.sizing.cloth.Extent;
-import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.words.Words;
 
 /** Places a corner guide's windows on pages at true size. */
 final class CornerGuideLayout {
 
-    private static final double BAR_MM = 100;
-    /** What the upright bar takes of the head's width in large print. */
-    private static final double BAR_ROOM_MM = 24;
+    private static final double MM_PER_IN = 25.4;
+    /** From one label of the ticks down the left edge to the next, at least. */
+    private static final double DOWN_APART_MM = 6;
+
+    /** A number as wide as that of a page may become. */
+    private static final int MOST_PAGES = 88;
 
     private final Words words;
-    private final Figures figures;
-    private final ClothWords clothWords;
     private final SheetSettings settings;
-    private final PageFrame frame;
+    private final Frames frames;
+    /** The size of the ticks' and the rules' figures. */
+    private final double figureMm;
 
-    CornerGuideLayout(Words words, Figures figures, SheetSettings settings, PageFrame frame) {
+    CornerGuideLayout(Words words, SheetSettings settings, Frames frames) {
         this.words = words;
-        this.figures = figures;
-        this.clothWords = new ClothWords(words, figures);
         this.settings = settings;
-        this.frame = frame;
+        this.frames = frames;
+        this.figureMm = TypeScale.mm(settings.type().fine());
     }
 
-    List<GuidePage> pages(PieceReckoning reckoned) {
-        GuideRoom room = room(reckoned, false);
-        CornerGuide guide = guide(reckoned, room);
-        if (settings.type().large() && guide.windows().size() > 1) {
-            GuideRoom tiled = room(reckoned, true);
-            CornerGuide parted = guide(reckoned, tiled);
-            return parted.windows().stream().map(window -> page(parted, window, reckoned, tiled)).toList();
-        }
-        return guide.windows().stream().map(window -> page(guide, window, reckoned, room)).toList();
+    List<GuidePage> pages(PieceReckoning reckoned, GuideWords said) {
+        String title = reckoned.piece().title();
+        GuideRoom room = GuideRoom.of(title, said, "", frames, settings);
+        CornerGuide guide = CornerGuide.of(reckoned.cloth().size(), room.widthMm(), room.heightMm());
+        String tile = words.say("guide.piece-of", MOST_PAGES, MOST_PAGES, MOST_PAGES, MOST_PAGES);
+        GuideRoom placed = guide.windows().size() == 1 ? room : GuideRoom.of(title, said, tile, frames, settings);
+        CornerGuide parted = CornerGuide.of(reckoned.cloth().size(), placed.widthMm(), placed.heightMm());
+        return parted.windows().stream().map(window -> page(parted, window, placed)).toList();
     }
 
-    private GuideRoom room(PieceReckoning reckoned, boolean tiled) {
-        Paper paper = settings.paper();
-        return settings.type().large() ? GuideRoom.large(Masthead.of(words.say("guide.eyebrow"), reckoned.piece().title(), "", false,
-                paper.widthMm() - 2 * Frames.MARGIN_MM - BAR_ROOM_MM, settings.type(), settings.ruler(), settings.language()), frame.foot(), tiled)
-                : GuideRoom.ordinary(paper.heightMm());
-    }
-
-    private CornerGuide guide(PieceReckoning reckoned, GuideRoom room) {
-        return CornerGuide.of(reckoned.cloth().size(), settings.paper().widthMm() - room.leftMm() - room.rightMm(), room.bottomMm() - room.topMm());
-    }
-
-    private GuidePage page(CornerGuide guide, Window window, PieceReckoning reckoned, GuideRoom room) {
-        PieceSize size = guide.size();
-        Extent across = size.across();
-        Extent down = size.down();
-        Cloth cloth = reckoned.piece().cloth();
-        Box box = new Box(room.leftMm(), room.topMm(), window.widthMm(), window.heightMm());
-
-        Part x = part(across, window.xMm(), window.widthMm(), room.leftMm());
-        Part y = part(down, window.yMm(), window.heightMm(), room.topMm());
-        Box design = x.lengthMm() > 0 && y.lengthMm() > 0 ? new Box(x.fromMm(), y.fromMm(), x.lengthMm(), y.lengthMm()) : null;
-        boolean firstStitch = design != null && x.near() && y.near();
-        boolean shrinks = CutSheetWords.shrinks(cloth);
-        double sampleWidthMm = StitchSample.COLUMNS * across.cellMm();
-        boolean sampled = firstStitch && StitchSample.COLUMNS <= across.stitches() && StitchSample.ROWS <= down.stitches()
-                && Math.max(sampleWidthMm + 8, room.sampleWidthMm()) <= x.lengthMm() && 32 + StitchSample.ROWS * down.cellMm() <= y.lengthMm();
-
-        double uprightMm = room.bottomMm() - BAR_MM;
-        return new GuidePage(box, window.row() == 0, window.column() == 0,
-                near(window.yMm() + window.heightMm(), down.cutMm()), near(window.xMm() + window.widthMm(), across.cutMm()),
-                design, x.near(), y.near(), x.far(), y.far(), firstStitch,
-                window.row() == 0 ? GuidePage.threadMarks(across, window.xMm(), window.widthMm(), room.leftMm(), room.acrossApartMm(),
-                        room.labelClearMm(), room.large() == null, 0) : List.of(),
-                window.column() == 0 ? GuidePage.threadMarks(down, window.yMm(), window.heightMm(), room.topMm(), room.downApartMm(),
-                        room.labelClearMm(), room.large() == null, room.cornerMm()) : List.of(),
-                window.row() == 0 ? GuidePage.ruleMarks(25.4 / 8, 8, window.xMm(), window.widthMm(), room.leftMm(), room.figureClearMm()) : List.of(),
-                window.column() == 0 ? GuidePage.ruleMarks(1, 10, window.yMm(), window.heightMm(), room.topMm(), room.figureClearMm()) : List.of(),
-                sampled ? StitchSample.path(design.xMm() + 4, design.yMm() + 28, across.cellMm(), down.cellMm()) : "",
-                sampleWidthMm,
-                Join.of(window.column(), window.row(), guide.columns(), guide.rows(), words), guide.columns(), guide.rows(), window.column(), window.row(),
-                Math.max(20, Math.min(room.topMm(), uprightMm)),
-                clothWords.worked(cloth.kind(), cloth.count(), cloth.over()),
-                words.say("guide.distances", figures.length(across.nearEdgeToDesignMm()), figures.other(across.nearEdgeToDesignMm()),
-                        figures.length(down.nearEdgeToDesignMm()), figures.other(down.nearEdgeToDesignMm())),
-                figures.length(across.nearEdgeToDesignMm()) + " · " + figures.other(across.nearEdgeToDesignMm()),
-                figures.length(across.nearEdgeToDesignMm()), figures.length(down.nearEdgeToDesignMm()),
-                words.say("guide.prick", clothWords.threads(across.nearThreads(), cloth.kind()), clothWords.threads(down.nearThreads(), cloth.kind())),
-                ticksNote(cloth, shrinks),
-                words.say(shrinks ? "guide.sample-after" : "guide.sample"),
-                words.say("guide.measure"), room.large());
-    }
-
-    private String ticksNote(Cloth cloth, boolean shrinks) {
-        boolean warpDown = cloth.warp() == Cloth.WarpRun.DOWN;
-        // Counting across meets the threads that run down.
-        return words.say(shrinks ? "guide.ticks-before" : "guide.ticks",
-                words.say(cloth.kind() == Cloth.Kind.BLOCK ? "guide.blocks" : "guide.threads"),
-                words.say(warpDown ? "guide.warp" : "guide.weft"), words.say(warpDown ? "guide.weft" : "guide.warp"));
+    private GuidePage page(CornerGuide guide, Window window, GuideRoom room) {
+        Extent across = guide.size().across();
+        Extent down = guide.size().down();
+        GuideEdge.Span acrossSpan = new GuideEdge.Span(window.xMm(), window.widthMm(), room.leftMm());
+        GuideEdge.Span downSpan = new GuideEdge.Span(window.yMm(), window.heightMm(), room.topMm());
+        Part x = part(across, acrossSpan);
+        Part y = part(down, downSpan);
+        boolean left = window.column() == 0;
+        boolean top = window.row() == 0;
+        boolean hasDesign = x.lengthMm() > 0 && y.lengthMm() > 0;
+        boolean firstStitch = hasDesign && x.near() && y.near();
+        boolean sampled = firstStitch && StitchSample.COLUMNS <= across.stitches() && StitchSample.ROWS <= down.stitches();
+        double clearMm = figureMm * 1.45;
+        return new GuidePage(room.head(), room.foot(), new Box(room.leftMm(), room.topMm(), window.widthMm(), window.heightMm()),
+                new GuidePage.Sides(left, top, near(acrossSpan.toMm(), across.cutMm()), near(downSpan.toMm(), down.cutMm())),
+                hasDesign ? new Box(x.fromMm(), y.fromMm(), x.lengthMm(), y.lengthMm()) : null,
+                new GuidePage.Sides(x.near(), y.near(), x.far(), y.far()), firstStitch,
+                !top ? GuideEdge.BARE : new GuideEdge(GuideEdge.threads(across, acrossSpan, 1.2 + figureMm * 2.1, clearMm, 0),
+                        GuideEdge.rule(MM_PER_IN / 8, 8, acrossSpan, figureMm * 0.7)),
+                !left ? GuideEdge.BARE : new GuideEdge(GuideEdge.threads(down, downSpan, DOWN_APART_MM, clearMm, 6 + figureMm * 1.8),
+                        GuideEdge.rule(1, 10, downSpan, figureMm * 0.7)),
+                sampled ? StitchSample.of(across.cellMm(), down.cellMm()) : null,
+                new GuideTile(guide.columns(), guide.rows(), window.column(), window.row(),
+                        Join.of(window.column(), window.row(), guide.columns(), guide.rows(), words)),
+                room.barTopMm());
     }
 
     /** What of the design lies in a window, in one direction, on the page. */
     private record Part(double fromMm, double lengthMm, boolean near, boolean far) { }
 
-    private static Part part(Extent extent, double windowFromMm, double windowLengthMm, double pageFromMm) {
-        double nearMm = extent.nearEdgeToDesignMm() - windowFromMm;
+    private static Part part(Extent extent, GuideEdge.Span window) {
+        double nearMm = extent.nearEdgeToDesignMm() - window.fromMm();
         double farMm = nearMm + extent.designAtTableMm();
         double fromMm = Math.max(0, nearMm);
-        double toMm = Math.min(windowLengthMm, farMm);
-        return new Part(pageFromMm + fromMm, toMm - fromMm, nearMm >= 0 && nearMm < windowLengthMm, farMm > 0 && farMm <= windowLengthMm);
+        double toMm = Math.min(window.lengthMm(), farMm);
+        return new Part(window.pageMm() + fromMm, toMm - fromMm, nearMm >= 0 && nearMm < window.lengthMm(),
+                farMm > 0 && farMm <= window.lengthMm());
     }
 
     /** Whether two lengths that were reckoned on different ways to one place are that place. */

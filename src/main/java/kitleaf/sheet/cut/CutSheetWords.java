@@ -57,7 +57,27 @@ final class CutSheetWords {
                 words.say(shrinks ? "others.note-shrink" : "others.note"));
     }
 
-    static boolean shrinks(Cloth cloth) {
+    GuideWords ofGuide(PieceReckoning reckoned) {
+        Cloth cloth = reckoned.piece().cloth();
+        Extent across = reckoned.cloth().size().across();
+        Extent down = reckoned.cloth().size().down();
+        String acrossBrief = figures.length(across.nearEdgeToDesignMm());
+        String acrossOther = figures.other(across.nearEdgeToDesignMm());
+        String downBrief = figures.length(down.nearEdgeToDesignMm());
+        boolean warpDown = cloth.warp() == Cloth.WarpRun.DOWN;
+        // Counting across meets the threads that run down.
+        String ticks = words.say(shrinks(cloth) ? "guide.ticks-before" : "guide.ticks",
+                words.say(cloth.kind() == Cloth.Kind.BLOCK ? "guide.blocks" : "guide.threads"),
+                words.say(warpDown ? "guide.warp" : "guide.weft"), words.say(warpDown ? "guide.weft" : "guide.warp"));
+        return new GuideWords(clothWords.worked(cloth.kind(), cloth.count(), cloth.over()),
+                words.say("guide.distances", acrossBrief, acrossOther, downBrief, figures.other(down.nearEdgeToDesignMm())),
+                acrossBrief + " · " + acrossOther, acrossBrief, downBrief,
+                words.say("guide.prick", clothWords.threads(across.nearThreads(), cloth.kind()),
+                        clothWords.threads(down.nearThreads(), cloth.kind())),
+                ticks, words.say(shrinks(cloth) ? "guide.sample-after" : "guide.sample"));
+    }
+
+    private static boolean shrinks(Cloth cloth) {
         return cloth.shrink().warp() > 0 || cloth.shrink().weft() > 0;
     }
 

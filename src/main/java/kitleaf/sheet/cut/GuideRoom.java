@@ -1,44 +1,103 @@
 package kitleaf.sheet.cut;
 
-import kitleaf.sheet.page.Foot;
-import kitleaf.sheet.page.Masthead;
+import kitleaf.basket.Paper;
+import kitleaf.sheet.page.Box;
+import kitleaf.sheet.page.Frames;
+import kitleaf.sheet.page.SheetSettings;
+import kitleaf.sheet.page.TextRuler;
+import kitleaf.sheet.page.TypeScale;
 
 /**
- * Where the window of a corner guide lies on its page, and how much room the words around it want.
+ * Where the window of a corner guide may lie on its page: what stands round it goes with the type. The template
+ * sets the words in what is left.
  *
- * @param leftMm the window's left side: right of the centimetre rule's figures
+ * @param head where the page's head has room
+ * @param foot where its foot has room, from the note on the ticks
+ * @param leftMm its left side: right of the centimetre rule's figures
  * @param topMm its top: below the head, the cut edge's words and the inch rule's figures
- * @param rightMm kept free right of it, for the upright bar
- * @param bottomMm where it ends at the latest: above the level bar and the foot
- * @param cornerMm labels along the left edge nearer than this to the corner would meet those along the top
- * @param acrossApartMm from one label of the thread ticks along the top to the next, at least
- * @param downApartMm the same along the left edge
- * @param labelClearMm how near the end of a window a label may stand before it touches the line there
- * @param figureClearMm how near the end of a window a rule's figure may stand
- * @param sampleWidthMm how much of the design has to be there for the sample and its words
- * @param large what stands elsewhere in large print, or null
+ * @param rightMm where it ends at the latest: left of the upright bar and of what is written at a join
+ * @param bottomMm where it ends at the latest: above the foot, and what is written at a join
  */
-record GuideRoom(double leftMm, double topMm, double rightMm, double bottomMm, double cornerMm, double acrossApartMm, double downApartMm, double labelClearMm,
-                 double figureClearMm, double sampleWidthMm, GuidePage.Large large) {
+record GuideRoom(Box head, Box foot, double leftMm, double topMm, double rightMm, double bottomMm) {
 
-    /** From the last line of the title to the line below it, and from there to the words of the cut edge. */
-    private static final double LINE_MM = 8;
-    /** Those words, the rule's figures and the rule. */
-    private static final double EDGE_WORDS_MM = 13;
-    /** The level bar with its marks, and the words of a join above it. */
-    private static final double BAR_FOOT_MM = 3;
-    private static final double BAR_AND_JOIN_MM = 16;
+    private static final double BAR_MM = 100;
+    /** The upright bar stands no higher, so that it keeps clear of the paper's edge. */
+    private static final double HIGHEST_BAR_MM = 20;
 
-    /** The usual room on a page so high. */
-    static GuideRoom ordinary(double paperHeightMm) {
-        return new GuideRoom(30, 52, 26, paperHeightMm - 54, 10, 6, 6, 3, Double.NEGATIVE_INFINITY, 0, null);
+    private static final double LEFT_MM = 26;
+    /** Where a page's head begins. */
+    private static final double HEAD_MM = 14.6;
+    /** What the words beside the title take, and keep from it. */
+    private static final double ASIDE_MM = 70;
+    /** Which page this is, as a small map beside the title. */
+    private static final double MAP_MM = 16;
+    private static final int MOST_LINES = 4;
+
+    /**
+     * The room on a page of the basket's paper.
+     *
+     * @param tile which of several pages it is, in words; empty for the only one
+     */
+    static GuideRoom of(String title, GuideWords words, String tile, Frames frames, SheetSettings settings) {
+        TypeScale type = settings.type();
+        Paper paper = settings.paper();
+        double innerMm = paper.widthMm() - 2 * Frames.MARGIN_MM;
+        double rightMm = 20.5 + 2.4 * TypeScale.mm(type.fine());
+        double narrowMm = innerMm - (rightMm - Frames.MARGIN_MM);
+        double joinMm = 2.5 + TypeScale.mm(type.fine());
+        Box foot = foot(words, innerMm, frames, settings);
+        if (barTopMm(foot.yMm() - joinMm) + BAR_MM > foot.yMm()) {
+            foot = foot(words, narrowMm, frames, settings);
+        }
+        double bottomMm = foot.yMm() - joinMm;
+        double headMm = headMm(title, words, tile, innerMm, settings);
+        boolean narrow = barTopMm(bottomMm) < HEAD_MM + headMm;
+        Box head = new Box(Frames.MARGIN_MM, HEAD_MM, narrow ? narrowMm : innerMm,
+                narrow ? headMm(title, words, tile, narrowMm, settings) : headMm);
+        return new GuideRoom(head, foot, LEFT_MM, head.bottomMm() + 5.5 + 2 * TypeScale.mm(type.table()),
+                paper.widthMm() - rightMm, bottomMm);
     }
 
-    /** The room large print leaves between a page's head and foot. */
-    static GuideRoom large(Masthead head, Foot foot, boolean tiled) {
-        double titleMm = head.stitchMm() - 4;
-        double topMm = titleMm + (tiled ? LINE_MM : 0) + EDGE_WORDS_MM + 4;
-        return new GuideRoom(26, topMm, 34, foot.topMm() - BAR_AND_JOIN_MM, 16, 13, 6, 8, 4, 68,
-                new GuidePage.Large(head, titleMm + LINE_MM, foot.topMm() - BAR_FOOT_MM));
+    /** The note on the ticks, the level bar with what is said of it, and what every page has at its foot. */
+    private static Box foot(GuideWords words, double widthMm, Frames frames, SheetSettings settings) {
+        TypeScale type = settings.type();
+        int lines = settings.ruler().lines(words.ticks(), "text", 400, type.small(), widthMm);
+        double noteMm = type.besides() ? 1.5 + lines * type.lineMm(type.small()) : 0;
+        // What the level bar measures stands beside it, and two lines on it where they have room; else below it.
+        boolean beside = widthMm >= BAR_MM + 3 + TypeScale.mm(type.fine()) * 4;
+        double barMm = beside ? Math.max(5.6, type.lineMm(type.fine())) : 2.6 + type.lineMm(type.fine());
+        double heightMm = noteMm + 2.5 + barMm + frames.placedFootMm(widthMm);
+        return new Box(Frames.MARGIN_MM, settings.paper().heightMm() - Frames.LOWEST_MM - heightMm, widthMm, heightMm);
+    }
+
+    /** The head of a page, in a width: eyebrow and title, and which page it is; beside them what else there is to say, or nothing. */
+    private static double headMm(String title, GuideWords words, String tile, double widthMm, SheetSettings settings) {
+        TypeScale type = settings.type();
+        TextRuler ruler = settings.ruler();
+        int lines = Math.min(MOST_LINES, ruler.lines(title, "heading", 500, type.heading(), widthMm - (type.besides() ? ASIDE_MM : 0)));
+        double namedMm = type.lineMm(type.table()) + TypeScale.mm(type.heading()) * (0.12 + 1.1 * lines);
+        if (!type.besides()) {
+            return namedMm + (tile.isEmpty() ? 0 : 1 + type.lineMm(type.small()) * ruler.lines(tile, "text", 600, type.small(), widthMm));
+        }
+        double saidMm = type.lineMm(type.text()) * ruler.lines(words.cloth(), "text", 400, type.text(), ASIDE_MM - 4)
+                + type.lineMm(type.table()) * ruler.lines(words.distances(), "text", 400, type.table(), ASIDE_MM - 4);
+        return Math.max(namedMm, saidMm + (tile.isEmpty() ? 0 : MAP_MM));
+    }
+
+    /** Where the upright bar begins beside a window that begins and ends there. */
+    private static double barTopMm(double bottomMm) {
+        return Math.max(HIGHEST_BAR_MM, bottomMm - BAR_MM);
+    }
+
+    double barTopMm() {
+        return Math.min(topMm, barTopMm(bottomMm));
+    }
+
+    double widthMm() {
+        return rightMm - leftMm;
+    }
+
+    double heightMm() {
+        return bottomMm - topMm;
     }
 }

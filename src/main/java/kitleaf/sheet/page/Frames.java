@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Printer;
-import kitleaf.basket.Units;
 import kitleaf.sheet.words.Figures;
 import kitleaf.words.Words;
 
@@ -37,6 +36,11 @@ public final class Frames {
 
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
+    /** What a page's foot keeps from the paper's edge. */
+    public static final double LOWEST_MM = 8;
+    private static final int MOST_LINES = 4;
+    /** The bars of 50 mm and 2 in, and what lies between them and words beside them. */
+    private static final double BESIDE_BARS_MM = 114;
     /** A page number as wide as one may become. */
     private static final int WIDEST = 888;
 
@@ -167,6 +171,19 @@ public final class Frames {
         return BOTTOM_MM + (lines(PROGRAM + signature(), 600, innerMm - pageMm - FOOT_GAP_MM) + ABOVE_SIGNATURE) * lineMm + notedMm + CLEAR_MM;
     }
 
+    /** How high the foot is at most that {@code flow.ftlx} sets in a width: for pages on which something has its place above it. */
+    public double placedFootMm(double widthMm) {
+        TypeScale type = settings.type();
+        TextRuler ruler = settings.ruler();
+        double lineMm = type.lineMm(type.fine());
+        String note = correction().isEmpty() ? words.say("bars.note-large") : correction();
+        boolean beside = widthMm > BESIDE_BARS_MM && ruler.lines(note, "text", 400, type.fine(), widthMm - BESIDE_BARS_MM) <= 2;
+        double noteMm = beside ? 0 : ruler.lines(note, "text", 400, type.fine(), widthMm) * lineMm + 1.2;
+        double pageMm = ruler.widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
+        int lines = Math.min(MOST_LINES, ruler.lines(PROGRAM + signature(), "text", 600, type.fine(), widthMm - pageMm - 5));
+        return 3 + noteMm + Math.max(2.4, lineMm) + lineMm + 4.4 + lines * lineMm;
+    }
+
     private String signature() {
         String date = date();
         return basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
@@ -180,7 +197,7 @@ public final class Frames {
     /** The frame of one page of any size. */
     public PageFrame of(double widthMm, double heightMm, int number, int count) {
         return new PageFrame(widthMm, heightMm, number, count, basket.title(), sheetTitle, date(), correction(),
-                settings.units() == Units.IN, settings.type().large() ? foot(widthMm, heightMm) : null);
+                settings.type().large() ? foot(widthMm, heightMm) : null);
     }
 
     private Foot foot(double widthMm, double heightMm) {

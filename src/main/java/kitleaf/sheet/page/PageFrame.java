@@ -11,8 +11,7 @@ package kitleaf.sheet.page;
  * @param sheetTitle for the signature, such as "cut sheets"
  * @param date the date of the data, in words
  * @param correction what the printer correction is set to, in words
- * @param inchesFirst whether the check bars give inches first
  * @param foot the places of the foot in large print; null for ordinary sheets
  */
 public record PageFrame(double widthMm, double heightMm, int number, int count, String basketTitle,
-                        String sheetTitle, String date, String correction, boolean inchesFirst, Foot foot) { }
+                        String sheetTitle, String date, String correction, Foot foot) { }

@@ -83,6 +83,11 @@ public record TypeScale(boolean large, double display, double title, double figu
         return !large;
     }
 
+    /** Whether what is to be said of a drawing at true size stands beside it; else it has no room there, and stands on the pages before. */
+    public boolean besides() {
+        return !large;
+    }
+
     /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */
     public double floor(double ordinaryPt) {
         return Math.max(ordinaryPt, least);
