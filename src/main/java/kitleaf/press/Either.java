@@ -44,6 +44,9 @@ record Either(Stance stance, List<Block> ways, boolean saves, boolean rest) impl
 
     @Override
     public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
+        if (rest) {
+            return List.of(FlowPart.rest(this, widthMm, roomMm, setter));
+        }
         List<FlowPart> parts = List.of();
         for (Block way : candidates(setter)) {
             parts = FlowPart.of(way, widthMm, roomMm, setter);

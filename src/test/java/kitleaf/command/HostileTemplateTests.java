@@ -101,11 +101,11 @@ class HostileTemplateTests {
             <#include "file:///etc/passwd">      | Template not found for name "file:///etc/passwd"
             <#include "http://localhost/x">      | Template not found for name "http://localhost/x"
             ${"java.io.File"?new("x")}           | is not allowed in the template for security reasons
-            ${pages[0].getClass().forName("x")}  | getClass
-            ${pages[0].class.classLoader}        | class
-            ${pages[0]?api.hashCode()}           | api_builtin_enabled
-            ${pages[0].wait()}                   | wait
-            ${pages[0].rows.class}               | Expected a hash
+            ${rows[0].getClass().forName("x")}  | getClass
+            ${rows[0].class.classLoader}        | class
+            ${rows[0]?api.hashCode()}           | api_builtin_enabled
+            ${rows[0].wait()}                   | wait
+            ${rows.class}                        | Expected a hash
             """)
     void nothing_outside_the_templates_and_no_class_is_reached(String reach, String why) throws IOException {
         String said = said("<document title=\"t\">" + reach + "</document>");

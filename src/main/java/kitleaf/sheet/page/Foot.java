@@ -35,7 +35,7 @@ public record Foot(double topMm, double barsMm, double captionsMm, String note, 
     private static final double DESCENT = 0.27;
     private static final double CLEAR_MM = 2.5;
     /** A basket's title that takes more is cut short, with a warning. */
-    private static final int MOST_LINES = 4;
+    private static final int MOST_LINES = 6;
 
     /** The foot of a page so wide and high. */
     static Foot of(double widthMm, double heightMm, String note, String program, String signature, String lastPage, TypeScale type, TextRuler ruler) {

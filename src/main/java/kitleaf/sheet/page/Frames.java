@@ -38,7 +38,7 @@ public final class Frames {
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
     /** What a page's foot keeps from the paper's edge. */
     public static final double LOWEST_MM = 8;
-    private static final int MOST_LINES = 4;
+    private static final int MOST_LINES = 6;
     /** The bars of 50 mm and 2 in, and what lies between them and words beside them. */
     private static final double BESIDE_BARS_MM = 114;
     /** A page number as wide as one may become. */
@@ -127,7 +127,7 @@ public final class Frames {
             }
         }
         double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
-        int signed = Math.min(4, lines(PROGRAM + signature(), 600, innerMm - FOOT_GAP_MM - pageMm));
+        int signed = Math.min(MOST_LINES, lines(PROGRAM + signature(), 600, innerMm - FOOT_GAP_MM - pageMm));
         return 3 + notedMm + 4.4 + signed * lineMm + BOTTOM_MM;
     }
 
