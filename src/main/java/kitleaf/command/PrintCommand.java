@@ -66,8 +66,8 @@ class PrintCommand extends Task {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large), given(pictures), skip.getValue(),
-                    Optional.ofNullable(asOf.getValue()), hers, progress, reckoned, limits, clock)).run();
+            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large),
+                    given(pictures), skip.getValue(), Optional.ofNullable(asOf.getValue()), hers, progress, reckoned, limits, clock)).run();
         } finally {
             progress.clear();
         }

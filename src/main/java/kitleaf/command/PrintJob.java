@@ -38,7 +38,8 @@ import kitleaf.sizing.Reckoning;
  * @param limits how much is printed without asking
  * @param clock where the time goes
  */
-record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf,
+record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip,
+        Optional<LocalDate> asOf,
                 Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned, Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */

@@ -53,8 +53,8 @@ final class FlowReader {
                 case "stack" -> new Stack(Stance.of(element), blocks, null);
                 case "box" -> new Stack(Stance.of(element), blocks, frame());
                 case "row" -> new Row(Stance.of(element), blocks, element.number("gap"));
-                case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list) : List.of(),
-                        heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
+                case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
+                        : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
                 case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0,
                         element.word("height", "rest") == 0);
                 default -> null;

@@ -63,7 +63,8 @@ public final class GoalGridLayout {
     /** The goal grid and the strip of weeks; no pages where the basket has no goals. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Optional<Goals> goals = reckoning.basket().goals();
-        return goals.map(it -> new GoalGridLayout(reckoning, settings, it).layOut()).orElseGet(() -> new Sheet(SheetKind.GOAL_GRID, 0, Map.of()));
+        return goals.map(it -> new GoalGridLayout(reckoning, settings, it).layOut())
+                .orElseGet(() -> new Sheet(SheetKind.GOAL_GRID, 0, Map.of()));
     }
 
     private Sheet layOut() {

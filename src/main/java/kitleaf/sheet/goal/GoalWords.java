@@ -55,7 +55,8 @@ final class GoalWords {
 
     /** "9 hours a week · 112 stitches an hour". */
     String tempo() {
-        return paceKnown() ? words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1), Math.round(year.stitchesPerHour().getAsDouble()))
+        return paceKnown() ? words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1),
+                Math.round(year.stitchesPerHour().getAsDouble()))
                 : words.say("goal.no-pace");
     }
 
@@ -85,7 +86,8 @@ final class GoalWords {
     /** "12 Jun – 3 Jul", or one day where it is one. */
     private String likely(PlannedPiece planned) {
         return !year.spread() ? words.say("goal.at-pace", day(planned.p50()))
-                : planned.p10().equals(planned.p90()) ? day(planned.p50()) : words.say("goal.between", day(planned.p10()), day(planned.p90()));
+                : planned.p10().equals(planned.p90()) ? day(planned.p50())
+                        : words.say("goal.between", day(planned.p10()), day(planned.p90()));
     }
 
     /** The card of a piece that is planned. */
@@ -111,7 +113,8 @@ final class GoalWords {
         boolean unbegun = !finished && !reckoned.begun();
         return new GoalEntry(piece.title(), clothWords.worked(piece.cloth().kind(), piece.cloth().count(), piece.cloth().over()) + " · "
                 + figures.size(size.across().finishedMm(), size.down().finishedMm()), size.across().finishedMm(), size.down().finishedMm(),
-                number, note, likely, late, words.say("goal.percent", finished ? 100 : reckoned.tally().percentDone()).replace(' ', Figures.NO_BREAK), done, finished, unbegun);
+                number, note, likely, late, words.say("goal.percent", finished ? 100 : reckoned.tally().percentDone())
+                        .replace(' ', Figures.NO_BREAK), done, finished, unbegun);
     }
 
     private String weeks(PlannedPiece planned) {
@@ -119,10 +122,12 @@ final class GoalWords {
             return words.say("goal.before", year.year()).replace(' ', Figures.NO_BREAK);
         }
         // The first days of a year may belong to the last week of the year before; on the wall they are its first.
-        int first = planned.firstWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.firstWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+        int first = planned.firstWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.firstWeek()
+                .get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
         boolean beyond = planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) > year.year();
         int last = beyond ? (int) IsoFields.WEEK_OF_WEEK_BASED_YEAR.rangeRefinedBy(LocalDate.of(year.year(), 7, 1)).getMaximum()
-                : planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.lastWeek().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+                : planned.lastWeek().get(IsoFields.WEEK_BASED_YEAR) < year.year() ? 1 : planned.lastWeek()
+                        .get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
         // What is begun before the year has no first week on the wall.
         boolean since = planned.firstWeek().isBefore(year.weeks().get(0).monday());
         return (since ? words.say("goal.until", last)
@@ -184,9 +189,11 @@ final class GoalWords {
     }
 
     private String late(PlannedPiece planned) {
-        StringBuilder note = new StringBuilder(words.say("strip.late", planned.reckoning().piece().title(), days(planned.lateDays()), day(planned.deadline())));
+        StringBuilder note = new StringBuilder(words.say("strip.late", planned.reckoning().piece().title(), days(planned.lateDays()),
+                day(planned.deadline())));
         planned.rescue().ifPresent(rescue -> {
-            rescue.moreHoursPerWeek().ifPresent(hours -> note.append(' ').append(words.say("strip.save-hours", figures.decimal(Math.ceil(hours * 2) / 2, 1))));
+            rescue.moreHoursPerWeek().ifPresent(hours -> note.append(' ')
+                    .append(words.say("strip.save-hours", figures.decimal(Math.ceil(hours * 2) / 2, 1))));
             rescue.instead().ifPresent(id -> note.append(' ').append(words.say("strip.save-drop", titles(List.of(id)))));
         });
         return note.toString();
@@ -194,7 +201,8 @@ final class GoalWords {
 
     /** Why hours are not stitches by stitches an hour: what a stitch is worth, with the piece for which that matters most. */
     private Optional<String> weighed() {
-        return year.chosen().stream().filter(planned -> Math.abs(planned.effort().crossesPerStitch() - 1) > WEIGHED && planned.reckoning().tally().left() > 0)
+        return year.chosen().stream().filter(planned -> Math.abs(planned.effort().crossesPerStitch() - 1) > WEIGHED && planned.reckoning()
+                .tally().left() > 0)
                 .max(Comparator.comparingDouble(planned -> Math.abs(planned.effort().crossesLeft() - planned.reckoning().tally().left())))
                 .map(planned -> words.say("strip.weighed", planned.reckoning().piece().title(), grouped(planned.reckoning().tally().left()),
                         grouped(Math.round(planned.effort().crossesLeft())), Math.round(year.stitchesPerHour().orElseThrow())));

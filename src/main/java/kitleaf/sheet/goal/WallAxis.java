@@ -94,7 +94,8 @@ record WallAxis(double lengthMm, double fromMm, double toMm, List<Part> parts) {
 
     private int fewest(Room room) {
         double drawnMm = toMm - fromMm;
-        return drawnMm <= room.onlyMm() ? 1 : 2 + (int) Math.ceil(Math.max(0, drawnMm - room.firstMm() - room.lastMm()) / room.middleMm() - 1e-9);
+        return drawnMm <= room.onlyMm() ? 1 : 2 + (int) Math.ceil(Math.max(0,
+                drawnMm - room.firstMm() - room.lastMm()) / room.middleMm() - 1e-9);
     }
 
     /** By dynamic programming over the places: the least harm with which so many joins end at each. */
@@ -107,7 +108,8 @@ record WallAxis(double lengthMm, double fromMm, double toMm, List<Part> parts) {
         double[] harm = Arrays.stream(places).map(at -> harm(at, edges)).toArray();
         double[] least = new double[places.length];
         for (int at = 0; at < places.length; at++) {
-            least[at] = room.between(places[at] - fromMm, room.firstMm()) ? harm[at] + uneven(places[at] - fromMm) : Double.POSITIVE_INFINITY;
+            least[at] = room.between(places[at] - fromMm, room.firstMm()) ? harm[at] + uneven(places[at] - fromMm)
+                    : Double.POSITIVE_INFINITY;
         }
         int[][] before = new int[tiles][places.length];
         for (int join = 2; join < tiles; join++) {

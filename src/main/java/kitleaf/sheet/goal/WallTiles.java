@@ -112,7 +112,8 @@ record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upr
             for (int column = 0; column < upright.tiles(); column++) {
                 Window x = window(column, upright, across, sheet.sideMm(), sheet.widthMm() - sheet.sideMm(), sheet.widthMm());
                 Window y = window(row, level, down, sheet.topMm(), sheet.heightMm() - sheet.footMm(), sheet.heightMm() - sheet.footMm());
-                pages.add(new TiledPage(sheet.widthMm(), sheet.heightMm(), new Box(x.atMm(), y.atMm(), x.lengthMm(), y.lengthMm()), x.fromMm(), y.fromMm(),
+                pages.add(new TiledPage(sheet.widthMm(), sheet.heightMm(), new Box(x.atMm(), y.atMm(), x.lengthMm(), y.lengthMm()),
+                        x.fromMm(), y.fromMm(),
                         column, row, upright.tiles(), level.tiles(), Join.of(column, row, upright.tiles(), level.tiles(), words)));
             }
         }

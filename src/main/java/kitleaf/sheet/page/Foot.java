@@ -38,7 +38,8 @@ public record Foot(double topMm, double barsMm, double captionsMm, String note, 
     private static final int MOST_LINES = 6;
 
     /** The foot of a page so wide and high. */
-    static Foot of(double widthMm, double heightMm, String note, String program, String signature, String lastPage, TypeScale type, TextRuler ruler) {
+    static Foot of(double widthMm, double heightMm, String note, String program, String signature, String lastPage, TypeScale type,
+            TextRuler ruler) {
         double sizePt = type.fine();
         double lineMm = type.lineMm(sizePt);
         double ascentMm = TypeScale.mm(sizePt) * ASCENT;

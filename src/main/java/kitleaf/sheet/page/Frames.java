@@ -20,7 +20,10 @@ public final class Frames {
     /** Check bars, separator and signature. */
     public static final double FOOT_MM = 31;
 
-    /** The bars of a flowing page's foot across, what is blank beside them, the bars above their captions, and what is blank below the foot. */
+    /**
+     * The bars of a flowing page's foot across, what is blank beside them, the bars above their captions, and what is blank below the
+     * foot.
+     */
     private static final double BARS_MM = 109;
     private static final double FOOT_GAP_MM = 5;
     private static final double BAR_MM = 2.4;
@@ -168,7 +171,8 @@ public final class Frames {
         double barsMm = BAR_MM + lineMm;
         double notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : lines(note, 600, innerMm) * lineMm + ABOVE_BARS_MM + barsMm;
         double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
-        return BOTTOM_MM + (lines(PROGRAM + signature(), 600, innerMm - pageMm - FOOT_GAP_MM) + ABOVE_SIGNATURE) * lineMm + notedMm + CLEAR_MM;
+        return BOTTOM_MM + (lines(PROGRAM + signature(), 600, innerMm - pageMm - FOOT_GAP_MM) + ABOVE_SIGNATURE) * lineMm + notedMm
+                + CLEAR_MM;
     }
 
     /** How high the foot is at most that {@code flow.ftlx} sets in a width: for pages on which something has its place above it. */

@@ -23,8 +23,8 @@ public final class FullFractions implements TextRuler {
     /** Settings that measure fractions as large print sets them; ordinary settings as they are. */
     public static SheetSettings in(SheetSettings settings) {
         return !settings.type().large() || settings.ruler() instanceof FullFractions ? settings
-                : new SheetSettings(settings.paper(), settings.units(), settings.type(), settings.skip(), settings.asOf(), settings.language(),
-                        new FullFractions(settings.ruler()));
+                : new SheetSettings(settings.paper(), settings.units(), settings.type(), settings.skip(), settings.asOf(),
+                        settings.language(), new FullFractions(settings.ruler()));
     }
 
     /** A writer that puts the other slash into markup. */

@@ -40,7 +40,8 @@ public record LargePage(PageFrame frame, String bookmark, Masthead head, List<Pa
      *
      * @param continued the title of all pages but the first
      */
-    public static List<LargePage> flow(Frames frames, String eyebrow, String title, String continued, String below, List<Passage> passages) {
+    public static List<LargePage> flow(Frames frames, String eyebrow, String title, String continued, String below,
+            List<Passage> passages) {
         return flow(frames.of(0, 0), frames.head(eyebrow, title, below, true), frames.head(eyebrow, continued, "", false), title, passages);
     }
 

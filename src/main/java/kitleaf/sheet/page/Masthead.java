@@ -19,8 +19,8 @@ import java.util.Locale;
  * @param stitchMm where the separator is
  * @param bottomMm where content starts
  */
-public record Masthead(String eyebrow, double eyebrowMm, double eyebrowPt, String title, double titlePt, double titleYMm, int titleLines, String below,
-                       double belowYMm, double belowPt, int belowLines, double stitchMm, double bottomMm) {
+public record Masthead(String eyebrow, double eyebrowMm, double eyebrowPt, String title, double titlePt, double titleYMm, int titleLines,
+        String below, double belowYMm, double belowPt, int belowLines, double stitchMm, double bottomMm) {
 
     private static final double FIRST_MM = 16;
     /** Leading of titles, in parts of their size; their template says the same. */
@@ -30,7 +30,8 @@ public record Masthead(String eyebrow, double eyebrowMm, double eyebrowPt, Strin
     private static final int MOST_LINES = 4;
 
     /** The head of a page whose content is so wide; pages that go on have a smaller title and nothing below it. */
-    public static Masthead of(String eyebrow, String title, String below, boolean first, double widthMm, TypeScale type, TextRuler ruler, Locale language) {
+    public static Masthead of(String eyebrow, String title, String below, boolean first, double widthMm, TypeScale type, TextRuler ruler,
+            Locale language) {
         double titlePt = first ? type.title() : type.heading();
         double titleYMm = FIRST_MM + TypeScale.mm(titlePt) * TITLE_LEADING;
         int titleLines = Math.max(1, Math.min(MOST_LINES, ruler.lines(title, "heading", 500, titlePt, widthMm)));
@@ -39,8 +40,8 @@ public record Masthead(String eyebrow, double eyebrowMm, double eyebrowPt, Strin
         int belowLines = under.isEmpty() ? 0 : Math.min(MOST_LINES, ruler.lines(under, "text", 400, type.table(), widthMm));
         double belowYMm = lastMm + type.lineMm(type.table()) + 1;
         double stitchMm = (belowLines == 0 ? lastMm : belowYMm + (belowLines - 1) * type.lineMm(type.table())) + CLEAR_MM;
-        return new Masthead(sentence(eyebrow, language), FIRST_MM, type.fine(), title, titlePt, titleYMm, titleLines, under, belowYMm, type.table(), belowLines, stitchMm,
-                stitchMm + CLEAR_MM);
+        return new Masthead(sentence(eyebrow, language), FIRST_MM, type.fine(), title, titlePt, titleYMm, titleLines, under, belowYMm,
+                type.table(), belowLines, stitchMm, stitchMm + CLEAR_MM);
     }
 
     /** A block of capitals is hard to read (UKAAF G003, 2019): only the first is left. */

@@ -15,7 +15,10 @@ public final class NumberText {
     /** A number and how it is written. */
     private record Written(double value, String text) { }
 
-    /** Numbers written lately, each where its bits put it; what stands on a label stands there on the next. A lost write is only made again. */
+    /**
+     * Numbers written lately, each where its bits put it; what stands on a label stands there on the next. A lost write is only made
+     * again.
+     */
     private static final Written[] LATELY = new Written[512];
 
     private NumberText() { }

@@ -33,7 +33,8 @@ public record Passage(double yMm, double heightMm, boolean keepWithNext, List<Pl
     /** The same with less blank at its foot, by a part from 0 to 1. */
     Passage closer(double part) {
         double lessMm = blankMm() * part;
-        return new Passage(yMm, heightMm - lessMm, keepWithNext, texts, ticked, swatch, swatchBox, ruleMm > 0 ? ruleMm - lessMm / 2 : 0, drawing);
+        return new Passage(yMm, heightMm - lessMm, keepWithNext, texts, ticked, swatch, swatchBox, ruleMm > 0 ? ruleMm - lessMm / 2 : 0,
+                drawing);
     }
 
     static Passage of(double heightMm, List<PlacedText> texts) {

@@ -167,7 +167,8 @@ public final class Passages {
             Stack stack = new Stack(0);
             stack.pair(parts.get(i), i == parts.size() - 1 ? figure : "", xMm, voice);
             if (i == 0 && !mark.isEmpty()) {
-                stack.texts.add(new PlacedText(mark, markMm, stack.texts.get(0).baselineMm(), xMm - markMm, 1, type.body(), TypeScale.LEADING, 600, "text", "accent", "start"));
+                stack.texts.add(new PlacedText(mark, markMm, stack.texts.get(0).baselineMm(), xMm - markMm, 1, type.body(),
+                        TypeScale.LEADING, 600, "text", "accent", "start"));
             }
             Passage passage = stack.passage(0);
             passages.add(i == 0 && tick ? passage.ticked(null, null) : passage);
@@ -181,7 +182,8 @@ public final class Passages {
         passages.add(passages.remove(passages.size() - 1).ruled(GAP_MM));
         // What is short enough for any page stays on one.
         boolean brief = passages.stream().mapToDouble(Passage::heightMm).sum() <= MOST_TOGETHER_MM;
-        return brief ? IntStream.range(0, passages.size()).mapToObj(i -> i < passages.size() - 1 ? passages.get(i).kept() : passages.get(i)).toList() : passages;
+        return brief ? IntStream.range(0, passages.size()).mapToObj(i -> i < passages.size() - 1 ? passages.get(i).kept() : passages.get(i))
+                .toList() : passages;
     }
 
     /** The parts of a text, none longer than what a page surely holds, and alike, so that none is a line alone. */
@@ -231,8 +233,8 @@ public final class Passages {
 
         void add(String words, double xMm, double roomMm, Voice voice) {
             int lines = lines(words, voice, roomMm);
-            texts.add(new PlacedText(words, xMm, yMm + TypeScale.mm(voice.sizePt()) * ASCENT, roomMm, lines, voice.sizePt(), TypeScale.LEADING,
-                    voice.weight(), voice.family(), voice.tone(), "start"));
+            texts.add(new PlacedText(words, xMm, yMm + TypeScale.mm(voice.sizePt()) * ASCENT, roomMm, lines, voice.sizePt(),
+                    TypeScale.LEADING, voice.weight(), voice.family(), voice.tone(), "start"));
             yMm += lines * type.lineMm(voice.sizePt());
         }
 
@@ -244,7 +246,8 @@ public final class Passages {
             double baselineMm = yMm + TypeScale.mm(voice.sizePt()) * ASCENT;
             add(words, xMm, beside && !figure.isEmpty() ? roomMm - figureMm - APART_MM + 1 : roomMm, voice);
             if (!figure.isEmpty() && beside) {
-                texts.add(new PlacedText(figure, leftMm + widthMm, baselineMm, figureMm + 1, 1, voice.sizePt(), TypeScale.LEADING, 600, "text", "ink", "end"));
+                texts.add(new PlacedText(figure, leftMm + widthMm, baselineMm, figureMm + 1, 1, voice.sizePt(), TypeScale.LEADING, 600,
+                        "text", "ink", "end"));
             } else if (!figure.isEmpty()) {
                 add(figure, xMm, roomMm, new Voice(voice.sizePt(), 600, "text", "ink"));
             }

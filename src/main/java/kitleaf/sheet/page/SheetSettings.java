@@ -18,7 +18,8 @@ import kitleaf.basket.Units;
  * @param language of the words
  * @param ruler measures text as it will be set
  */
-public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, Optional<LocalDate> asOf, Locale language, TextRuler ruler) {
+public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, Optional<LocalDate> asOf, Locale language,
+        TextRuler ruler) {
 
     /** Refuses a missing part. */
     public SheetSettings {

@@ -72,7 +72,8 @@ public final class ClothPlanLayout {
 
     /** The cloth plan of a basket; no pages where nothing is to be cut. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
-        return reckoning.clothPlan().isEmpty() ? new Sheet(SheetKind.CLOTH_PLAN, 0, Map.of()) : new ClothPlanLayout(reckoning, settings).layOut();
+        return reckoning.clothPlan().isEmpty() ? new Sheet(SheetKind.CLOTH_PLAN, 0, Map.of()) : new ClothPlanLayout(reckoning, settings)
+                .layOut();
     }
 
     private Sheet layOut() {
@@ -259,7 +260,8 @@ public final class ClothPlanLayout {
             return;
         }
         rows.add(PlanRow.section(words.say("plan.left-out")));
-        Map<Boolean, List<Piece>> finished = out.stream().collect(Collectors.partitioningBy(piece -> piece.progress().finished().isPresent()));
+        Map<Boolean, List<Piece>> finished = out.stream().collect(Collectors.partitioningBy(piece -> piece.progress().finished()
+                .isPresent()));
         Map<Boolean, List<Piece>> cut = finished.get(false).stream().collect(Collectors.partitioningBy(piece -> piece.cloth().cut()));
         leftOut(rows, "plan.left-out-begun", cut.get(false));
         leftOut(rows, "plan.left-out-cut", cut.get(true));

@@ -83,8 +83,8 @@ final class PlanDrafting {
         this.scale = worth ? broken : whole;
         this.brokenRight = worth && acrossMm < planned.widthMm() && scale.onPaper(planned.widthMm()) > roomWidthMm;
         this.brokenBelow = worth && downMm < planned.heightMm() && scale.onPaper(planned.heightMm()) > roomHeightMm;
-        this.cloth = new Box(room.xMm() + marks.leftMm(), room.yMm() + marks.topMm(), scale.onPaper(brokenRight ? acrossMm : planned.widthMm()),
-                scale.onPaper(brokenBelow ? downMm : planned.heightMm()));
+        this.cloth = new Box(room.xMm() + marks.leftMm(), room.yMm() + marks.topMm(),
+                scale.onPaper(brokenRight ? acrossMm : planned.widthMm()), scale.onPaper(brokenBelow ? downMm : planned.heightMm()));
     }
 
     /**
@@ -139,7 +139,8 @@ final class PlanDrafting {
         labels.keepFree(new Box(cloth.xMm(), cloth.bottomMm() + 4.4, cloth.widthMm(), 6));
         for (int i = 0; i < pieces.size(); i++) {
             PlannedCut cut = planned.cuts().get(i);
-            labels.inside(pieces.get(i), Integer.toString(cut.number()), marks.numbers(), marks.words() ? phrases.inRectangle(cut) : NO_WORDS, true);
+            labels.inside(pieces.get(i), Integer.toString(cut.number()), marks.numbers(), marks.words() ? phrases.inRectangle(cut)
+                    : NO_WORDS, true);
         }
         piecesMissing = labels.keepWaiting(mostLeaders());
         if (marks.words()) {
@@ -154,12 +155,13 @@ final class PlanDrafting {
             }
         }
         planned.edgeCuts().forEach(this::cutNumber);
-        double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + marks.rightMm() + 2, cloth.yMm(), cloth.bottomMm()) : cloth.bottomMm();
+        double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + marks.rightMm() + 2, cloth.yMm(), cloth.bottomMm())
+                : cloth.bottomMm();
         double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm());
         return new PlanDrawing(cloth, phrases.scale(scale), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(),
                 planned.warp() == Cloth.WarpRun.DOWN, width, height, bottomMm - cloth.yMm() + marks.topMm(),
-                pieces, remnants, flaws, hatch(flaws), planned.edgeCuts().stream().map(this::line).toList(), marks.words(), numbersMissing, piecesMissing, flawsMissing,
-                labels.leaders(), labels.blanks(), labels.texts());
+                pieces, remnants, flaws, hatch(flaws), planned.edgeCuts().stream().map(this::line).toList(), marks.words(), numbersMissing,
+                piecesMissing, flawsMissing, labels.leaders(), labels.blanks(), labels.texts());
     }
 
     private String both(double mm) {
@@ -202,7 +204,8 @@ final class PlanDrafting {
 
     /** Whether the selvedge is beyond the break. */
     private boolean selvedgeHidden() {
-        return planned.selvedge().map(side -> side == ClothSide.RIGHT && brokenRight || side == ClothSide.BOTTOM && brokenBelow).orElse(true);
+        return planned.selvedge().map(side -> side == ClothSide.RIGHT && brokenRight || side == ClothSide.BOTTOM && brokenBelow)
+                .orElse(true);
     }
 
     private String selvedge() {
@@ -228,8 +231,10 @@ final class PlanDrafting {
         switch (planned.selvedge().orElseThrow()) {
             case LEFT -> labels.at(cloth.xMm() - BESIDE_EDGE_MM, cloth.bottomMm(), word, PlanType.MARK, 600, "ink", true);
             case RIGHT -> labels.at(cloth.rightMm() + BESIDE_EDGE_MM + ascent, cloth.bottomMm(), word, PlanType.MARK, 600, "ink", true);
-            case TOP -> labels.at(Math.max(cloth.xMm(), cloth.rightMm() - length), cloth.yMm() - BESIDE_EDGE_MM, word, PlanType.MARK, 600, "ink", false);
-            case BOTTOM -> labels.at(Math.max(cloth.xMm(), cloth.rightMm() - length), cloth.bottomMm() + 1.4 + ascent, word, PlanType.MARK, 600, "ink", false);
+            case TOP -> labels.at(Math.max(cloth.xMm(), cloth.rightMm() - length), cloth.yMm() - BESIDE_EDGE_MM, word, PlanType.MARK, 600,
+                    "ink", false);
+            case BOTTOM -> labels.at(Math.max(cloth.xMm(), cloth.rightMm() - length), cloth.bottomMm() + 1.4 + ascent, word, PlanType.MARK,
+                    600, "ink", false);
         }
     }
 

@@ -124,7 +124,8 @@ final class PlanLabels {
         double highMm = box.heightMm() - 2 * insetMm;
         for (List<Line> choice : choices) {
             for (boolean upright : new boolean[] {false, true}) {
-                Optional<Label> label = upright ? label(number, sizes, choice, highMm, innerMm) : label(number, sizes, choice, innerMm, highMm);
+                Optional<Label> label = upright ? label(number, sizes, choice, highMm, innerMm)
+                        : label(number, sizes, choice, innerMm, highMm);
                 if (label.isPresent()) {
                     put(label.get(), box.xMm() + insetMm, upright ? box.bottomMm() - insetMm : box.yMm() + insetMm, upright);
                     return;
@@ -180,10 +181,12 @@ final class PlanLabels {
         double numberMm = widthMm(number, size, 600);
         double capMm = ascentMm(size);
         return numberMm > widthMm || capMm > heightMm ? Optional.empty()
-                : Optional.of(new Label(List.of(new PlanText(0, capMm, number, "text", size, 600, "ink", numberMm + SLACK_MM, 1, false)), numberMm, capMm));
+                : Optional.of(new Label(List.of(new PlanText(0, capMm, number, "text", size, 600, "ink", numberMm + SLACK_MM, 1, false)),
+                        numberMm, capMm));
     }
 
-    private Optional<Label> stack(PlanText figure, double figureMm, List<Line> lines, double xMm, double fromMm, double widthMm, double heightMm) {
+    private Optional<Label> stack(PlanText figure, double figureMm, List<Line> lines, double xMm, double fromMm, double widthMm,
+            double heightMm) {
         List<PlanText> set = new ArrayList<>(List.of(figure));
         double roomMm = widthMm - xMm;
         double yMm = fromMm;
@@ -199,7 +202,8 @@ final class PlanLabels {
             if (count > line.most() || yMm + (count - 1) * leadingMm + heightMm(line.sizePt()) > heightMm) {
                 return Optional.empty();
             }
-            set.add(new PlanText(xMm, yMm + ascentMm(line.sizePt()), line.words(), "text", line.sizePt(), line.weight(), line.fill(), roomMm, count, false));
+            set.add(new PlanText(xMm, yMm + ascentMm(line.sizePt()), line.words(), "text", line.sizePt(), line.weight(), line.fill(),
+                    roomMm, count, false));
             widest = Math.max(widest, xMm + Math.min(roomMm, widthMm(line.words(), line.sizePt(), line.weight())));
             yMm += count * leadingMm;
         }
@@ -209,8 +213,8 @@ final class PlanLabels {
     /** Sets a label with its top left corner at a place; upright ones run up from there. */
     private void put(Label label, double xMm, double yMm, boolean upright) {
         for (PlanText text : label.texts()) {
-            texts.add(new PlanText(upright ? xMm + text.yMm() : xMm + text.xMm(), upright ? yMm - text.xMm() : yMm + text.yMm(), text.words(), text.family(),
-                    text.sizePt(), text.weight(), text.fill(), text.widthMm(), text.lines(), upright));
+            texts.add(new PlanText(upright ? xMm + text.yMm() : xMm + text.xMm(), upright ? yMm - text.xMm() : yMm + text.yMm(),
+                    text.words(), text.family(), text.sizePt(), text.weight(), text.fill(), text.widthMm(), text.lines(), upright));
         }
         taken.add(upright ? new Box(xMm, yMm - label.widthMm(), label.heightMm(), label.widthMm())
                 : new Box(xMm, yMm, label.widthMm(), label.heightMm()));
@@ -240,7 +244,8 @@ final class PlanLabels {
                 if (scissors) {
                     texts.add(new PlanText(xMm, baselineMm + 0.15, "✂", "symbol", sizePt + 1, 400, "ink", scissorsMm, 1, false));
                 }
-                texts.add(new PlanText(xMm + scissorsMm, baselineMm, words, "text", sizePt, 600, marks.words() ? "ink" : "paper", widthMm + SLACK_MM, 1, false));
+                texts.add(new PlanText(xMm + scissorsMm, baselineMm, words, "text", sizePt, 600, marks.words() ? "ink" : "paper", widthMm
+                        + SLACK_MM, 1, false));
                 taken.add(box);
                 if (blank) {
                     blanks.add(box);

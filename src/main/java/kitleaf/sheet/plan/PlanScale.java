@@ -7,7 +7,8 @@ package kitleaf.sheet.plan;
  */
 record PlanScale(double one) {
 
-    private static final double[] ROUND = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 200, 250, 300, 400, 500};
+    private static final double[] ROUND = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 200, 250,
+            300, 400, 500};
 
     /** The largest round scale at which a cloth fits into a room; never larger than life. */
     static PlanScale fitting(double widthMm, double heightMm, double roomWidthMm, double roomHeightMm) {

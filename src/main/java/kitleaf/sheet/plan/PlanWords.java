@@ -61,7 +61,8 @@ final class PlanWords {
     /** Both sizes of what is left over. */
     String leftSize(Remnant left) {
         return Math.min(left.widthMm(), left.heightMm()) < NARROW_MM
-                ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()), figures.other(Math.max(left.widthMm(), left.heightMm())))
+                ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()),
+                        figures.other(Math.max(left.widthMm(), left.heightMm())))
                 : clothWords.size(left.widthMm(), left.heightMm());
     }
 
@@ -73,7 +74,8 @@ final class PlanWords {
     /** The first of several things, as a list of the language, with how many more there are. */
     String first(List<String> things) {
         int more = things.size() - MOST_NAMED;
-        return list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more))).toList());
+        return list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more)))
+                .toList());
     }
 
     /** A drawing's scale, such as {@code 1 : 2.5}. */
@@ -94,11 +96,11 @@ final class PlanWords {
         String lies = lies(cut, true);
         List<Line> turned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.MARK, 600, "accent", 2));
         List<Line> mark = cut.turned() ? List.of(new Line(words.say("plan.turned-short"), PlanType.MARK, 600, "accent", 1)) : List.of();
-        List<Line> large = List.of(new Line(title.words(), PlanType.LARGE_LABEL, 600, "ink", 3), new Line(size.words(), PlanType.LARGE_LABEL, 400, "ink", 1),
-                new Line(other.words(), PlanType.LARGE_MARK, 400, "quiet", 1));
+        List<Line> large = List.of(new Line(title.words(), PlanType.LARGE_LABEL, 600, "ink", 3),
+                new Line(size.words(), PlanType.LARGE_LABEL, 400, "ink", 1), new Line(other.words(), PlanType.LARGE_MARK, 400, "quiet", 1));
         List<Line> largeTurned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.LARGE_MARK, 600, "accent", 2));
-        return List.of(joined(large, largeTurned), joined(List.of(title, size, other), turned), joined(List.of(title, size, other), mark), joined(List.of(shortTitle, size), mark),
-                joined(List.of(size), mark), mark, List.of());
+        return List.of(joined(large, largeTurned), joined(List.of(title, size, other), turned), joined(List.of(title, size, other), mark),
+                joined(List.of(shortTitle, size), mark), joined(List.of(size), mark), mark, List.of());
     }
 
     private static List<Line> joined(List<Line> some, List<Line> more) {
@@ -109,7 +111,8 @@ final class PlanWords {
 
     /** What a remnant of the drawing says below its letter, the fullest first. */
     List<List<Line>> inRemnant(Remnant left) {
-        Line keep = new Line(words.say(left.usable() ? "plan.keep" : "plan.scrap"), PlanType.MARK, left.usable() ? 600 : 400, left.usable() ? "ink" : "quiet", 1);
+        Line keep = new Line(words.say(left.usable() ? "plan.keep" : "plan.scrap"), PlanType.MARK, left.usable() ? 600 : 400, left.usable()
+                ? "ink" : "quiet", 1);
         Line size = new Line(leftSize(figures, left.widthMm(), left.heightMm()), PlanType.MARK, 400, "ink", 1);
         Line other = new Line(leftSize(figures.swapped(), left.widthMm(), left.heightMm()), PlanType.MARK, 400, "quiet", 1);
         List<Line> large = List.of(new Line(keep.words(), PlanType.LARGE_MARK, keep.weight(), keep.fill(), 1),
@@ -142,7 +145,8 @@ final class PlanWords {
         step.pieces().forEach(piece -> sentences.add(words.say("plan.off-piece", piece.number(), piece.piece().piece().title())));
         for (int place : step.remnants()) {
             Remnant left = cloth.remnants().get(place);
-            sentences.add(words.say(left.usable() ? "plan.off-keep" : "plan.off-scrap", letter(place), leftSize(figures, left.widthMm(), left.heightMm())));
+            sentences.add(words.say(left.usable() ? "plan.off-keep" : "plan.off-scrap", letter(place),
+                    leftSize(figures, left.widthMm(), left.heightMm())));
         }
         return sentences.toString();
     }
@@ -160,7 +164,8 @@ final class PlanWords {
 
     /** Where a cut begins and ends on the whole cloth. */
     String where(EdgeCut cut) {
-        return words.say("plan.where", figures.length(cut.x1Mm()), figures.length(cut.y1Mm()), figures.length(cut.x2Mm()), figures.length(cut.y2Mm()));
+        return words.say("plan.where", figures.length(cut.x1Mm()), figures.length(cut.y1Mm()), figures.length(cut.x2Mm()),
+                figures.length(cut.y2Mm()));
     }
 
     /** What every cut takes away. */
@@ -182,7 +187,8 @@ final class PlanWords {
 
     /** Which cloth it is to be, how large one is, and what one costs. */
     String purchaseBelow(Purchase purchase) {
-        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price))).orElse("");
+        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price)))
+                .orElse("");
     }
 
     /** An amount as the buy list writes it. */
@@ -207,10 +213,12 @@ final class PlanWords {
         Cloth asked = miss.piece().piece().cloth();
         String title = miss.piece().piece().title();
         if (asked.kind() != miss.cloth().kind()) {
-            return words.say("plan.near-kind", miss.cloth().name(), words.say("kind." + key(miss.cloth().kind())), title, words.say("kind." + key(asked.kind())));
+            return words.say("plan.near-kind", miss.cloth().name(), words.say("kind." + key(miss.cloth().kind())), title,
+                    words.say("kind." + key(asked.kind())));
         }
         boolean block = asked.kind() == Cloth.Kind.BLOCK;
-        return words.say(block ? "plan.near-count-block" : "plan.near-count", miss.cloth().name(), count(miss.cloth().count()), title, count(asked.count()));
+        return words.say(block ? "plan.near-count-block" : "plan.near-count", miss.cloth().name(), count(miss.cloth().count()), title,
+                count(asked.count()));
     }
 
     private String count(Count count) {

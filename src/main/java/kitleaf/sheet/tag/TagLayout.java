@@ -106,7 +106,8 @@ public final class TagLayout {
 
     private Lying lying() {
         boolean above = sheets.duplex() && !sheets.turnsUpright();
-        List<Lying.Slot> slots = IntStream.range(0, sheets.perSheet()).mapToObj(i -> new Lying.Slot(sheets.front(i), sheets.back(i))).toList();
+        List<Lying.Slot> slots = IntStream.range(0, sheets.perSheet()).mapToObj(i -> new Lying.Slot(sheets.front(i), sheets.back(i)))
+                .toList();
         return new Lying(sheets.tagWidthMm(), sheets.tagHeightMm(), sheets.columns(), sheets.duplex(), above, slots,
                 sheets.sidesXMm(), sheets.sidesYMm(), sheets.sidesXMm().stream().map(x -> sheets.backXMm(x, 0)).toList(),
                 sheets.sidesYMm().stream().map(y -> sheets.backYMm(y, 0)).toList(), codeMm, footMm);
@@ -151,8 +152,10 @@ public final class TagLayout {
         plain.add(dates(reckoned, LocalDate::toString));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
-                .map(thread -> new TagWords.Thread(thread.code(), ThreadWords.first(thread).name().orElse(""), Swatch.of(ThreadWords.first(thread)))).toList();
-        List<TagWords.Sitting> log = piece.progress().log().stream().map(entry -> new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
+                .map(thread -> new TagWords.Thread(thread.code(), ThreadWords.first(thread).name().orElse(""),
+                        Swatch.of(ThreadWords.first(thread)))).toList();
+        List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
+                new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
                 figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
         return new TagWords(piece.title(), facts, ticks, log, plain(plain.toString(), ticks));
     }

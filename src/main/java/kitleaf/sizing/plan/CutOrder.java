@@ -124,7 +124,8 @@ final class CutOrder {
         for (double x : parts.stream().mapToDouble(part -> part.panel().xMm()).distinct().sorted().toArray()) {
             List<Filled.Part> column = parts.stream().filter(part -> part.panel().xMm() == x).toList();
             if (used(column)) {
-                Region from = rest.xMm() < x ? rest.right(x - rest.xMm(), cut(EdgeCut.Run.DOWN, x - kerf.besideMm() - rest.xMm(), rest)) : rest;
+                Region from = rest.xMm() < x ? rest.right(x - rest.xMm(), cut(EdgeCut.Run.DOWN, x - kerf.besideMm() - rest.xMm(), rest))
+                        : rest;
                 double width = column.get(0).panel().widthMm();
                 if (from.is(width, from.heightMm())) {
                     rows(from, column);
@@ -147,7 +148,8 @@ final class CutOrder {
                 remnant(panel);
             } else {
                 Region from = rest.yMm() < panel.yMm()
-                        ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - kerf.belowMm() - rest.yMm(), rest)) : rest;
+                        ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - kerf.belowMm() - rest.yMm(), rest))
+                                : rest;
                 if (from.is(from.widthMm(), panel.heightMm())) {
                     blocks(from, part);
                 } else {
@@ -205,11 +207,13 @@ final class CutOrder {
             } else if (next.block() instanceof Block.Beside pair) {
                 double width = pair.left().widthMm() - kerf.besideMm();
                 int cut = cut(EdgeCut.Run.DOWN, width, trimmed);
-                both(new Open(trimmed.left(width, cut), pair.left()), new Open(trimmed.right(pair.left().widthMm(), cut), pair.right()), open);
+                both(new Open(trimmed.left(width, cut), pair.left()), new Open(trimmed.right(pair.left().widthMm(), cut), pair.right()),
+                        open);
             } else if (next.block() instanceof Block.Below pair) {
                 double height = pair.top().heightMm() - kerf.belowMm();
                 int cut = cut(EdgeCut.Run.ACROSS, height, trimmed);
-                both(new Open(trimmed.top(height, cut), pair.top()), new Open(trimmed.bottom(pair.top().heightMm(), cut), pair.bottom()), open);
+                both(new Open(trimmed.top(height, cut), pair.top()), new Open(trimmed.bottom(pair.top().heightMm(), cut), pair.bottom()),
+                        open);
             }
         }
     }
@@ -222,7 +226,8 @@ final class CutOrder {
     }
 
     private boolean free(Open it) {
-        return it.block() instanceof Block.Single && it.part().is(it.block().widthMm() - kerf.besideMm(), it.block().heightMm() - kerf.belowMm());
+        return it.block() instanceof Block.Single && it.part().is(it.block().widthMm() - kerf.besideMm(), it.block()
+                .heightMm() - kerf.belowMm());
     }
 
     /**
@@ -234,8 +239,10 @@ final class CutOrder {
         double width = block.widthMm() - kerf.besideMm();
         double height = block.heightMm() - kerf.belowMm();
         boolean right = single ? part.widthMm() - width > Stock.SLACK_MM : kerf.usable(part.widthMm() - block.widthMm(), part.heightMm());
-        boolean bottom = single ? part.heightMm() - height > Stock.SLACK_MM : kerf.usable(part.heightMm() - block.heightMm(), part.widthMm());
-        boolean rightFirst = right && (!bottom || Math.max((part.widthMm() - block.widthMm()) * part.heightMm(), (part.heightMm() - block.heightMm()) * width)
+        boolean bottom = single ? part.heightMm() - height > Stock.SLACK_MM
+                : kerf.usable(part.heightMm() - block.heightMm(), part.widthMm());
+        boolean rightFirst = right && (!bottom || Math.max((part.widthMm() - block.widthMm()) * part.heightMm(),
+                (part.heightMm() - block.heightMm()) * width)
                 >= Math.max((part.heightMm() - block.heightMm()) * part.widthMm(), (part.widthMm() - block.widthMm()) * height));
         Region rest = part;
         for (boolean down : rightFirst ? new boolean[] {true, false} : new boolean[] {false, true}) {
@@ -263,7 +270,8 @@ final class CutOrder {
     }
 
     private void remnant(Stock.Panel panel) {
-        remnants.add(new Remnant(panel.xMm(), panel.yMm(), panel.widthMm(), panel.heightMm(), kerf.usable(panel.widthMm(), panel.heightMm())));
+        remnants.add(new Remnant(panel.xMm(), panel.yMm(), panel.widthMm(), panel.heightMm(),
+                kerf.usable(panel.widthMm(), panel.heightMm())));
     }
 
     private void remnant(Region region) {
@@ -275,6 +283,7 @@ final class CutOrder {
 
     /** The numbers of the pieces each cut sets free, by their places in {@link #placed}; a cut that frees none is not there. */
     Map<Integer, List<Integer>> frees() {
-        return IntStream.rangeClosed(1, placed.size()).boxed().collect(Collectors.groupingBy(number -> placed.get(number - 1).region().cut()));
+        return IntStream.rangeClosed(1, placed.size()).boxed().collect(Collectors.groupingBy(number -> placed.get(number - 1).region()
+                .cut()));
     }
 }

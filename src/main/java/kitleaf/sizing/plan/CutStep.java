@@ -107,7 +107,8 @@ public record CutStep(EdgeCut cut, int madeBy, Side side, double widthMm, double
         List<CutStep> steps = new ArrayList<>();
         for (int i = 0; i < divided.size(); i++) {
             EdgeCut cut = cloth.edgeCuts().get(i);
-            steps.add(step(cut, divided.get(i), pieces.getOrDefault(cut.number(), List.of()), remnants.getOrDefault(cut.number(), List.of())));
+            steps.add(step(cut, divided.get(i), pieces.getOrDefault(cut.number(), List.of()),
+                    remnants.getOrDefault(cut.number(), List.of())));
         }
         return List.copyOf(steps);
     }

@@ -108,7 +108,8 @@ final class Fronts {
             Made box = boxes.get(at);
             parts -= box.parts().size();
             int one = parts;
-            blocks[at] = box.piece().orElseGet(() -> box.beside() ? new Block.Beside(blocks[one], blocks[one + 1]) : new Block.Below(blocks[one], blocks[one + 1]));
+            blocks[at] = box.piece().orElseGet(() -> box.beside() ? new Block.Beside(blocks[one], blocks[one + 1])
+                    : new Block.Below(blocks[one], blocks[one + 1]));
         }
         return blocks[0];
     }

@@ -82,8 +82,8 @@ final class PlanWriter {
     }
 
     private PlannedCloth onHand(ClothOnHand cloth, List<PlannedCut> cuts, List<EdgeCut> edgeCuts, List<Remnant> remnants) {
-        return new PlannedCloth(cloth.name(), Optional.of(cloth.name()), false, cloth.kind(), cloth.count(), cloth.widthMm(), cloth.heightMm(),
-                cloth.warp(), cloth.selvedge(), cloth.flaws(), cuts, edgeCuts, remnants, plan.proof());
+        return new PlannedCloth(cloth.name(), Optional.of(cloth.name()), false, cloth.kind(), cloth.count(), cloth.widthMm(),
+                cloth.heightMm(), cloth.warp(), cloth.selvedge(), cloth.flaws(), cuts, edgeCuts, remnants, plan.proof());
     }
 
     private PlannedCloth bought(ClothCut cut, List<PlannedCut> cuts, List<EdgeCut> edgeCuts, List<Remnant> remnants) {

@@ -28,7 +28,8 @@ final class StockTable {
         List<Stock.Panel> panels = stock.panels(kerf);
         List<Leftovers> leftovers = new ArrayList<>();
         for (Stock.Panel panel : panels) {
-            Optional<Leftovers> found = Leftovers.of(fronts, panel.widthMm() + kerf.besideMm(), panel.heightMm() + kerf.belowMm(), patience);
+            Optional<Leftovers> found = Leftovers.of(fronts, panel.widthMm() + kerf.besideMm(), panel.heightMm() + kerf.belowMm(),
+                    patience);
             if (found.isEmpty()) {
                 return Optional.empty();
             }
