@@ -88,12 +88,6 @@ public final class Frames {
         return new Frames(basket, settings, this.words, sheetTitle, dayPhrase, day, words);
     }
 
-    /** The head of a page of large print on the basket's paper. */
-    public Masthead head(String eyebrow, String title, String below, boolean first) {
-        return Masthead.of(eyebrow, title, below, first, settings.paper().widthMm() - 2 * MARGIN_MM, settings.type(), settings.ruler(),
-                settings.language());
-    }
-
     /**
      * A sheet whose template flows: what all of these have, and what it has of its own.
      *
