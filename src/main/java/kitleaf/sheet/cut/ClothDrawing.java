@@ -3,10 +3,8 @@ package kitleaf.sheet.cut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import kitleaf.basket.Cloth;
 import kitleaf.sheet.page.Box;
-import kitleaf.sheet.page.Fringe;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.page.TypeScale;
@@ -22,7 +20,6 @@ import kitleaf.sizing.cloth.PieceSize;
  * @param heightMm of all of it
  * @param cloth the cut cloth, from the drawing's top left corner
  * @param design the design in it
- * @param fringe thread ends along all four edges, as path data
  * @param warpDown whether the warp runs down the page
  * @param width the cut's width, written
  * @param height its height, written
@@ -31,7 +28,7 @@ import kitleaf.sizing.cloth.PieceSize;
  * @param diagonal either diagonal, written
  * @param diagonalDegrees the slope of the falling diagonal on the page
  */
-public record ClothDrawing(double widthMm, double heightMm, Box cloth, Box design, String fringe, boolean warpDown, String width,
+public record ClothDrawing(double widthMm, double heightMm, Box cloth, Box design, boolean warpDown, String width,
                            String height, String left, String top, String diagonal, double diagonalDegrees) {
 
     /** What words along the diagonal keep from an edge. */
@@ -94,7 +91,7 @@ public record ClothDrawing(double widthMm, double heightMm, Box cloth, Box desig
         Box design = new Box(cloth.xMm() + across.nearEdgeToDesignMm() * scale, cloth.yMm() + down.nearEdgeToDesignMm() * scale,
                 across.designAtTableMm() * scale, down.designAtTableMm() * scale);
         return new ClothDrawing(cloth.rightMm() + around.rightMm, cloth.bottomMm() + around.belowMm, cloth, design,
-                Fringe.of(cloth, Set.of()), warpDown, figures.cutLength(across.cutMm()), height,
+                warpDown, figures.cutLength(across.cutMm()), height,
                 figures.brief(across.nearEdgeToDesignMm()), figures.brief(down.nearEdgeToDesignMm()), figures.length(size.cutDiagonalMm()),
                 Math.toDegrees(Math.atan2(cloth.heightMm(), cloth.widthMm())));
     }

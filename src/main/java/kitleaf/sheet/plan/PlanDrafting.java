@@ -9,7 +9,6 @@ import kitleaf.basket.Cloth;
 import kitleaf.basket.ClothSide;
 import kitleaf.basket.Flaw;
 import kitleaf.sheet.page.Box;
-import kitleaf.sheet.page.Fringe;
 import kitleaf.sheet.page.NumberText;
 import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.words.Figures;
@@ -158,7 +157,7 @@ final class PlanDrafting {
         double leadersMm = labels.anyWaiting() ? labels.leadOut(cloth.rightMm() + marks.rightMm() + 2, cloth.yMm(), cloth.bottomMm())
                 : cloth.bottomMm();
         double bottomMm = Math.max(leadersMm, cloth.bottomMm() + belowMm());
-        return new PlanDrawing(cloth, phrases.scale(scale), outline(), Fringe.of(cloth, bare()), selvedge(), zigzag(),
+        return new PlanDrawing(cloth, phrases.scale(scale), outline(), bare().stream().map(Enum::name).toList(), selvedge(), zigzag(),
                 planned.warp() == Cloth.WarpRun.DOWN, width, height, bottomMm - cloth.yMm() + marks.topMm(),
                 pieces, remnants, flaws, hatch(flaws), planned.edgeCuts().stream().map(this::line).toList(), marks.words(), numbersMissing,
                 piecesMissing, flawsMissing, labels.leaders(), labels.blanks(), labels.texts());

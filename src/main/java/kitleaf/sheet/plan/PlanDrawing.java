@@ -10,7 +10,7 @@ import kitleaf.sheet.page.Box;
  * @param cloth the cloth, or as much of it as is drawn
  * @param scale such as {@code 1 : 5}
  * @param outline its edges, as path data
- * @param fringe thread ends along its edges, as path data
+ * @param bare sides without thread ends: a selvedge, or where the drawing breaks off
  * @param selvedge a second line along the selvedge, as path data
  * @param zigzag where the drawing breaks off, as path data
  * @param warpDown whether the warp runs down the page
@@ -30,7 +30,7 @@ import kitleaf.sheet.page.Box;
  * @param blanks what is left white below words, or dark below cut numbers where there are no words
  * @param texts all words in it
  */
-public record PlanDrawing(Box cloth, String scale, String outline, String fringe, String selvedge, String zigzag, boolean warpDown,
+public record PlanDrawing(Box cloth, String scale, String outline, List<String> bare, String selvedge, String zigzag, boolean warpDown,
                           String width, String height, double heightMm, List<Box> pieces, List<Box> remnants, List<Box> flaws, String hatch,
                           List<PlanLine> cuts, boolean words, boolean numbersMissing, boolean piecesMissing, boolean flawsMissing,
                           List<PlanLine> leaders, List<Box> blanks, List<PlanText> texts) {
