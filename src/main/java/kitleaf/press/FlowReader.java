@@ -54,7 +54,8 @@ final class FlowReader {
                 case "box" -> new Stack(Stance.of(element), blocks, frame());
                 case "row" -> new Row(Stance.of(element), blocks, element.number("gap"));
                 case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
-                        : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
+                        : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
+                        element.word("rows", "last") == 0 ? element.number("spare") : -1);
                 case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0,
                         element.word("height", "rest") == 0);
                 default -> null;

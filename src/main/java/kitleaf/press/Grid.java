@@ -8,12 +8,15 @@ import java.util.List;
  *
  * @param columns of rows; empty for equal columns
  * @param heads rows above the others, repeated on every page
+ * @param spareMm what it leaves below, where it shows only so many of its last rows as its room holds: an {@code either} among them as
+ *     it begins, but the first shown after others that are not, as it ends; negative where it shows all
  */
-record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Block> blocks, double gapMm) implements Block {
+record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Block> blocks, double gapMm, double spareMm)
+        implements Block {
 
     @Override
     public boolean isEmpty() {
-        return blocks.isEmpty();
+        return blocks.isEmpty() && heads.isEmpty();
     }
 
     @Override
@@ -55,10 +58,26 @@ record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Bl
         for (int i = 0; i < rows.size(); i++) {
             rows.set(i, rows.get(i).kept());
         }
-        for (FlowPart row : rows(blocks, shared, widthMm, setter)) {
+        for (FlowPart row : spareMm < 0 ? rows(blocks, shared, widthMm, setter)
+                : last(roomMm - spareMm - FlowPart.heightMm(rows), shared, widthMm, setter)) {
             rows.add(row.under(repeated));
         }
         return rows;
+    }
+
+    private List<FlowPart> last(double roomMm, ColumnWidth.Shared shared, double widthMm, Setter setter) {
+        List<Block> there = blocks.stream().filter(it -> it.isThere(setter)).toList();
+        List<FlowPart> rows = rows(there.stream().map(it -> it instanceof Either either ? either.ways().get(0) : it).toList(), shared,
+                widthMm, setter);
+        int from = rows.size();
+        for (double leftMm = roomMm; from > 0 && (from == rows.size() || rows.get(from - 1).heightMm() <= leftMm); from--) {
+            leftMm -= rows.get(from - 1).heightMm();
+        }
+        List<FlowPart> shown = new ArrayList<>(rows.subList(from, rows.size()));
+        if (from > 0 && shown.size() > 1 && there.get(from) instanceof Either either) {
+            shown.set(0, rows(either.ways().subList(1, 2), shared, widthMm, setter).get(0));
+        }
+        return shown;
     }
 
     private List<FlowPart> rows(List<Block> wanted, ColumnWidth.Shared shared, double widthMm, Setter setter) {

@@ -63,7 +63,7 @@ final class Vocabulary {
             Map.entry("stack", Set.of()),
             Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "tint", "rule", "rx", "shrink")),
             Map.entry("row", Set.of("gap")),
-            Map.entry("grid", Set.of("gap", "columns")),
+            Map.entry("grid", Set.of("gap", "columns", "rows", "spare")),
             Map.entry("either", Set.of("saves", "height")),
             Map.entry("place", Set.of("height", "every")),
             Map.entry("rule", Set.of()),

@@ -156,6 +156,23 @@ class FlowTests {
         IntStream.range(0, 30).forEach(i -> assertEquals(2, all.split("r" + i + "\\.", -1).length, "r" + i));
     }
 
+    /** A box of 40 mm leaves 5 and a heading of 5: three rows of 10. Of five the last two are shown, below one of 6 mm for the three before. */
+    @Test
+    void a_grid_of_last_rows_says_how_many_came_before() throws Exception {
+        String rows = IntStream.rangeClosed(1, 5).mapToObj(i -> "<either><row>" + block("", i, 10) + "</row><row>" + block("", 40 + i, 6)
+                + "</row></either>").collect(Collectors.joining());
+        Pressed pressed = flow("<box most=\"40\"><grid columns=\"*\" rows=\"last\" spare=\"5\"><head><row>" + block("", 70, 5) + "</row></head>"
+                + rows + "</grid></box>");
+        assertEquals(List.of(70L, 43L, 4L, 5L), widths(pressed));
+        assertEquals(List.of("10.0 10.0", "10.0 15.0", "10.0 21.0", "10.0 31.0"), corners(pressed, 1));
+        assertEquals(List.of(1L, 2L), widths(flow("<box most=\"40\"><grid columns=\"*\" rows=\"last\">" + rows.substring(0,
+                rows.indexOf("</either>", rows.indexOf("</either>") + 1) + 9) + "</grid></box>")));
+    }
+
+    private static List<Long> widths(Pressed pressed) throws Exception {
+        return ReadBack.drawn(pressed.bytes, 1).stream().map(it -> Math.round(it.most(true) - it.least(true))).toList();
+    }
+
     @ParameterizedTest
     @CsvSource({"20, short", "80, a long way of saying it"})
     void the_first_that_fits_is_said(double width, String said) throws Exception {
