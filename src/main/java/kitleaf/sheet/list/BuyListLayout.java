@@ -46,7 +46,8 @@ public final class BuyListLayout {
     private final ClothWords clothWords;
     /** The cloth to buy; without cloth on hand or cuts of hers nobody knows what is there, and each cut sheet says what its piece needs. */
     private final Optional<ClothPlan> cloth;
-    private final boolean costs;
+    /** What all prices of a basket are in; empty where none is known. */
+    private final Optional<String> currency;
 
     private BuyListLayout(Reckoning reckoning, SheetSettings settings) {
         this.settings = settings;
@@ -58,7 +59,8 @@ public final class BuyListLayout {
         this.figures = new Figures(settings.units(), words);
         this.clothWords = new ClothWords(words, figures);
         this.cloth = reckoning.clothPlanToldOf();
-        this.costs = threads.buyList().cost().isPresent() || cloth.flatMap(ClothPlan::cost).isPresent();
+        this.currency = Stream.of(threads.buyList().cost(), cloth.flatMap(ClothPlan::cost)).flatMap(Optional::stream)
+                .map(Price::currency).findFirst();
     }
 
     /** The buy list of all pieces that are not finished; no pages where neither thread nor cloth stands on it. */
@@ -70,7 +72,12 @@ public final class BuyListLayout {
         BuyList list = threads.buyList();
         return new Frames(reckoning.basket(), settings, words, words.say("buy.name"))
                 .flowing(SheetKind.BUY_LIST, isEmpty(list) ? 0 : 1, words.say("buy.subject"),
-                        Map.of("below", subtitle(), "costs", costs, "rows", rows(list)));
+                        Map.of("below", subtitle(), "columns", Stream.of("each", "cost").flatMap(it -> column(it).stream()).toList(),
+                                "rows", rows(list)));
+    }
+
+    private Optional<List<String>> column(String figure) {
+        return currency.map(it -> List.of(figure, words.say("buy.in-currency", words.say("buy." + figure), it)));
     }
 
     private boolean isEmpty(BuyList list) {
@@ -84,7 +91,7 @@ public final class BuyListLayout {
 
     private List<ListRow> rows(BuyList list) {
         List<ListRow> rows = new ArrayList<>();
-        Map<PutUp, List<BuyLine>> groups = list.lines().stream()
+        Map<PutUp, List<BuyLine>> groups = list.lines().stream().filter(BuyListLayout::wanted)
                 .collect(Collectors.groupingBy(BuyLine::putUp, LinkedHashMap::new, Collectors.toList()));
         groups.forEach((putUp, lines) -> {
             rows.add(ListRow.words("group", threadWords.putUp(putUp)));
@@ -104,7 +111,13 @@ public final class BuyListLayout {
         if (bought.isEmpty() && list.lines().stream().allMatch(line -> line.buy() == 0 && line.unknown().isEmpty())) {
             rows.add(note(words.say("buy.nothing")));
         }
-        List<String> sentences = new ArrayList<>(sentences(list.warnings()));
+        List<BuyLine> enough = list.lines().stream().filter(line -> !wanted(line)).toList();
+        if (!enough.isEmpty()) {
+            rows.add(ListRow.words("group", words.say("buy.enough")));
+            enough.forEach(line -> rows.add(ListRow.enough(Swatch.of(line.thread()), line.code(), line.thread().name().orElse(""),
+                    need(line))));
+        }
+        List<String> sentences = new ArrayList<>(sentences(told(list.warnings())));
         clothSentence().ifPresent(sentences::add);
         if (!sentences.isEmpty()) {
             rows.add(ListRow.words("heading", words.say("buy.warnings")));
@@ -121,12 +134,25 @@ public final class BuyListLayout {
 
     /** What is to be paid; nothing, where nothing is. */
     private String cost(Price price) {
-        return price.amount().signum() == 0 ? "" : figures.money(price);
+        return price.amount().signum() == 0 ? "" : figures.amount(price);
+    }
+
+    /** Whether it is to be bought, as far as is known. */
+    private static boolean wanted(BuyLine line) {
+        return line.buy() > 0 || !line.unknown().isEmpty();
+    }
+
+    /** What is needed of it and what the stash gives. */
+    private String need(BuyLine line) {
+        String need = words.say("buy.need-large", line.shares().isEmpty() ? words.say("thread.unknown")
+                : threadWords.skeins(line.needSkeins())).replace(' ', Figures.NO_BREAK);
+        return line.drawnSkeins() == 0 ? need
+                : need + ", " + words.say("buy.stash-large", threadWords.number(line.drawnSkeins())).replace(' ', Figures.NO_BREAK);
     }
 
     private ListRow cloth(Purchase purchase) {
         return ListRow.bought(purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
-                purchase.cut().price().map(figures::money).orElse(""), purchase.cost().map(figures::money).orElse(""));
+                purchase.cut().price().map(figures::amount).orElse(""), purchase.cost().map(figures::amount).orElse(""));
     }
 
     /** What is to be said of cloth that is not on the list. */
@@ -138,11 +164,9 @@ public final class BuyListLayout {
                 figures.list(open)));
     }
 
-    /** What threads and cloth cost together, as far as they have prices in one currency. */
+    /** What threads and cloth cost together, as far as they have prices. */
     private Optional<Price> total(BuyList list) {
-        List<Price> both = Stream.of(list.cost(), cloth.flatMap(ClothPlan::cost)).flatMap(Optional::stream).toList();
-        return both.stream().map(Price::currency).distinct().count() == 1
-                ? both.stream().reduce(Price::and) : Optional.empty();
+        return Stream.of(list.cost(), cloth.flatMap(ClothPlan::cost)).flatMap(Optional::stream).reduce(Price::and);
     }
 
     private ListRow thread(BuyLine line) {
@@ -150,15 +174,26 @@ public final class BuyListLayout {
         Set<String> pieces = new TreeSet<>();
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
-        String nothing = words.say("kit.nothing");
-        return ListRow.thread(Swatch.of(called), line.code(), called.name().orElse(""),
-                Stream.of(words.say("buy.for", figures.list(pieces)), threadWords.asked(line.missing())).filter(it -> !it.isEmpty())
-                        .collect(Collectors.joining(" · ")),
-                line.shares().isEmpty() ? words.say("thread.unknown") : threadWords.skeins(line.needSkeins()),
-                line.drawnSkeins() == 0 ? nothing : threadWords.number(line.drawnSkeins()),
-                line.buy() == 0 ? nothing : Long.toString(line.buy()),
-                line.buy() == 0 ? "" : line.each().map(figures::money).orElse(""),
-                line.buy() == 0 ? "" : line.cost().map(figures::money).orElse(""));
+        return ListRow.bought(Swatch.of(called), line.code(), called.name().orElse(""),
+                Stream.of(threadWords.asked(line.missing()), words.say("buy.for", figures.list(pieces)), need(line))
+                        .filter(it -> !it.isEmpty()).collect(Collectors.joining(" · ")),
+                line.buy() == 0 ? "" : Long.toString(line.buy()), line.buy() == 0 ? "" : line.each().map(figures::amount).orElse(""),
+                line.buy() == 0 ? "" : line.cost().map(figures::amount).orElse(""));
+    }
+
+    /**
+     * What is told below the list: not the lot to ask for, which stands in its row, nor beside other words on a thread that the last of
+     * it is hardly needed.
+     */
+    private static List<ThreadWarning> told(List<ThreadWarning> warnings) {
+        Set<String> spokenOf = warnings.stream().filter(it -> !hardly(it) && it.kind() != ThreadWarning.Kind.NO_PRICE)
+                .map(it -> it.code() + "\n" + it.skein()).collect(Collectors.toSet());
+        return warnings.stream().filter(it -> it.kind() != ThreadWarning.Kind.ASK_FOR_LOT
+                && !(hardly(it) && spokenOf.contains(it.code() + "\n" + it.skein()))).toList();
+    }
+
+    private static boolean hardly(ThreadWarning warning) {
+        return warning.kind() == ThreadWarning.Kind.JUST_OVER || warning.kind() == ThreadWarning.Kind.JUST_ENOUGH;
     }
 
     /** One sentence for all threads of which the same is to be said. */
@@ -167,7 +202,7 @@ public final class BuyListLayout {
         for (ThreadWarning warning : warnings) {
             String pieces = figures.list(warning.pieces().stream().map(this::title).toList());
             boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
-                    || warning.kind() == ThreadWarning.Kind.ASK_FOR_LOT || warning.kind() == ThreadWarning.Kind.OTHER_LOTS;
+                    || warning.kind() == ThreadWarning.Kind.OTHER_LOTS;
             Said said = warning.kind() == ThreadWarning.Kind.STASH_AS_OTHER ? new Said(warning.kind(), warning.skein(), held(warning))
                     : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
             codes.computeIfAbsent(said, one -> new ArrayList<>()).add(warning.code());

@@ -56,7 +56,8 @@ public final class KitListLayout {
         List<KitList> kits = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty())
                 .map(it -> new KitList(it.piece().title(), clothWords.subtitle(it.piece()), rows(it, threads, shares))).toList();
         return new Frames(reckoning.basket(), settings, words, words.say("kit.name"))
-                .flowing(SheetKind.KIT_LISTS, kits.size(), words.say("kit.subject"), Map.of("kits", kits));
+                .flowing(SheetKind.KIT_LISTS, kits.size(), words.say("kit.subject"), Map.of("kits", kits, "below",
+                        kits.size() == 1 ? words.say("buy.piece") : words.say("buy.pieces", kits.size())));
     }
 
     private List<ListRow> rows(PieceReckoning reckoned, ThreadReckoning threads, Map<ShareOf, StashShare> shares) {
@@ -80,7 +81,6 @@ public final class KitListLayout {
         if (!piece.threads().stream().allMatch(ThreadTotal::known)) {
             rows.add(note(words.say("kit.unknown-note")));
         }
-        rows.add(note(words.say("kit.note")));
         return rows;
     }
 
@@ -88,11 +88,11 @@ public final class KitListLayout {
         String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total),
                         share.map(it -> threadWords.asked(it.missing())).orElse(""))
                 .filter(text -> !text.isEmpty()).toList());
-        return ListRow.thread(Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
-                total.skeins().map(threadWords::skeins).orElseGet(() -> words.say("thread.unknown")),
+        return ListRow.needed(Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
+                total.skeins().map(threadWords::likely).orElseGet(() -> words.say("thread.unknown")),
+                total.skeins().map(threadWords::range).orElse(""),
                 share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing")),
-                share.map(it -> it.wholeSkeinsToBuy() == 0 ? words.say("kit.nothing") : Long.toString(it.wholeSkeinsToBuy())).orElse(""),
-                "", "");
+                share.map(it -> it.wholeSkeinsToBuy() == 0 ? words.say("kit.nothing") : Long.toString(it.wholeSkeinsToBuy())).orElse(""));
     }
 
     private String needles(PieceThreads piece) {

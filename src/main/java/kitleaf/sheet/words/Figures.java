@@ -151,6 +151,11 @@ public final class Figures {
         return words.say("number.price", written(price.amount()), price.currency()).replace(' ', NO_BREAK);
     }
 
+    /** An amount where its currency stands above. */
+    public String amount(Price price) {
+        return written(price.amount());
+    }
+
     /** Several things, one after the other; the last one is joined with "and" where the language's lists do that. */
     public String list(Collection<String> things) {
         List<String> all = List.copyOf(things);

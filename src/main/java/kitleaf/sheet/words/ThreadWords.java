@@ -232,15 +232,25 @@ public final class ThreadWords {
 
     /** "1.1 (0.9–1.4)"; one figure where its ends read the same, or are too little for a tenth. */
     public String skeins(Estimate skeins) {
-        if (number(skeins.low()).equals(number(skeins.high())) || tiny(skeins.low()) && number(skeins.likely())
-                .equals(number(skeins.high()))) {
-            return number(skeins.likely());
-        }
-        if (tiny(skeins.likely())) {
-            return words.say("thread.up-to", number(skeins.high())).replace(' ', Figures.NO_BREAK);
-        }
-        return words.say("thread.skeins", number(skeins.likely()), number(skeins.low()), number(skeins.high()))
-                .replace(' ', Figures.NO_BREAK);
+        String range = range(skeins);
+        return range.isEmpty() ? likely(skeins) : words.say("thread.skeins", likely(skeins), range).replace(' ', Figures.NO_BREAK);
+    }
+
+    /** "1.1"; the most it may be, where what is likely is too little for a tenth. */
+    public String likely(Estimate skeins) {
+        return tiny(skeins.likely()) && !alike(skeins) ? words.say("thread.up-to", number(skeins.high())).replace(' ', Figures.NO_BREAK)
+                : number(skeins.likely());
+    }
+
+    /** "0.9–1.4"; empty where {@link #likely} says it all. */
+    public String range(Estimate skeins) {
+        return alike(skeins) || tiny(skeins.likely()) ? ""
+                : words.say("thread.range", number(skeins.low()), number(skeins.high())).replace(' ', Figures.NO_BREAK);
+    }
+
+    private boolean alike(Estimate skeins) {
+        return number(skeins.low()).equals(number(skeins.high()))
+                || tiny(skeins.low()) && number(skeins.likely()).equals(number(skeins.high()));
     }
 
     /** A number of skeins to a tenth; what is too little for that is said to be under it. */
