@@ -56,7 +56,7 @@ final class FlowReader {
                 case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
                         : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"));
                 case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0,
-                        element.word("height", "rest") == 0);
+                        element.word("height", "rest", "page") == 0);
                 default -> null;
             };
         }
