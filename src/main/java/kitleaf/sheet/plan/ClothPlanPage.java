@@ -8,17 +8,22 @@ import java.util.Objects;
  *
  * @param title of its pages
  * @param below the title
- * @param drawing of the cloth; null where there is none
- * @param keys of the signs in it, where it has no words
- * @param caption the cloth's size and the drawing's scale, where it has no words
- * @param rows the words
+ * @param drawings of the cloth in several sizes, the largest first; none where there is no cloth
+ * @param steps how it is cut
+ * @param pieces what comes off
+ * @param left what is left over
+ * @param rows the other words
  */
-public record ClothPlanPage(String title, String below, PlanDrawing drawing, List<PlanKey> keys, String caption, List<PlanRow> rows) {
+public record ClothPlanPage(String title, String below, List<PlanDrawing> drawings, List<PlanRow> steps, List<PlanRow> pieces,
+                            List<PlanRow> left, List<PlanRow> rows) {
 
     /** Copies the lists. */
     public ClothPlanPage {
         Objects.requireNonNull(title);
-        keys = List.copyOf(keys);
+        drawings = List.copyOf(drawings);
+        steps = List.copyOf(steps);
+        pieces = List.copyOf(pieces);
+        left = List.copyOf(left);
         rows = List.copyOf(rows);
     }
 }

@@ -1,6 +1,5 @@
 package kitleaf.sheet.plan;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +9,7 @@ import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
 import kitleaf.basket.Price;
 import kitleaf.basket.Units;
-import kitleaf.sheet.plan.PlanLabels.Line;
+import kitleaf.sheet.page.Box;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sizing.cloth.PieceSize;
@@ -87,42 +86,19 @@ final class PlanWords {
         return words.say("plan.both", figures.cutLength(mm), figures.swapped().cutLength(mm));
     }
 
-    /** What a rectangle of the drawing says below its number, the fullest first. */
-    List<List<Line>> inRectangle(PlannedCut cut) {
-        Line title = new Line(cut.piece().piece().title(), PlanType.LABEL, 600, "ink", 4);
-        Line shortTitle = new Line(title.words(), PlanType.LABEL, 600, "ink", 2);
-        Line size = new Line(figures.cut(cut.widthMm(), cut.heightMm()), PlanType.LABEL, 400, "ink", 1);
-        Line other = new Line(figures.swapped().cut(cut.widthMm(), cut.heightMm()), PlanType.MARK, 400, "quiet", 1);
-        String lies = lies(cut, true);
-        List<Line> turned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.MARK, 600, "accent", 2));
-        List<Line> mark = cut.turned() ? List.of(new Line(words.say("plan.turned-short"), PlanType.MARK, 600, "accent", 1)) : List.of();
-        List<Line> large = List.of(new Line(title.words(), PlanType.LARGE_LABEL, 600, "ink", 3),
-                new Line(size.words(), PlanType.LARGE_LABEL, 400, "ink", 1), new Line(other.words(), PlanType.LARGE_MARK, 400, "quiet", 1));
-        List<Line> largeTurned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.LARGE_MARK, 600, "accent", 2));
-        return List.of(joined(large, largeTurned), joined(List.of(title, size, other), turned), joined(List.of(title, size, other), mark),
-                joined(List.of(shortTitle, size), mark), joined(List.of(size), mark), mark, List.of());
+    /** What a rectangle of the drawing says below its number. */
+    PlanNote inRectangle(Box box, PlannedCut cut) {
+        return new PlanNote(box, cut.piece().piece().title(), lies(cut, true), cut.turned() ? words.say("plan.turned-short") : "");
     }
 
-    private static List<Line> joined(List<Line> some, List<Line> more) {
-        List<Line> all = new ArrayList<>(some);
-        all.addAll(more);
-        return all;
-    }
-
-    /** What a remnant of the drawing says below its letter, the fullest first. */
-    List<List<Line>> inRemnant(Remnant left) {
-        Line keep = new Line(words.say(left.usable() ? "plan.keep" : "plan.scrap"), PlanType.MARK, left.usable() ? 600 : 400, left.usable()
-                ? "ink" : "quiet", 1);
-        Line size = new Line(leftSize(figures, left.widthMm(), left.heightMm()), PlanType.MARK, 400, "ink", 1);
-        Line other = new Line(leftSize(figures.swapped(), left.widthMm(), left.heightMm()), PlanType.MARK, 400, "quiet", 1);
-        List<Line> large = List.of(new Line(keep.words(), PlanType.LARGE_MARK, keep.weight(), keep.fill(), 1),
-                new Line(size.words(), PlanType.LARGE_MARK, 400, "ink", 1), other);
-        return List.of(large, List.of(keep, size, other), List.of(keep, size), List.of(keep), List.of());
+    /** What a remnant of the drawing says below its letter. */
+    PlanNote inRemnant(Box box, Remnant left) {
+        return new PlanNote(box, words.say(left.usable() ? "plan.keep" : "plan.scrap"), "", "");
     }
 
     /** Which way a piece lies, where that needs a word. */
     String lies(PlannedCut cut, boolean brief) {
-        String warp = words.say(cut.warp() == Cloth.WarpRun.DOWN ? "plan.warp-down" : "plan.warp-across");
+        String warp = warp(cut.warp());
         if (cut.turned()) {
             return words.say(brief ? "plan.turned" : cut.asAsked() ? "plan.turned-asked" : "plan.turned-not-asked", warp);
         }
@@ -206,6 +182,15 @@ final class PlanWords {
     /** How large a cloth a piece without one needs. */
     String needed(PieceSize size) {
         return clothWords.cutSize(size.across().cutMm(), size.down().cutMm());
+    }
+
+    /** Which cloth a piece without one asks for, and which way its warp runs. */
+    String unplaced(Cloth cloth) {
+        return words.say("plan.unplaced-below", clothWords.cloth(cloth.name(), cloth.kind(), cloth.count()), warp(cloth.warp()));
+    }
+
+    private String warp(Cloth.WarpRun run) {
+        return words.say(run == Cloth.WarpRun.DOWN ? "plan.warp-down" : "plan.warp-across");
     }
 
     /** What keeps a cloth on hand from serving a piece that asks for it by name. */
