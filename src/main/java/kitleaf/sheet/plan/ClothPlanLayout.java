@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
+import kitleaf.basket.Cloth;
 import kitleaf.basket.ClothCut;
 import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Piece;
@@ -67,15 +68,17 @@ public final class ClothPlanLayout {
 
     private Sheet layOut() {
         List<ClothPlanPage> pages = new ArrayList<>();
-        pages.add(new ClothPlanPage(words.say("plan.title"), overviewSubtitle(), List.of(), List.of(), List.of(), List.of(), overview()));
+        pages.add(overview());
         plan.cloths().forEach(cloth -> pages.add(page(cloth)));
         return frames.flowing(SheetKind.CLOTH_PLAN, pages.size(), words.say("plan.subject"), Map.of("pages", pages));
     }
 
     private ClothPlanPage page(PlannedCloth cloth) {
         List<PlanDrawing> drawings = PlanDrafting.sizes(cloth, settings.paper().widthMm() - 2 * Frames.MARGIN_MM, settings, phrases);
+        PlanLabels discs = new PlanLabels(settings.ruler(), settings.type());
         List<Remnant> left = cloth.remnants();
-        return new ClothPlanPage(clothWords.title(cloth, plan.cloths()), phrases.subtitle(cloth), drawings, steps(cloth),
+        return new ClothPlanPage(clothWords.title(cloth, plan.cloths()), phrases.subtitle(cloth), drawings, before(cloth),
+                cloth.steps().stream().map(it -> phrases.step(it, cloth, discs.disc(Integer.toString(it.cut().number())))).toList(),
                 section("plan.pieces", cloth.cuts(), cut -> PlanRow.item(true, Integer.toString(cut.number()), cut.piece().piece().title(),
                         clothWords.cutSize(cut.widthMm(), cut.heightMm()), below(cut))),
                 section("plan.remnants", IntStream.range(0, left.size()).boxed().toList(), i -> PlanRow.item(false, PlanWords.letter(i),
@@ -83,17 +86,9 @@ public final class ClothPlanLayout {
                 explained(cloth, drawings));
     }
 
-    /** How to cut a cloth. */
-    private List<PlanRow> steps(PlannedCloth cloth) {
-        List<PlanRow> rows = new ArrayList<>();
-        rows.add(PlanRow.section(words.say("plan.steps")));
-        rows.add(PlanRow.note(words.say("plan.before", phrases.kerf(cloth, basket.clothSupply().cutting().frayMm()))));
-        cloth.steps().forEach(step -> rows.add(PlanRow.step(Integer.toString(step.cut().number()), phrases.step(step, cloth),
-                phrases.where(step.cut()))));
-        if (cloth.steps().isEmpty()) {
-            rows.add(PlanRow.note(words.say("plan.no-cut")));
-        }
-        return rows;
+    private List<String> before(PlannedCloth cloth) {
+        return cloth.steps().isEmpty() ? List.of(words.say("plan.no-cut")) : List.of(words.say("plan.before"),
+                words.say(cloth.kind() == Cloth.Kind.BLOCK ? "plan.how-block" : "plan.how"));
     }
 
     /** What is to be known of the drawing in whichever size it comes, and what is proved. */
@@ -106,7 +101,7 @@ public final class ClothPlanLayout {
         notes.put("plan.legend-numbers", sizes.stream().anyMatch(PlanDrawing::numbersMissing));
         notes.put("plan.legend-pieces", sizes.stream().anyMatch(PlanDrawing::piecesMissing));
         return Stream.concat(notes.entrySet().stream().filter(Map.Entry::getValue).map(note -> words.say(note.getKey())),
-                Stream.of(phrases.proof(cloth.proof()))).map(PlanRow::note).toList();
+                Stream.of(phrases.kerf(cloth, basket.clothSupply().cutting().frayMm()), phrases.proof(cloth.proof()))).map(PlanRow::note).toList();
     }
 
     /** A heading with a row for each thing; nothing where there are none. */
@@ -126,19 +121,21 @@ public final class ClothPlanLayout {
                 words.say(cloths == 1 ? "plan.cloth" : "plan.number-cloths", cloths));
     }
 
-    private List<PlanRow> overview() {
-        return Stream.of(buy(),
+    private ClothPlanPage overview() {
+        Stream<List<PlanRow>> cut = Stream.of(buy(),
                 section("plan.cloths", plan.cloths(), cloth -> PlanRow.item(false, "", clothWords.title(cloth, plan.cloths()),
                         clothWords.size(cloth), words.say("plan.for", clothWords.weave(cloth.kind(), cloth.count()),
-                        phrases.first(cloth.cuts().stream().map(cut -> cut.piece().piece().title()).toList()), phrases.left(cloth)))),
+                        phrases.first(cloth.cuts().stream().map(it -> it.piece().piece().title()).toList()), phrases.left(cloth)))),
                 section("plan.unplaced", plan.unplaced(), piece -> PlanRow.item(false, "", piece.piece().title(),
-                        phrases.needed(piece.cloth().size()), phrases.unplaced(piece.piece().cloth()))),
+                        phrases.needed(piece.cloth().size()), phrases.unplaced(piece.piece().cloth()))));
+        Stream<List<PlanRow>> whole = Stream.of(
                 section("plan.untouched", plan.untouched(), cloth -> PlanRow.item(false, "", cloth.name(),
                         clothWords.size(cloth.widthMm(), cloth.heightMm()), clothWords.weave(cloth.kind(), cloth.count()))),
                 section("plan.near", plan.nearMisses(), miss -> PlanRow.note(phrases.nearMiss(miss))),
-                section("plan.left-out", leftOut().entrySet(), why -> PlanRow.note(words.say(why.getKey(), phrases.first(why.getValue())))),
-                section("plan.cautions", CAUTIONS, caution -> PlanRow.note(words.say(caution))))
-                .flatMap(List::stream).toList();
+                section("plan.left-out", leftOut().entrySet(), why -> PlanRow.note(words.say(why.getKey(), phrases.first(why.getValue())))));
+        return new ClothPlanPage(words.say("plan.title"), overviewSubtitle(), List.of(), List.of(), List.of(),
+                cut.flatMap(List::stream).toList(), whole.flatMap(List::stream).toList(),
+                section("plan.cautions", CAUTIONS, caution -> PlanRow.caution(words.say(caution))));
     }
 
     private List<PlanRow> buy() {

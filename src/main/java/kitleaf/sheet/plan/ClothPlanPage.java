@@ -9,21 +9,23 @@ import java.util.Objects;
  * @param title of its pages
  * @param below the title
  * @param drawings of the cloth in several sizes, the largest first; none where there is no cloth
+ * @param before what is to be known before the steps
  * @param steps how it is cut
- * @param pieces what comes off
- * @param left what is left over
- * @param rows the other words
+ * @param first words that may stand at the left of {@code second}: what comes off, or what is bought and cut
+ * @param second what is left over, or not cut
+ * @param rows words below them
  */
-public record ClothPlanPage(String title, String below, List<PlanDrawing> drawings, List<PlanRow> steps, List<PlanRow> pieces,
-                            List<PlanRow> left, List<PlanRow> rows) {
+public record ClothPlanPage(String title, String below, List<PlanDrawing> drawings, List<String> before, List<PlanStep> steps,
+                            List<PlanRow> first, List<PlanRow> second, List<PlanRow> rows) {
 
     /** Copies the lists. */
     public ClothPlanPage {
         Objects.requireNonNull(title);
         drawings = List.copyOf(drawings);
+        before = List.copyOf(before);
         steps = List.copyOf(steps);
-        pieces = List.copyOf(pieces);
-        left = List.copyOf(left);
+        first = List.copyOf(first);
+        second = List.copyOf(second);
         rows = List.copyOf(rows);
     }
 }

@@ -72,6 +72,11 @@ final class PlanLabels {
         return tooMany;
     }
 
+    /** The disc of a cut's number, from its own top left corner. */
+    PlanFigure disc(String number) {
+        return new PlanFigure(new Box(0, 0, discMm(number), discMm()), number, leastPt, "disc", false);
+    }
+
     /** How high the disc of a cut's number is. */
     double discMm() {
         return HIGH * TypeScale.mm(leastPt) + 2 * DISC_MM;

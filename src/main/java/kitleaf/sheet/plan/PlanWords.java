@@ -3,7 +3,6 @@ package kitleaf.sheet.plan;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.StringJoiner;
 import java.util.stream.Stream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
@@ -82,10 +81,6 @@ final class PlanWords {
         return "1" + Figures.NO_BREAK + ":" + Figures.NO_BREAK + figures.decimal(scale.one(), 1);
     }
 
-    private String cutLength(double mm) {
-        return words.say("plan.both", figures.cutLength(mm), figures.swapped().cutLength(mm));
-    }
-
     /** What a rectangle of the drawing says below its number. */
     PlanNote inRectangle(Box box, PlannedCut cut) {
         return new PlanNote(box, cut.piece().piece().title(), lies(cut, true), cut.turned() ? words.say("plan.turned-short") : "");
@@ -111,37 +106,21 @@ final class PlanWords {
                 words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
     }
 
-    /** One cut to be made: which part, where, which way, and what comes off. */
-    String step(CutStep step, PlannedCloth cloth) {
-        boolean down = step.cut().run() == EdgeCut.Run.DOWN;
-        boolean block = cloth.kind() == Cloth.Kind.BLOCK;
-        String how = down ? block ? "plan.step-down-block" : "plan.step-down" : block ? "plan.step-across-block" : "plan.step-across";
-        StringJoiner sentences = new StringJoiner(" ");
-        sentences.add(words.say(how, part(step), cutLength(step.cut().fromMm())));
-        step.pieces().forEach(piece -> sentences.add(words.say("plan.off-piece", piece.number(), piece.piece().piece().title())));
-        for (int place : step.remnants()) {
-            Remnant left = cloth.remnants().get(place);
-            sentences.add(words.say(left.usable() ? "plan.off-keep" : "plan.off-scrap", letter(place),
-                    leftSize(figures, left.widthMm(), left.heightMm())));
-        }
-        return sentences.toString();
-    }
-
-    private String part(CutStep step) {
-        String size = figures.measured(step.widthMm(), step.heightMm());
-        return switch (step.side()) {
-            case WHOLE -> words.say("plan.part-whole");
-            case LEFT -> words.say("plan.part-left", step.madeBy(), size);
-            case RIGHT -> words.say("plan.part-right", step.madeBy(), size);
-            case ABOVE -> words.say("plan.part-above", step.madeBy(), size);
-            case BELOW -> words.say("plan.part-below", step.madeBy(), size);
-        };
-    }
-
-    /** Where a cut begins and ends on the whole cloth. */
-    String where(EdgeCut cut) {
-        return words.say("plan.where", figures.length(cut.x1Mm()), figures.length(cut.y1Mm()), figures.length(cut.x2Mm()),
-                figures.length(cut.y2Mm()));
+    /** One cut to be made: how far, from which edge of which part, and what comes off. */
+    PlanStep step(CutStep step, PlannedCloth cloth, PlanFigure figure) {
+        double fromMm = step.cut().fromMm();
+        String part = words.say(switch (step.side()) {
+            case WHOLE -> "plan.part-whole";
+            case LEFT -> "plan.part-left";
+            case RIGHT -> "plan.part-right";
+            case ABOVE -> "plan.part-above";
+            case BELOW -> "plan.part-below";
+        }, step.madeBy());
+        return new PlanStep(figure, figures.cutLength(fromMm), figures.swapped().cutLength(fromMm),
+                words.say(step.cut().run() == EdgeCut.Run.DOWN ? "plan.step-down" : "plan.step-across", part),
+                step.pieces().stream().map(piece -> words.say("plan.off-piece", piece.number(), piece.piece().piece().title())).toList(),
+                step.remnants().stream().map(place -> words.say(cloth.remnants().get(place).usable() ? "plan.off-keep" : "plan.off-scrap",
+                        letter(place))).toList(), step);
     }
 
     /** What every cut takes away. */

@@ -112,7 +112,7 @@ class CrowdedPlanTests {
     @Test
     void the_first_page_names_some_pieces_and_how_many_more_there_are() throws IOException {
         List<ClothPlanPage> pages = pages(reckoning(200, ""), TypeScale.ORDINARY, new CountingRuler());
-        String below = pages.get(0).rows().stream().filter(row -> row.name().equals("Sea-mist"))
+        String below = pages.get(0).first().stream().filter(row -> row.name().equals("Sea-mist"))
                 .findFirst().orElseThrow().below();
         assertEquals(40, below.split("Piece ", -1).length - 1);
         assertTrue(below.contains(", 160 more · "), below);
