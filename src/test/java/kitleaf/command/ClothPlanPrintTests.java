@@ -206,7 +206,8 @@ class ClothPlanPrintTests {
     void a_second_step_names_its_part_by_the_cut_that_made_it() throws IOException {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 20 in x 10 in}]\n", piece("Beacon", "100 x 60", SEA_MIST, "")));
         String page = ReadBack.line(pdf, drawings(pdf).get(0));
-        assertTrue(page.matches(".*from the (left|top) edge of the whole cloth .*from the (left|top) edge of the part (left of|above) cut 1 "
+        assertTrue(page.matches(".*from the (left|top) edge of the whole cloth .*"
+                + "from the (left|top) edge of the part (left of|above) cut 1 "
                 + "Piece 1 comes off: Beacon .*"), page);
     }
 
@@ -283,7 +284,8 @@ class ClothPlanPrintTests {
         for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             List<Drawn> drawn = ReadBack.drawn(pdf, page);
             parts.addAll(pictures(drawn));
-            cuts.addAll(drawn.stream().filter(it -> it.stroked() && it.stroke() == ACCENT && Math.abs(it.lineWidthMm() - 0.6) < 0.01).toList());
+            cuts.addAll(drawn.stream().filter(it -> it.stroked() && it.stroke() == ACCENT
+                    && Math.abs(it.lineWidthMm() - 0.6) < 0.01).toList());
         }
         int at = 0;
         for (JsonNode cloth : plan(basket).get("cloths")) {

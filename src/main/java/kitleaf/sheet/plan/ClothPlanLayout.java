@@ -46,6 +46,7 @@ public final class ClothPlanLayout {
     private final SheetSettings settings;
     private final Words words;
     private final PlanWords phrases;
+    private final Figures figures;
     private final ClothWords clothWords;
     private final Frames frames;
 
@@ -56,7 +57,8 @@ public final class ClothPlanLayout {
         this.settings = settings;
         this.words = SheetWords.in(settings.language());
         this.phrases = new PlanWords(words, settings.units());
-        this.clothWords = new ClothWords(words, new Figures(settings.units(), words));
+        this.figures = new Figures(settings.units(), words);
+        this.clothWords = new ClothWords(words, figures);
         this.frames = new Frames(basket, settings, words, words.say("plan.name"));
     }
 
@@ -101,7 +103,8 @@ public final class ClothPlanLayout {
         notes.put("plan.legend-numbers", sizes.stream().anyMatch(PlanDrawing::numbersMissing));
         notes.put("plan.legend-pieces", sizes.stream().anyMatch(PlanDrawing::piecesMissing));
         return Stream.concat(notes.entrySet().stream().filter(Map.Entry::getValue).map(note -> words.say(note.getKey())),
-                Stream.of(phrases.kerf(cloth, basket.clothSupply().cutting().frayMm()), phrases.proof(cloth.proof()))).map(PlanRow::note).toList();
+                Stream.of(phrases.kerf(cloth, basket.clothSupply().cutting().frayMm()), phrases.proof(cloth.proof())))
+                .map(PlanRow::note).toList();
     }
 
     /** A heading with a row for each thing; nothing where there are none. */
@@ -127,12 +130,14 @@ public final class ClothPlanLayout {
                         clothWords.size(cloth), words.say("plan.for", clothWords.weave(cloth.kind(), cloth.count()),
                         phrases.first(cloth.cuts().stream().map(it -> it.piece().piece().title()).toList()), phrases.left(cloth)))),
                 section("plan.unplaced", plan.unplaced(), piece -> PlanRow.item(false, "", piece.piece().title(),
-                        phrases.needed(piece.cloth().size()), phrases.unplaced(piece.piece().cloth()))));
+                        clothWords.cutSize(piece.cloth().size().across().cutMm(), piece.cloth().size().down().cutMm()),
+                        phrases.unplaced(piece.piece().cloth()))));
         Stream<List<PlanRow>> whole = Stream.of(
                 section("plan.untouched", plan.untouched(), cloth -> PlanRow.item(false, "", cloth.name(),
                         clothWords.size(cloth.widthMm(), cloth.heightMm()), clothWords.weave(cloth.kind(), cloth.count()))),
                 section("plan.near", plan.nearMisses(), miss -> PlanRow.note(phrases.nearMiss(miss))),
-                section("plan.left-out", leftOut().entrySet(), why -> PlanRow.note(words.say(why.getKey(), phrases.first(why.getValue())))));
+                section("plan.left-out", leftOut().entrySet(), why -> PlanRow.note(words.say(why.getKey(),
+                        phrases.first(why.getValue())))));
         return new ClothPlanPage(words.say("plan.title"), overviewSubtitle(), List.of(), List.of(), List.of(),
                 cut.flatMap(List::stream).toList(), whole.flatMap(List::stream).toList(),
                 section("plan.cautions", CAUTIONS, caution -> PlanRow.caution(words.say(caution))));
@@ -146,19 +151,19 @@ public final class ClothPlanLayout {
             return rows;
         }
         for (Purchase purchase : plan.buy()) {
-            rows.add(PlanRow.item(true, "", phrases.purchase(purchase), purchase.cost().map(phrases::money).orElse(""),
-                    phrases.purchaseBelow(purchase)));
+            rows.add(PlanRow.item(true, "", words.say("plan.times", purchase.number(), purchase.cut().name()),
+                    purchase.cost().map(figures::money).orElse(""), phrases.purchaseBelow(purchase)));
         }
         plan.cost().ifPresent(cost -> {
-            rows.add(PlanRow.sum(words.say("buy.total"), phrases.money(cost)));
+            rows.add(PlanRow.sum(words.say("buy.total"), figures.money(cost)));
             List<String> unpriced = plan.buy().stream().filter(it -> it.cost().isEmpty()).map(it -> it.cut().name()).distinct().toList();
             if (!unpriced.isEmpty()) {
-                rows.add(PlanRow.note(words.say("plan.no-price", phrases.list(unpriced))));
+                rows.add(PlanRow.note(words.say("plan.no-price", figures.list(unpriced))));
             }
         });
         ClothSupply supply = basket.clothSupply();
         if (!supply.cutsGiven()) {
-            rows.add(PlanRow.note(words.say("plan.usual-cuts", phrases.list(supply.cuts().stream().map(ClothCut::name).toList()))));
+            rows.add(PlanRow.note(words.say("plan.usual-cuts", figures.list(supply.cuts().stream().map(ClothCut::name).toList()))));
         }
         return rows;
     }

@@ -122,7 +122,8 @@ final class PlanLabels {
     private Box below(Box box, Box figure) {
         double edgeMm = discMm("88") / 2 + CLEAR_MM;
         double topMm = figure.bottomMm() + 1;
-        return new Box(figure.xMm(), topMm, Math.max(0, box.rightMm() - edgeMm - figure.xMm()), Math.max(0, box.bottomMm() - edgeMm - topMm));
+        return new Box(figure.xMm(), topMm, Math.max(0, box.rightMm() - edgeMm - figure.xMm()),
+                Math.max(0, box.bottomMm() - edgeMm - topMm));
     }
 
     private void put(Box box, String words, double sizePt, String ground, boolean upright) {

@@ -1,17 +1,14 @@
 package kitleaf.sheet.plan;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
-import kitleaf.basket.Price;
 import kitleaf.basket.Units;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
-import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.CutStep;
 import kitleaf.sizing.plan.EdgeCut;
@@ -50,29 +47,18 @@ final class PlanWords {
         return letters.toString();
     }
 
-    /** The size of what is left over; a strip too narrow for her ruler is not nought. */
-    private String leftSize(Figures own, double widthMm, double heightMm) {
-        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm)))
-                : own.measured(widthMm, heightMm);
-    }
-
-    /** Both sizes of what is left over. */
+    /** Both sizes of what is left over; a strip too narrow for her ruler is not nought. */
     String leftSize(Remnant left) {
+        double longMm = Math.max(left.widthMm(), left.heightMm());
         return Math.min(left.widthMm(), left.heightMm()) < NARROW_MM
-                ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()),
-                        figures.other(Math.max(left.widthMm(), left.heightMm())))
+                ? words.say("plan.both", words.say("plan.narrow", figures.length(longMm)), figures.other(longMm))
                 : clothWords.size(left.widthMm(), left.heightMm());
-    }
-
-    /** Several things, as a list of the language. */
-    String list(Collection<String> things) {
-        return figures.list(things);
     }
 
     /** The first of several things, as a list of the language, with how many more there are. */
     String first(List<String> things) {
         int more = things.size() - MOST_NAMED;
-        return list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more)))
+        return figures.list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more)))
                 .toList());
     }
 
@@ -135,20 +121,10 @@ final class PlanWords {
         return words.say(proof.optimal() ? "plan.proved" : "plan.not-proved");
     }
 
-    /** A purchase, such as "2 × fat quarter". */
-    String purchase(Purchase purchase) {
-        return words.say("plan.times", purchase.number(), purchase.cut().name());
-    }
-
     /** Which cloth it is to be, how large one is, and what one costs. */
     String purchaseBelow(Purchase purchase) {
-        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price)))
+        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", figures.money(price)))
                 .orElse("");
-    }
-
-    /** An amount as the buy list writes it. */
-    String money(Price price) {
-        return figures.money(price);
     }
 
     /** What is left of a cloth that is worth keeping. */
@@ -156,11 +132,6 @@ final class PlanWords {
         List<Remnant> kept = cloth.remnants().stream().filter(Remnant::usable).toList();
         return kept.isEmpty() ? words.say("plan.left-nothing")
                 : words.say("plan.left", first(kept.stream().map(it -> figures.measured(it.widthMm(), it.heightMm())).toList()));
-    }
-
-    /** How large a cloth a piece without one needs. */
-    String needed(PieceSize size) {
-        return clothWords.cutSize(size.across().cutMm(), size.down().cutMm());
     }
 
     /** Which cloth a piece without one asks for, and which way its warp runs. */
