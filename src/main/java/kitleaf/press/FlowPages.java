@@ -41,7 +41,10 @@ final class FlowPages implements FlowTaker {
         } else if (node.is("foot")) {
             foot = Stack.of(node.blocks).lay(widthMm, heightMm, setter);
         } else {
-            for (FlowPart part : FlowPart.of(node.block(), widthMm, Double.POSITIVE_INFINITY, setter)) {
+            // A page has no end for what may go on over the next, but where one of several ways is to fit on a page.
+            double roomMm = node.is("either") && node.element.word("height", "rest", "page") == 1
+                    ? Math.min(rooms().firstMm(), rooms().nextMm()) : Double.POSITIVE_INFINITY;
+            for (FlowPart part : FlowPart.of(node.block(), widthMm, roomMm, setter)) {
                 parts.add(part);
                 waitingMm += part.heightMm();
             }

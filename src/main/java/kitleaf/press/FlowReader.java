@@ -57,7 +57,7 @@ final class FlowReader {
                         : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
                         element.word("rows", "last") == 0 ? element.number("spare") : -1);
                 case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0,
-                        element.word("height", "rest") == 0);
+                        element.word("height", "rest", "page") == 0);
                 default -> null;
             };
         }

@@ -35,6 +35,7 @@ class ClothPlanPrintTests {
     private static final double TRUE_MM = 0.02;
     private static final int TINT = 0xeef0ec;
     private static final int INK = 0x20262b;
+    private static final int ACCENT = 0x9a2f2d;
     private static final String SEA_MIST = "{name: Sea-mist, kind: linen, count: 28, over: 2}";
 
     @TempDir
@@ -145,7 +146,8 @@ class ClothPlanPrintTests {
             for (int cut = 0; cut < boxes.size(); cut++) {
                 assertDrawn(cloth.get("cuts").get(cut), boxes.get(cut), left, top, scale, paper + ", " + cloth.get("name") + ", piece " + (cut + 1));
             }
-            List<Drawn> lines = cutLines(drawn);
+            // The signs below the drawing have lines of the same kind.
+            List<Drawn> lines = cutLines(drawn).stream().filter(it -> it.most(false) <= outline.most(false) + 1).toList();
             // A selvedge is as heavy as a cut; it stands before them.
             lines = lines.subList(lines.size() - cloth.get("edge-cuts").size(), lines.size());
             for (int cut = 0; cut < lines.size(); cut++) {
@@ -190,8 +192,8 @@ class ClothPlanPrintTests {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 20 in x 8 1/2 in, selvedge: left}]\n",
                 piece("Beacon", "100 x 60", SEA_MIST, "")));
         contains(ReadBack.line(pdf, drawings(pdf).get(0)), "Sea-mist", "linen, 28 count · 20 × 8 1⁄2 in (50.8 × 21.6 cm) · on hand",
-                "From the left edge of the whole cloth measure 11 1⁄4 in (28.6 cm), draw out the thread there and cut top to bottom. Piece 1 comes off: Beacon.",
-                "On the whole cloth, from its top left corner: from 11 1⁄4 in across, 0 in down to 11 1⁄4 in across, 8 1⁄2 in down.",
+                "Measure from the edge a step names, draw out the thread there and cut along it.",
+                "1 11 1⁄4 in 28.6 cm from the left edge of the whole cloth Piece 1 comes off: Beacon A is left over: keep",
                 "A cut takes the one thread that is drawn and 3 mm for fraying", "that is counted in already",
                 "Proved: no plan buys less, opens fewer cloths or leaves a larger rectangle");
         // By hand: 20 in less 11 1/4 in, one thread of 28 to the inch and 3 mm are 8.596 in, 218.3 mm.
@@ -204,8 +206,135 @@ class ClothPlanPrintTests {
     void a_second_step_names_its_part_by_the_cut_that_made_it() throws IOException {
         byte[] pdf = print(basket("cloth-on-hand: [{name: Sea-mist, kind: linen, count: 28, size: 20 in x 10 in}]\n", piece("Beacon", "100 x 60", SEA_MIST, "")));
         String page = ReadBack.line(pdf, drawings(pdf).get(0));
-        assertTrue(page.matches(".*From the (left|top) edge of the whole cloth measure .*From the (left|top) edge of the part (left of|above) cut 1, "
-                + "[0-9⁄ ]+ × [0-9⁄ ]+ in, measure .*Piece 1 comes off: Beacon\\..*"), page);
+        assertTrue(page.matches(".*from the (left|top) edge of the whole cloth .*"
+                + "from the (left|top) edge of the part (left of|above) cut 1 "
+                + "Piece 1 comes off: Beacon .*"), page);
+    }
+
+    /** Inches to the sixteenth above, as a ruler has them: 286 mm are 180.2 sixteenths, so 181, which are 11 5/16. */
+    private static String inches(double mm) {
+        int sixteenths = (int) Math.ceil(mm / 25.4 * 16 - 1e-6);
+        int part = Integer.numberOfTrailingZeros(Integer.lowestOneBit(sixteenths % 16 | 16));
+        String fraction = sixteenths % 16 == 0 ? "" : (sixteenths % 16 >> part) + "⁄" + (16 >> part);
+        return ((sixteenths < 16 && !fraction.isEmpty() ? "" : sixteenths / 16 + " ") + fraction).strip() + " in";
+    }
+
+    private static String part(JsonNode step) {
+        return switch (step.get("part").asText()) {
+            case "whole" -> "the whole cloth";
+            case "left", "right" -> "the part " + step.get("part").asText() + " of cut " + step.get("of-cut").asText();
+            default -> "the part " + step.get("part").asText() + " cut " + step.get("of-cut").asText();
+        };
+    }
+
+    /** Steps are the plan's own, as reckon gives them; what is tested is that their measures stand at their numbers, large and once. */
+    @ParameterizedTest
+    @CsvSource({"A4,", "A5,", "A4 landscape,", "letter,", "A4, --large"})
+    void the_measure_of_each_step_stands_beside_its_number(String paper, String large) throws IOException {
+        Path basket = drawer();
+        List<Object> options = new ArrayList<>(List.of("--paper", paper));
+        if (large != null) {
+            options.add(large);
+        }
+        byte[] pdf = print(basket, options.toArray());
+        // Large print has a fraction sign of its own.
+        String all = ReadBack.line(pdf, 0).replace('\u2215', '\u2044');
+        int seen = 0;
+        int from = 0;
+        for (JsonNode cloth : plan(basket).get("cloths")) {
+            for (JsonNode step : cloth.get("edge-cuts")) {
+                String said = step.get("number").asText() + " " + inches(step.get("from-mm").asDouble()) + " ";
+                String where = "from the " + (step.get("run").asText().equals("down") ? "left" : "top") + " edge of " + part(step);
+                Matcher row = Pattern.compile(" " + Pattern.quote(said) + "[0-9.]+ cm " + Pattern.quote(where)).matcher(all);
+                assertTrue(row.find(from), () -> said + where + " is not in: " + all);
+                from = row.end();
+                seen++;
+            }
+        }
+        int discs = 0;
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            List<Letter> letters = ReadBack.letters(pdf, page).stream().filter(it -> !it.text().isBlank()).toList();
+            List<Drawn> drawn = ReadBack.drawn(pdf, page);
+            List<Drawn> cloth = drawings(pdf).contains(page) ? List.of(outline(drawn)) : List.of();
+            // Discs of the drawing stand on the cloth, left of it or above it.
+            for (Drawn disc : drawn.stream().filter(it -> it.filled() && it.fill() == ACCENT && !it.stroked() && cloth.stream()
+                    .noneMatch(edge -> it.least(true) < edge.most(true) && it.least(false) < edge.most(false))).toList()) {
+                // The first figure of a measure is 14 pt or more, right of the number and on one line with it.
+                discs += letters.stream().anyMatch(it -> it.sizePt() >= 15.9 && it.text().matches("[0-9]") && it.x() > disc.most(true)
+                        && it.x() < disc.most(true) + 5 && it.y() > disc.least(false) && it.y() < disc.most(false) + 1.5) ? 1 : 0;
+            }
+        }
+        assertTrue(seen >= 8, "steps: " + seen);
+        assertEquals(seen, discs);
+    }
+
+    private static List<Drawn> pictures(List<Drawn> drawn) {
+        return drawn.stream().filter(it -> it.stroked() && !it.filled() && it.stroke() == INK && !it.operations().startsWith("MLM")
+                && it.points().size() >= 4 && it.most(true) - it.least(true) < 13.05 && it.most(false) - it.least(false) < 11.05
+                && Math.abs(it.lineWidthMm() - 0.35) < 0.01).toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A4,", "A5,", "A4 landscape,", "A4, --large"})
+    void a_steps_picture_has_the_cut_where_it_lies_in_its_part(String paper, String large) throws IOException {
+        Path basket = drawer();
+        byte[] pdf = large == null ? print(basket, "--paper", paper) : print(basket, "--paper", paper, large);
+        List<Drawn> parts = new ArrayList<>();
+        List<Drawn> cuts = new ArrayList<>();
+        for (int page = 1; page <= ReadBack.pages(pdf); page++) {
+            List<Drawn> drawn = ReadBack.drawn(pdf, page);
+            parts.addAll(pictures(drawn));
+            cuts.addAll(drawn.stream().filter(it -> it.stroked() && it.stroke() == ACCENT
+                    && Math.abs(it.lineWidthMm() - 0.6) < 0.01).toList());
+        }
+        int at = 0;
+        for (JsonNode cloth : plan(basket).get("cloths")) {
+            for (JsonNode step : cloth.get("edge-cuts")) {
+                Drawn part = parts.get(at);
+                Drawn cut = cuts.get(at++);
+                boolean down = step.get("run").asText().equals("down");
+                double scale = Math.max(step.get("part-width-mm").asDouble() / 13, step.get("part-height-mm").asDouble() / 11);
+                assertEquals(step.get("part-width-mm").asDouble() / scale, part.most(true) - part.least(true), TRUE_MM);
+                assertEquals(step.get("part-height-mm").asDouble() / scale, part.most(false) - part.least(false), TRUE_MM);
+                assertEquals(step.get("from-mm").asDouble() / scale, cut.least(down) - part.least(down), TRUE_MM);
+                assertEquals(cut.least(down), cut.most(down), TRUE_MM);
+                assertTrue(cut.least(!down) < part.least(!down) && cut.most(!down) > part.most(!down), "from edge to edge");
+            }
+        }
+        assertEquals(at, parts.size());
+        assertEquals(at, cuts.size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A4", "letter", "A4 landscape"})
+    void the_steps_of_the_example_stand_on_the_page_of_their_drawing(String paper) throws IOException {
+        Path harbour = Path.of("examples/harbour");
+        byte[] pdf = print(harbour, "--paper", paper);
+        JsonNode cloths = plan(harbour).get("cloths");
+        List<Integer> pages = drawings(pdf);
+        assertEquals(cloths.size(), pages.size());
+        assertTrue(ReadBack.pages(pdf) <= 7, () -> "the pages before them: 6 of A4, 7 of letter, 7 lying");
+        for (int i = 0; i < pages.size(); i++) {
+            assertEquals(cloths.get(i).get("edge-cuts").size(), pictures(ReadBack.drawn(pdf, pages.get(i))).size());
+        }
+    }
+
+    /** What is needed at the table is 10 pt or more: all on a cloth's page but head, foot, the scale and the notes at its end. */
+    @Test
+    void words_needed_at_the_table_are_ten_points_or_more() throws IOException {
+        byte[] pdf = print(Path.of("examples/harbour"), "--paper", "A4");
+        for (int page : drawings(pdf)) {
+            StringBuilder small = new StringBuilder();
+            ReadBack.letters(pdf, page).stream().filter(it -> it.y() > 40 && it.sizePt() < 9.9 && it.text().matches("\\p{L}"))
+                    .forEach(it -> small.append(it.text()));
+            String allowed = small.toString();
+            for (String said : List.of("scale", "Thin rectangles", "A cut takes", "Proved:", "Lay a ruler", "Saltmarsh")) {
+                assertTrue(allowed.contains(said.replaceAll("[^A-Za-z]", "")), said);
+            }
+            for (String said : List.of("comes off", "upright", "turned", "warp", "flaw", "keep", "from the", "cloth as")) {
+                assertFalse(allowed.contains(said.replace(" ", "")), () -> said + " is small: " + allowed);
+            }
+        }
     }
 
     @Test

@@ -122,8 +122,8 @@ class LargePrintTests {
     }
 
     /**
-     * By hand: A5 has 124 mm between its margins, 14 of them for cut numbers and 3 for the selvedge; 60 in of cloth are 1524 mm,
-     * so the drawing is at 1 : 14.2 at most, 1 : 15 in round figures. A piece of 8 stitches over two of 28, 4/7 in, with 2 in of
+     * By hand: A5 has 124 mm between its margins, 11 of them for cut numbers and 3 for the selvedge; 60 in of cloth are 1524 mm,
+     * so the drawing is at 1 : 13.9 at most, 1 : 15 in round figures. A piece of 8 stitches over two of 28, 4/7 in, with 2 in of
      * margins, up to 2 3/4 in for a round size, is 4.7 mm wide there: two figures of 16 pt want 6 mm across, and turned they
      * want 4.2 mm with half a millimetre at both sides.
      */
@@ -147,7 +147,7 @@ class LargePrintTests {
         }
         assertTrue(all.toString().contains("Pieces whose numbers have no room in the drawing are found by the cuts they come off at."));
         for (int i = 0; i < 40; i++) {
-            assertTrue(all.toString().contains("comes off: Buoy " + i + "."), "Buoy " + i);
+            assertTrue(all.toString().contains("comes off: Buoy " + i + " "), "Buoy " + i);
         }
     }
 

@@ -254,4 +254,17 @@ class FlowTests {
             assertEquals(List.of("10.0 10.0"), corners(parted, 2));
         }
     }
+
+    /** Of 80 mm the first way wants 50 + 40, the second 50 + 30. Where neither is, the last may go on over the next page. */
+    @Test
+    void the_first_of_several_that_fits_on_a_page_is_taken() throws Exception {
+        String first = "<stack>" + block("", 60, 50) + block("", 20, 40) + "</stack>";
+        String second = "<stack>" + block("", 50, 50) + block("", 20, 30) + "</stack>";
+        String either = "<either height=\"page\">" + first + second + block("", 40, 10) + "</either>";
+        Pressed pressed = flow(either);
+        assertEquals(1, pressed.report.pages());
+        assertEquals(60, ReadBack.drawn(pressed.bytes, 1).get(0).most(true), MM);
+        assertEquals(2, flow("<either height=\"page\">" + second.replace("30", "31") + first + "</either>").report.pages());
+        assertEquals(70, ReadBack.drawn(flow(either.replace(" height=\"page\"", "")).bytes, 1).get(0).most(true), MM);
+    }
 }

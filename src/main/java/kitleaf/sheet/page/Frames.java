@@ -28,10 +28,6 @@ public final class Frames {
     private static final double FOOT_GAP_MM = 5;
     private static final double BAR_MM = 2.4;
     private static final double BOTTOM_MM = 8;
-    /** Of flowing pages: above and below all, a stitch with the blank around it and the bars, a page number in heights of its line. */
-    private static final double TOP_MM = 14.6;
-    private static final double STITCHES_MM = 12;
-    private static final double PAGE_NUMBER_LINES = 9;
     /** Above the bars of a foot that is set close, between its lines in parts of a line, and above all of it. */
     private static final double ABOVE_BARS_MM = 1.2;
     private static final double ABOVE_SIGNATURE = 0.5;
@@ -136,25 +132,6 @@ public final class Frames {
 
     private int lines(String text, int weight, double widthMm) {
         return settings.ruler().lines(text, "text", weight, settings.type().fine(), widthMm);
-    }
-
-    /**
-     * How much room there is for a drawing on the first page of a flow, at least: what head and foot take is only known where they are set,
-     * see {@code flow.ftlx}.
-     */
-    public double roomMm(String title, String below) {
-        TypeScale type = settings.type();
-        double innerMm = settings.paper().widthMm() - 2 * MARGIN_MM;
-        String note = correction().isEmpty() ? words.say("bars.note") : correction();
-        double headMm = TOP_MM + STITCHES_MM + type.lineMm(type.table()) + linesMm(title, "heading", 500, type.title(), innerMm)
-                + Math.max(type.lineMm(type.text()), linesMm(below, "text", 400, type.table(), innerMm));
-        double footMm = BOTTOM_MM + STITCHES_MM + type.lineMm(type.fine()) + linesMm(note, "text", 400, type.fine(), innerMm)
-                + linesMm(PROGRAM + signature(), "text", 400, type.fine(), innerMm - PAGE_NUMBER_LINES * type.lineMm(type.fine()));
-        return settings.paper().heightMm() - headMm - footMm;
-    }
-
-    private double linesMm(String said, String family, int weight, double sizePt, double widthMm) {
-        return settings.ruler().lines(said, family, weight, sizePt, widthMm) * settings.type().lineMm(sizePt);
     }
 
     /** How high what {@code flow.ftlx} sets close together at a foot is, with what is blank around it. */

@@ -8,17 +8,24 @@ import java.util.Objects;
  *
  * @param title of its pages
  * @param below the title
- * @param drawing of the cloth; null where there is none
- * @param keys of the signs in it, where it has no words
- * @param caption the cloth's size and the drawing's scale, where it has no words
- * @param rows the words
+ * @param drawings of the cloth in several sizes, the largest first; none where there is no cloth
+ * @param before what is to be known before the steps
+ * @param steps how it is cut
+ * @param first words that may stand at the left of {@code second}: what comes off, or what is bought and cut
+ * @param second what is left over, or not cut
+ * @param rows words below them
  */
-public record ClothPlanPage(String title, String below, PlanDrawing drawing, List<PlanKey> keys, String caption, List<PlanRow> rows) {
+public record ClothPlanPage(String title, String below, List<PlanDrawing> drawings, List<String> before, List<PlanStep> steps,
+                            List<PlanRow> first, List<PlanRow> second, List<PlanRow> rows) {
 
     /** Copies the lists. */
     public ClothPlanPage {
         Objects.requireNonNull(title);
-        keys = List.copyOf(keys);
+        drawings = List.copyOf(drawings);
+        before = List.copyOf(before);
+        steps = List.copyOf(steps);
+        first = List.copyOf(first);
+        second = List.copyOf(second);
         rows = List.copyOf(rows);
     }
 }

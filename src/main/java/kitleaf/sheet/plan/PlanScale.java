@@ -1,5 +1,8 @@
 package kitleaf.sheet.plan;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * A round scale to draw cloth at.
  *
@@ -13,12 +16,14 @@ record PlanScale(double one) {
     /** The largest round scale at which a cloth fits into a room; never larger than life. */
     static PlanScale fitting(double widthMm, double heightMm, double roomWidthMm, double roomHeightMm) {
         double least = Math.max(1, Math.max(widthMm / roomWidthMm, heightMm / roomHeightMm));
-        for (double round : ROUND) {
-            if (round >= least) {
-                return new PlanScale(round);
-            }
-        }
-        return new PlanScale(Math.ceil(least / 100) * 100);
+        return Arrays.stream(ROUND).filter(round -> round >= least).mapToObj(PlanScale::new).findFirst()
+                .orElseGet(() -> new PlanScale(Math.ceil(least / 100) * 100));
+    }
+
+    /** This scale and the round ones below it, down to a part of its size; beyond the round ones in steps of a fifth. */
+    List<PlanScale> downTo(double part) {
+        double[] more = one < ROUND[ROUND.length - 1] ? ROUND : new double[] {one, one * 1.2, one * 1.5, one * 2};
+        return Arrays.stream(more).filter(round -> round >= one && round <= one / part).mapToObj(PlanScale::new).toList();
     }
 
     /** A length of cloth on paper. */

@@ -1,19 +1,14 @@
 package kitleaf.sheet.plan;
 
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.StringJoiner;
 import java.util.stream.Stream;
 import kitleaf.basket.Cloth;
 import kitleaf.basket.Count;
-import kitleaf.basket.Price;
 import kitleaf.basket.Units;
-import kitleaf.sheet.plan.PlanLabels.Line;
+import kitleaf.sheet.page.Box;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
-import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.CutStep;
 import kitleaf.sizing.plan.EdgeCut;
@@ -52,29 +47,18 @@ final class PlanWords {
         return letters.toString();
     }
 
-    /** The size of what is left over; a strip too narrow for her ruler is not nought. */
-    private String leftSize(Figures own, double widthMm, double heightMm) {
-        return Math.min(widthMm, heightMm) < NARROW_MM ? words.say("plan.narrow", own.length(Math.max(widthMm, heightMm)))
-                : own.measured(widthMm, heightMm);
-    }
-
-    /** Both sizes of what is left over. */
+    /** Both sizes of what is left over; a strip too narrow for her ruler is not nought. */
     String leftSize(Remnant left) {
+        double longMm = Math.max(left.widthMm(), left.heightMm());
         return Math.min(left.widthMm(), left.heightMm()) < NARROW_MM
-                ? words.say("plan.both", leftSize(figures, left.widthMm(), left.heightMm()),
-                        figures.other(Math.max(left.widthMm(), left.heightMm())))
+                ? words.say("plan.both", words.say("plan.narrow", figures.length(longMm)), figures.other(longMm))
                 : clothWords.size(left.widthMm(), left.heightMm());
-    }
-
-    /** Several things, as a list of the language. */
-    String list(Collection<String> things) {
-        return figures.list(things);
     }
 
     /** The first of several things, as a list of the language, with how many more there are. */
     String first(List<String> things) {
         int more = things.size() - MOST_NAMED;
-        return list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more)))
+        return figures.list(more <= 0 ? things : Stream.concat(things.stream().limit(MOST_NAMED), Stream.of(words.say("plan.more", more)))
                 .toList());
     }
 
@@ -83,46 +67,19 @@ final class PlanWords {
         return "1" + Figures.NO_BREAK + ":" + Figures.NO_BREAK + figures.decimal(scale.one(), 1);
     }
 
-    private String cutLength(double mm) {
-        return words.say("plan.both", figures.cutLength(mm), figures.swapped().cutLength(mm));
+    /** What a rectangle of the drawing says below its number. */
+    PlanNote inRectangle(Box box, PlannedCut cut) {
+        return new PlanNote(box, cut.piece().piece().title(), lies(cut, true), cut.turned() ? words.say("plan.turned-short") : "");
     }
 
-    /** What a rectangle of the drawing says below its number, the fullest first. */
-    List<List<Line>> inRectangle(PlannedCut cut) {
-        Line title = new Line(cut.piece().piece().title(), PlanType.LABEL, 600, "ink", 4);
-        Line shortTitle = new Line(title.words(), PlanType.LABEL, 600, "ink", 2);
-        Line size = new Line(figures.cut(cut.widthMm(), cut.heightMm()), PlanType.LABEL, 400, "ink", 1);
-        Line other = new Line(figures.swapped().cut(cut.widthMm(), cut.heightMm()), PlanType.MARK, 400, "quiet", 1);
-        String lies = lies(cut, true);
-        List<Line> turned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.MARK, 600, "accent", 2));
-        List<Line> mark = cut.turned() ? List.of(new Line(words.say("plan.turned-short"), PlanType.MARK, 600, "accent", 1)) : List.of();
-        List<Line> large = List.of(new Line(title.words(), PlanType.LARGE_LABEL, 600, "ink", 3),
-                new Line(size.words(), PlanType.LARGE_LABEL, 400, "ink", 1), new Line(other.words(), PlanType.LARGE_MARK, 400, "quiet", 1));
-        List<Line> largeTurned = lies.isEmpty() ? List.of() : List.of(new Line(lies, PlanType.LARGE_MARK, 600, "accent", 2));
-        return List.of(joined(large, largeTurned), joined(List.of(title, size, other), turned), joined(List.of(title, size, other), mark),
-                joined(List.of(shortTitle, size), mark), joined(List.of(size), mark), mark, List.of());
-    }
-
-    private static List<Line> joined(List<Line> some, List<Line> more) {
-        List<Line> all = new ArrayList<>(some);
-        all.addAll(more);
-        return all;
-    }
-
-    /** What a remnant of the drawing says below its letter, the fullest first. */
-    List<List<Line>> inRemnant(Remnant left) {
-        Line keep = new Line(words.say(left.usable() ? "plan.keep" : "plan.scrap"), PlanType.MARK, left.usable() ? 600 : 400, left.usable()
-                ? "ink" : "quiet", 1);
-        Line size = new Line(leftSize(figures, left.widthMm(), left.heightMm()), PlanType.MARK, 400, "ink", 1);
-        Line other = new Line(leftSize(figures.swapped(), left.widthMm(), left.heightMm()), PlanType.MARK, 400, "quiet", 1);
-        List<Line> large = List.of(new Line(keep.words(), PlanType.LARGE_MARK, keep.weight(), keep.fill(), 1),
-                new Line(size.words(), PlanType.LARGE_MARK, 400, "ink", 1), other);
-        return List.of(large, List.of(keep, size, other), List.of(keep, size), List.of(keep), List.of());
+    /** What a remnant of the drawing says below its letter. */
+    PlanNote inRemnant(Box box, Remnant left) {
+        return new PlanNote(box, words.say(left.usable() ? "plan.keep" : "plan.scrap"), "", "");
     }
 
     /** Which way a piece lies, where that needs a word. */
     String lies(PlannedCut cut, boolean brief) {
-        String warp = words.say(cut.warp() == Cloth.WarpRun.DOWN ? "plan.warp-down" : "plan.warp-across");
+        String warp = warp(cut.warp());
         if (cut.turned()) {
             return words.say(brief ? "plan.turned" : cut.asAsked() ? "plan.turned-asked" : "plan.turned-not-asked", warp);
         }
@@ -135,37 +92,21 @@ final class PlanWords {
                 words.say(cloth.bought() ? "plan.to-buy" : "plan.on-hand"));
     }
 
-    /** One cut to be made: which part, where, which way, and what comes off. */
-    String step(CutStep step, PlannedCloth cloth) {
-        boolean down = step.cut().run() == EdgeCut.Run.DOWN;
-        boolean block = cloth.kind() == Cloth.Kind.BLOCK;
-        String how = down ? block ? "plan.step-down-block" : "plan.step-down" : block ? "plan.step-across-block" : "plan.step-across";
-        StringJoiner sentences = new StringJoiner(" ");
-        sentences.add(words.say(how, part(step), cutLength(step.cut().fromMm())));
-        step.pieces().forEach(piece -> sentences.add(words.say("plan.off-piece", piece.number(), piece.piece().piece().title())));
-        for (int place : step.remnants()) {
-            Remnant left = cloth.remnants().get(place);
-            sentences.add(words.say(left.usable() ? "plan.off-keep" : "plan.off-scrap", letter(place),
-                    leftSize(figures, left.widthMm(), left.heightMm())));
-        }
-        return sentences.toString();
-    }
-
-    private String part(CutStep step) {
-        String size = figures.measured(step.widthMm(), step.heightMm());
-        return switch (step.side()) {
-            case WHOLE -> words.say("plan.part-whole");
-            case LEFT -> words.say("plan.part-left", step.madeBy(), size);
-            case RIGHT -> words.say("plan.part-right", step.madeBy(), size);
-            case ABOVE -> words.say("plan.part-above", step.madeBy(), size);
-            case BELOW -> words.say("plan.part-below", step.madeBy(), size);
-        };
-    }
-
-    /** Where a cut begins and ends on the whole cloth. */
-    String where(EdgeCut cut) {
-        return words.say("plan.where", figures.length(cut.x1Mm()), figures.length(cut.y1Mm()), figures.length(cut.x2Mm()),
-                figures.length(cut.y2Mm()));
+    /** One cut to be made: how far, from which edge of which part, and what comes off. */
+    PlanStep step(CutStep step, PlannedCloth cloth, PlanFigure figure) {
+        double fromMm = step.cut().fromMm();
+        String part = words.say(switch (step.side()) {
+            case WHOLE -> "plan.part-whole";
+            case LEFT -> "plan.part-left";
+            case RIGHT -> "plan.part-right";
+            case ABOVE -> "plan.part-above";
+            case BELOW -> "plan.part-below";
+        }, step.madeBy());
+        return new PlanStep(figure, figures.cutLength(fromMm), figures.swapped().cutLength(fromMm),
+                words.say(step.cut().run() == EdgeCut.Run.DOWN ? "plan.step-down" : "plan.step-across", part),
+                step.pieces().stream().map(piece -> words.say("plan.off-piece", piece.number(), piece.piece().piece().title())).toList(),
+                step.remnants().stream().map(place -> words.say(cloth.remnants().get(place).usable() ? "plan.off-keep" : "plan.off-scrap",
+                        letter(place))).toList(), step);
     }
 
     /** What every cut takes away. */
@@ -180,20 +121,10 @@ final class PlanWords {
         return words.say(proof.optimal() ? "plan.proved" : "plan.not-proved");
     }
 
-    /** A purchase, such as "2 × fat quarter". */
-    String purchase(Purchase purchase) {
-        return words.say("plan.times", purchase.number(), purchase.cut().name());
-    }
-
     /** Which cloth it is to be, how large one is, and what one costs. */
     String purchaseBelow(Purchase purchase) {
-        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", money(price)))
+        return clothWords.purchased(purchase) + purchase.cut().price().map(price -> " · " + words.say("plan.each", figures.money(price)))
                 .orElse("");
-    }
-
-    /** An amount as the buy list writes it. */
-    String money(Price price) {
-        return figures.money(price);
     }
 
     /** What is left of a cloth that is worth keeping. */
@@ -203,9 +134,13 @@ final class PlanWords {
                 : words.say("plan.left", first(kept.stream().map(it -> figures.measured(it.widthMm(), it.heightMm())).toList()));
     }
 
-    /** How large a cloth a piece without one needs. */
-    String needed(PieceSize size) {
-        return clothWords.cutSize(size.across().cutMm(), size.down().cutMm());
+    /** Which cloth a piece without one asks for, and which way its warp runs. */
+    String unplaced(Cloth cloth) {
+        return words.say("plan.unplaced-below", clothWords.cloth(cloth.name(), cloth.kind(), cloth.count()), warp(cloth.warp()));
+    }
+
+    private String warp(Cloth.WarpRun run) {
+        return words.say(run == Cloth.WarpRun.DOWN ? "plan.warp-down" : "plan.warp-across");
     }
 
     /** What keeps a cloth on hand from serving a piece that asks for it by name. */

@@ -24,14 +24,16 @@ sealed interface Block {
             Block block = open.pop();
             if (block instanceof Single single) {
                 numbers[single.index()]++;
-            } else if (block instanceof Beside pair) {
-                open.push(pair.right());
-                open.push(pair.left());
-            } else if (block instanceof Below pair) {
-                open.push(pair.bottom());
-                open.push(pair.top());
+            } else if (block instanceof Pair pair) {
+                open.push(pair.other());
+                open.push(pair.one());
             }
         }
+    }
+
+    /** The side of it that a cut parts. */
+    default double along(EdgeCut.Run run) {
+        return run.side(widthMm(), heightMm());
     }
 
     /**
@@ -46,34 +48,21 @@ sealed interface Block {
     }
 
     /**
-     * Two blocks side by side, parted by a cut down their whole height.
+     * Two blocks parted by a cut down their whole height, side by side, or across their whole width, one below the other.
      *
-     * @param left the first, at the left
-     * @param right the second
-     * @param widthMm of both together
-     * @param heightMm of the higher one
+     * @param run which way the cut runs
+     * @param one the first, at the left or above
+     * @param other the second
+     * @param widthMm of both together, or of the wider one
+     * @param heightMm of the higher one, or of both together
      */
-    record Beside(Block left, Block right, double widthMm, double heightMm) implements Block {
+    record Pair(EdgeCut.Run run, Block one, Block other, double widthMm, double heightMm) implements Block {
 
         /** Two blocks, measured. */
-        Beside(Block left, Block right) {
-            this(left, right, left.widthMm() + right.widthMm(), Math.max(left.heightMm(), right.heightMm()));
-        }
-    }
-
-    /**
-     * Two blocks one below the other, parted by a cut across their whole width.
-     *
-     * @param top the upper one
-     * @param bottom the lower one
-     * @param widthMm of the wider one
-     * @param heightMm of both together
-     */
-    record Below(Block top, Block bottom, double widthMm, double heightMm) implements Block {
-
-        /** Two blocks, measured. */
-        Below(Block top, Block bottom) {
-            this(top, bottom, Math.max(top.widthMm(), bottom.widthMm()), top.heightMm() + bottom.heightMm());
+        static Pair of(EdgeCut.Run run, Block one, Block other) {
+            return run == EdgeCut.Run.DOWN
+                    ? new Pair(run, one, other, one.widthMm() + other.widthMm(), Math.max(one.heightMm(), other.heightMm()))
+                    : new Pair(run, one, other, Math.max(one.widthMm(), other.widthMm()), one.heightMm() + other.heightMm());
         }
     }
 }

@@ -5,10 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Cuts a filled cloth in order: flaws out of the way first, then part after part, each cut from edge to edge of the part
@@ -30,33 +28,28 @@ final class CutOrder {
      * @param yMm from its top edge
      * @param widthMm above 0
      * @param heightMm above 0
-     * @param cut the number of the last cut that set it free, 0 if none was needed
      */
-    record Region(double xMm, double yMm, double widthMm, double heightMm, int cut) {
+    record Region(double xMm, double yMm, double widthMm, double heightMm) {
 
-        /** Whether it is no larger than this, but for rounding. */
-        boolean is(double width, double height) {
-            return widthMm - width <= Stock.SLACK_MM && heightMm - height <= Stock.SLACK_MM;
+        /** The side that a cut parts. */
+        double along(EdgeCut.Run run) {
+            return run.side(widthMm, heightMm);
         }
 
-        /** What lies to the left of a line, once it is cut. */
-        Region left(double atMm, int byCut) {
-            return new Region(xMm, yMm, atMm, heightMm, byCut);
+        /** Whether it is no longer than this on that side, but for rounding. */
+        boolean is(EdgeCut.Run run, double lengthMm) {
+            return along(run) - lengthMm <= Stock.SLACK_MM;
         }
 
-        /** What lies from a place on to the right. */
-        Region right(double fromMm, int byCut) {
-            return new Region(xMm + fromMm, yMm, widthMm - fromMm, heightMm, byCut);
+        /** What lies before a cut: to the left of it or above. */
+        Region before(EdgeCut.Run run, double atMm) {
+            return new Region(xMm, yMm, run.side(atMm, widthMm), run.side(heightMm, atMm));
         }
 
-        /** What lies above a line. */
-        Region top(double atMm, int byCut) {
-            return new Region(xMm, yMm, widthMm, atMm, byCut);
-        }
-
-        /** What lies from a place on down. */
-        Region bottom(double fromMm, int byCut) {
-            return new Region(xMm, yMm + fromMm, widthMm, heightMm - fromMm, byCut);
+        /** What lies from a place on to the right or down. */
+        Region after(EdgeCut.Run run, double fromMm) {
+            return run == EdgeCut.Run.DOWN ? new Region(xMm + fromMm, yMm, widthMm - fromMm, heightMm)
+                    : new Region(xMm, yMm + fromMm, widthMm, heightMm - fromMm);
         }
 
         /** Whether anything is left of it. */
@@ -95,7 +88,7 @@ final class CutOrder {
         this.next = next;
         Stock stock = filled.stock();
         this.turning = stock.turning();
-        columns(new Region(0, 0, stock.widthMm(), stock.heightMm(), 0), filled.parts());
+        panels(new Region(0, 0, stock.widthMm(), stock.heightMm()), filled.parts(), EdgeCut.Run.DOWN);
         remnants.sort(Comparator.comparingDouble(Remnant::areaMm2).reversed());
     }
 
@@ -114,82 +107,61 @@ final class CutOrder {
         return remnants;
     }
 
-    private static boolean used(List<Filled.Part> parts) {
-        return parts.stream().anyMatch(part -> !part.steps().isEmpty());
-    }
-
-    /** Cuts the columns between flaws apart, where something is cut from them. The thread before a panel is drawn from the flaw. */
-    private void columns(Region cloth, List<Filled.Part> parts) {
-        Region rest = cloth;
-        for (double x : parts.stream().mapToDouble(part -> part.panel().xMm()).distinct().sorted().toArray()) {
-            List<Filled.Part> column = parts.stream().filter(part -> part.panel().xMm() == x).toList();
-            if (used(column)) {
-                Region from = rest.xMm() < x ? rest.right(x - rest.xMm(), cut(EdgeCut.Run.DOWN, x - kerf.besideMm() - rest.xMm(), rest))
-                        : rest;
-                double width = column.get(0).panel().widthMm();
-                if (from.is(width, from.heightMm())) {
-                    rows(from, column);
-                } else {
-                    int cut = cut(EdgeCut.Run.DOWN, width, from);
-                    rows(from.left(width, cut), column);
-                    rest = from.right(width + kerf.besideMm(), cut);
-                }
-            } else {
-                column.forEach(part -> remnant(part.panel()));
+    /**
+     * Cuts the columns between flaws apart where something is cut from them, or the panels of a column. The thread before one is drawn
+     * from the flaw.
+     */
+    private void panels(Region whole, List<Filled.Part> parts, EdgeCut.Run run) {
+        Region rest = whole;
+        for (double start : parts.stream().mapToDouble(part -> start(part, run)).distinct().sorted().toArray()) {
+            List<Filled.Part> stretch = parts.stream().filter(part -> start(part, run) == start).toList();
+            if (stretch.stream().allMatch(part -> part.steps().isEmpty())) {
+                stretch.forEach(part -> remnant(part.panel()));
+                continue;
             }
+            double restMm = run.side(rest.xMm(), rest.yMm());
+            Region from = rest;
+            if (restMm < start) {
+                cut(run, start - kerf.along(run) - restMm, rest);
+                from = rest.after(run, start - restMm);
+            }
+            double lengthMm = run.side(stretch.get(0).panel().widthMm(), stretch.get(0).panel().heightMm());
+            boolean all = from.is(run, lengthMm);
+            if (!all) {
+                cut(run, lengthMm, from);
+            }
+            Region panel = all ? from : from.before(run, lengthMm);
+            if (run == EdgeCut.Run.DOWN) {
+                panels(panel, stretch, EdgeCut.Run.ACROSS);
+            } else {
+                blocks(panel, stretch.get(0));
+            }
+            rest = all ? rest : from.after(run, lengthMm + kerf.along(run));
         }
     }
 
-    private void rows(Region column, List<Filled.Part> parts) {
-        Region rest = column;
-        for (Filled.Part part : parts) {
-            Stock.Panel panel = part.panel();
-            if (part.steps().isEmpty()) {
-                remnant(panel);
-            } else {
-                Region from = rest.yMm() < panel.yMm()
-                        ? rest.bottom(panel.yMm() - rest.yMm(), cut(EdgeCut.Run.ACROSS, panel.yMm() - kerf.belowMm() - rest.yMm(), rest))
-                                : rest;
-                if (from.is(from.widthMm(), panel.heightMm())) {
-                    blocks(from, part);
-                } else {
-                    int cut = cut(EdgeCut.Run.ACROSS, panel.heightMm(), from);
-                    blocks(from.top(panel.heightMm(), cut), part);
-                    rest = from.bottom(panel.heightMm() + kerf.belowMm(), cut);
-                }
-            }
-        }
+    private static double start(Filled.Part part, EdgeCut.Run run) {
+        return run.side(part.panel().xMm(), part.panel().yMm());
     }
 
     private void blocks(Region panel, Filled.Part part) {
         Region rest = panel;
         for (Filled.Step step : part.steps()) {
-            rest = step.run() == EdgeCut.Run.DOWN ? beside(rest, step.block()) : below(rest, step.block());
+            rest = off(step.run(), rest, step.block());
         }
         remnant(rest);
     }
 
-    /** Cuts a block off the left of a part, and it apart; gives what is left. */
-    private Region beside(Region part, Block block) {
-        double width = block.widthMm() - kerf.besideMm();
-        if (part.is(width, part.heightMm())) {
+    /** Cuts a block off the left or the top of a part, and it apart; gives what is left. */
+    private Region off(EdgeCut.Run run, Region part, Block block) {
+        double lengthMm = block.along(run) - kerf.along(run);
+        if (part.is(run, lengthMm)) {
             apart(part, block);
-            return part.right(part.widthMm(), part.cut());
+            return part.after(run, part.along(run));
         }
-        int cut = cut(EdgeCut.Run.DOWN, width, part);
-        apart(part.left(width, cut), block);
-        return part.right(Math.min(part.widthMm(), block.widthMm()), cut);
-    }
-
-    private Region below(Region part, Block block) {
-        double height = block.heightMm() - kerf.belowMm();
-        if (part.is(part.widthMm(), height)) {
-            apart(part, block);
-            return part.bottom(part.heightMm(), part.cut());
-        }
-        int cut = cut(EdgeCut.Run.ACROSS, height, part);
-        apart(part.top(height, cut), block);
-        return part.bottom(Math.min(part.heightMm(), block.heightMm()), cut);
+        cut(run, lengthMm, part);
+        apart(part.before(run, lengthMm), block);
+        return part.after(run, Math.min(part.along(run), block.along(run)));
     }
 
     /** A part that is cut free, and what it is to be cut into. */
@@ -204,15 +176,11 @@ final class CutOrder {
             Region trimmed = trim(next.part(), next.block());
             if (next.block() instanceof Block.Single single) {
                 piece(trimmed, single);
-            } else if (next.block() instanceof Block.Beside pair) {
-                double width = pair.left().widthMm() - kerf.besideMm();
-                int cut = cut(EdgeCut.Run.DOWN, width, trimmed);
-                both(new Open(trimmed.left(width, cut), pair.left()), new Open(trimmed.right(pair.left().widthMm(), cut), pair.right()),
-                        open);
-            } else if (next.block() instanceof Block.Below pair) {
-                double height = pair.top().heightMm() - kerf.belowMm();
-                int cut = cut(EdgeCut.Run.ACROSS, height, trimmed);
-                both(new Open(trimmed.top(height, cut), pair.top()), new Open(trimmed.bottom(pair.top().heightMm(), cut), pair.bottom()),
+            } else if (next.block() instanceof Block.Pair pair) {
+                EdgeCut.Run run = pair.run();
+                double lengthMm = pair.one().along(run) - kerf.along(run);
+                cut(run, lengthMm, trimmed);
+                both(new Open(trimmed.before(run, lengthMm), pair.one()), new Open(trimmed.after(run, pair.one().along(run)), pair.other()),
                         open);
             }
         }
@@ -226,8 +194,8 @@ final class CutOrder {
     }
 
     private boolean free(Open it) {
-        return it.block() instanceof Block.Single && it.part().is(it.block().widthMm() - kerf.besideMm(), it.block()
-                .heightMm() - kerf.belowMm());
+        return it.block() instanceof Block.Single
+                && Stream.of(EdgeCut.Run.values()).allMatch(run -> it.part().is(run, it.block().along(run) - kerf.along(run)));
     }
 
     /**
@@ -245,15 +213,13 @@ final class CutOrder {
                 (part.heightMm() - block.heightMm()) * width)
                 >= Math.max((part.heightMm() - block.heightMm()) * part.widthMm(), (part.widthMm() - block.widthMm()) * height));
         Region rest = part;
-        for (boolean down : rightFirst ? new boolean[] {true, false} : new boolean[] {false, true}) {
-            if (down && right) {
-                int cut = cut(EdgeCut.Run.DOWN, width, rest);
-                remnant(rest.right(Math.min(rest.widthMm(), block.widthMm()), cut));
-                rest = rest.left(width, cut);
-            } else if (!down && bottom) {
-                int cut = cut(EdgeCut.Run.ACROSS, height, rest);
-                remnant(rest.bottom(Math.min(rest.heightMm(), block.heightMm()), cut));
-                rest = rest.top(height, cut);
+        EdgeCut.Run first = rightFirst ? EdgeCut.Run.DOWN : EdgeCut.Run.ACROSS;
+        for (EdgeCut.Run run : List.of(first, first.other())) {
+            if (run == EdgeCut.Run.DOWN ? right : bottom) {
+                double lengthMm = run.side(width, height);
+                cut(run, lengthMm, rest);
+                remnant(rest.after(run, Math.min(rest.along(run), block.along(run))));
+                rest = rest.before(run, lengthMm);
             }
         }
         return rest;
@@ -264,14 +230,12 @@ final class CutOrder {
         placed.add(new Placed(wanted, wanted.lies(turning).get(single.shape()), region));
     }
 
-    private int cut(EdgeCut.Run run, double fromMm, Region part) {
+    private void cut(EdgeCut.Run run, double fromMm, Region part) {
         lines.add(new Line(run, fromMm, part));
-        return lines.size();
     }
 
     private void remnant(Stock.Panel panel) {
-        remnants.add(new Remnant(panel.xMm(), panel.yMm(), panel.widthMm(), panel.heightMm(),
-                kerf.usable(panel.widthMm(), panel.heightMm())));
+        remnant(new Region(panel.xMm(), panel.yMm(), panel.widthMm(), panel.heightMm()));
     }
 
     private void remnant(Region region) {
@@ -279,11 +243,5 @@ final class CutOrder {
             remnants.add(new Remnant(region.xMm(), region.yMm(), region.widthMm(), region.heightMm(),
                     kerf.usable(region.widthMm(), region.heightMm())));
         }
-    }
-
-    /** The numbers of the pieces each cut sets free, by their places in {@link #placed}; a cut that frees none is not there. */
-    Map<Integer, List<Integer>> frees() {
-        return IntStream.rangeClosed(1, placed.size()).boxed().collect(Collectors.groupingBy(number -> placed.get(number - 1).region()
-                .cut()));
     }
 }

@@ -1,6 +1,5 @@
 package kitleaf.sizing.plan;
 
-import java.util.List;
 import java.util.Objects;
 
 /**
@@ -13,22 +12,28 @@ import java.util.Objects;
  * @param y1Mm its beginning, from the cloth's top edge
  * @param x2Mm its end
  * @param y2Mm its end
- * @param frees the numbers of the pieces that come off by it, none to two
  */
-public record EdgeCut(int number, Run run, double fromMm, double x1Mm, double y1Mm, double x2Mm, double y2Mm,
-                      List<Integer> frees) {
+public record EdgeCut(int number, Run run, double fromMm, double x1Mm, double y1Mm, double x2Mm, double y2Mm) {
 
     /** Which way a cut runs on the cloth as it is drawn. */
     public enum Run {
         /** From top to bottom. */
         DOWN,
         /** From left to right. */
-        ACROSS
+        ACROSS;
+
+        /** Of what is so wide and so high, the side a cut parts that runs this way. */
+        double side(double widthMm, double heightMm) {
+            return this == DOWN ? widthMm : heightMm;
+        }
+
+        Run other() {
+            return this == DOWN ? ACROSS : DOWN;
+        }
     }
 
-    /** Copies the list. */
+    /** Refuses a missing part. */
     public EdgeCut {
         Objects.requireNonNull(run);
-        frees = List.copyOf(frees);
     }
 }

@@ -90,8 +90,8 @@ final class Fronts {
     private record Box(int state, double widthMm, double heightMm) {
     }
 
-    /** What a box is made of: a piece, or two boxes side by side or one below the other. */
-    private record Made(Optional<Block> piece, boolean beside, List<Box> parts) {
+    /** What a box is made of: a piece, or two boxes that a cut parts which runs so. */
+    private record Made(Optional<Block> piece, EdgeCut.Run run, List<Box> parts) {
     }
 
     /** How a selection is cut from a box that is one of its own, or larger; it must fit and not be empty. */
@@ -108,8 +108,7 @@ final class Fronts {
             Made box = boxes.get(at);
             parts -= box.parts().size();
             int one = parts;
-            blocks[at] = box.piece().orElseGet(() -> box.beside() ? new Block.Beside(blocks[one], blocks[one + 1])
-                    : new Block.Below(blocks[one], blocks[one + 1]));
+            blocks[at] = box.piece().orElseGet(() -> Block.Pair.of(box.run(), blocks[one], blocks[one + 1]));
         }
         return blocks[0];
     }
@@ -128,7 +127,7 @@ final class Fronts {
             for (int way = 0; way < ways.size(); way++) {
                 Shape shape = ways.get(way);
                 if (shape.widthMm() == width && shape.heightMm() == height) {
-                    return new Made(Optional.of(new Block.Single(first, way, width, height)), false, List.of());
+                    return new Made(Optional.of(new Block.Single(first, way, width, height)), null, List.of());
                 }
             }
         }
@@ -143,10 +142,10 @@ final class Fronts {
             double leftWidth = one.leastWidth(height);
             double topHeight = one.leastHeight(width);
             if (leftWidth + other.leastWidth(height) == width) {
-                found[0] = new Made(Optional.empty(), true,
+                found[0] = new Made(Optional.empty(), EdgeCut.Run.DOWN,
                         List.of(new Box(part, leftWidth, height), new Box(state - part, other.leastWidth(height), height)));
             } else if (topHeight + other.leastHeight(width) == height) {
-                found[0] = new Made(Optional.empty(), false,
+                found[0] = new Made(Optional.empty(), EdgeCut.Run.ACROSS,
                         List.of(new Box(part, width, topHeight), new Box(state - part, width, other.leastHeight(width))));
             }
             return found[0] == null;

@@ -39,8 +39,9 @@ final class Guess {
 
         void join() {
             if (corner != null) {
-                Block row = near.block == null ? corner : down ? new Block.Below(corner, near.block) : new Block.Beside(corner, near.block);
-                block = far.block == null ? row : down ? new Block.Beside(row, far.block) : new Block.Below(row, far.block);
+                EdgeCut.Run run = down ? EdgeCut.Run.DOWN : EdgeCut.Run.ACROSS;
+                Block row = near.block == null ? corner : Block.Pair.of(run.other(), corner, near.block);
+                block = far.block == null ? row : Block.Pair.of(run, row, far.block);
             }
         }
     }

@@ -22,6 +22,11 @@ record Kerf(double besideMm, double belowMm, double usableMm) {
                 Weave.INCH_MM / count.weftPerInch() + cutting.frayMm(), cutting.usableMm());
     }
 
+    /** What a cut takes away that runs so. */
+    double along(EdgeCut.Run run) {
+        return run.side(besideMm, belowMm);
+    }
+
     /**
      * The area of a remnant, rounded to hundredths of a square millimetre so that the last bits of doubles decide nothing.
      *

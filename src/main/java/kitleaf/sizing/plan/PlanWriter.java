@@ -44,12 +44,8 @@ final class PlanWriter {
         for (CutOrder.Placed placed : order.placed()) {
             cuts.add(cut(cuts.size() + 1, placed, over));
         }
-        Map<Integer, List<Integer>> frees = order.frees();
         List<EdgeCut> edgeCuts = new ArrayList<>();
-        for (CutOrder.Line line : order.lines()) {
-            int number = edgeCuts.size() + 1;
-            edgeCuts.add(edgeCut(number, line, over, frees.getOrDefault(number, List.of())));
-        }
+        order.lines().forEach(line -> edgeCuts.add(edgeCut(edgeCuts.size() + 1, line, over)));
         List<Remnant> remnants = order.remnants().stream().map(remnant -> over ? laidBack(remnant) : remnant).toList();
         return filled.stock().onHand().map(cloth -> onHand(cloth, cuts, edgeCuts, remnants))
                 .orElseGet(() -> bought(filled.stock().cut().orElseThrow(), cuts, edgeCuts, remnants));
@@ -65,16 +61,15 @@ final class PlanWriter {
                 lie.equals(placed.wanted().asAsked()));
     }
 
-    private static EdgeCut edgeCut(int number, CutOrder.Line line, boolean over, List<Integer> frees) {
+    private static EdgeCut edgeCut(int number, CutOrder.Line line, boolean over) {
         CutOrder.Region part = line.part();
         boolean down = line.run() == EdgeCut.Run.DOWN;
         double x1 = down ? part.xMm() + line.fromMm() : part.xMm();
         double y1 = down ? part.yMm() : part.yMm() + line.fromMm();
         double x2 = down ? x1 : part.xMm() + part.widthMm();
         double y2 = down ? part.yMm() + part.heightMm() : y1;
-        return over
-                ? new EdgeCut(number, down ? EdgeCut.Run.ACROSS : EdgeCut.Run.DOWN, line.fromMm(), y1, x1, y2, x2, frees)
-                : new EdgeCut(number, line.run(), line.fromMm(), x1, y1, x2, y2, frees);
+        return over ? new EdgeCut(number, line.run().other(), line.fromMm(), y1, x1, y2, x2)
+                : new EdgeCut(number, line.run(), line.fromMm(), x1, y1, x2, y2);
     }
 
     private static Remnant laidBack(Remnant remnant) {

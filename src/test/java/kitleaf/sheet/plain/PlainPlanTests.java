@@ -30,7 +30,7 @@ class PlainPlanTests {
         PieceReckoning reckoned = new PieceReckoning(piece, ClothReckoning.of(piece, 5), StitchTally.of(piece));
         PlannedCut cut = new PlannedCut(1, reckoned, reckoned.cloth().size(), 0, 0, 200, 300, true, Cloth.WarpRun.ACROSS, false);
         PlannedCloth cloth = new PlannedCloth("Sea-mist", Optional.empty(), false, Cloth.Kind.LINEN, new Count(28, 28), 500, 300, Cloth.WarpRun.DOWN,
-                Optional.empty(), List.of(), List.of(cut), List.of(new EdgeCut(1, EdgeCut.Run.DOWN, 200, 200, 0, 200, 300, List.of(1))),
+                Optional.empty(), List.of(), List.of(cut), List.of(new EdgeCut(1, EdgeCut.Run.DOWN, 200, 200, 0, 200, 300)),
                 List.of(new Remnant(204, 0, 296, 300, true)), proof);
         return new ClothPlan(List.of(cloth), List.of(), List.of(reckoned), List.of(), List.of());
     }

@@ -73,7 +73,7 @@ class CrowdedPlanTests {
     }
 
     private static PlanDrawing drawing(List<ClothPlanPage> pages) {
-        return pages.stream().flatMap(page -> Stream.ofNullable(page.drawing())).findFirst().orElseThrow();
+        return pages.stream().flatMap(page -> page.drawings().stream()).findFirst().orElseThrow();
     }
 
     /** Head and foot of a page take more than 60 mm in any print. */
@@ -83,8 +83,8 @@ class CrowdedPlanTests {
         for (PlanLine line : drawing.leaders()) {
             assertTrue(line.y2Mm() < drawing.heightMm(), () -> "runs out of the drawing: " + line);
         }
-        for (PlanText text : drawing.texts()) {
-            assertTrue(text.yMm() < drawing.heightMm(), () -> "runs out of the drawing: " + text);
+        for (PlanFigure figure : drawing.figures()) {
+            assertTrue(figure.box().bottomMm() < drawing.heightMm(), () -> "runs out of the drawing: " + figure);
         }
     }
 
@@ -98,21 +98,21 @@ class CrowdedPlanTests {
     }
 
     @Test
-    void flaws_without_room_for_their_word_stay_on_the_page_and_a_note_tells() throws IOException {
+    void many_flaws_are_drawn_each_and_stay_on_the_cloth() throws IOException {
         String flaws = IntStream.range(0, 150).mapToObj(i -> "{from-top: " + (100 + i * 130) + " mm, wide: 1 mm}")
                 .collect(Collectors.joining(", "));
         List<ClothPlanPage> pages = pages(reckoning(1, flaws), TypeScale.ORDINARY, new CountingRuler());
         onPage(drawing(pages));
-        assertTrue(drawing(pages).flawsMissing());
-        assertEquals(1, pages.stream().flatMap(page -> page.rows().stream())
-                .filter(row -> row.name().equals("Hatched strips without a word are flaws too.")).count());
+        assertEquals(150, drawing(pages).flaws().size());
+        assertTrue(drawing(pages).flaws().stream().allMatch(flaw -> flaw.heightMm() > 0
+                && flaw.bottomMm() <= drawing(pages).cloth().bottomMm()));
     }
 
     /** Names of 200 pieces in one paragraph are no help, and those of 2,000 are no page. */
     @Test
     void the_first_page_names_some_pieces_and_how_many_more_there_are() throws IOException {
         List<ClothPlanPage> pages = pages(reckoning(200, ""), TypeScale.ORDINARY, new CountingRuler());
-        String below = pages.get(0).rows().stream().filter(row -> row.name().equals("Sea-mist"))
+        String below = pages.get(0).first().stream().filter(row -> row.name().equals("Sea-mist"))
                 .findFirst().orElseThrow().below();
         assertEquals(40, below.split("Piece ", -1).length - 1);
         assertTrue(below.contains(", 160 more · "), below);

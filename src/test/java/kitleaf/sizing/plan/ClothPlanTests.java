@@ -43,7 +43,7 @@ class ClothPlanTests {
         assertEquals(0, cloth.cuts().get(0).xMm());
         assertEquals(101, cloth.cuts().get(1).xMm(), 1e-9);
         assertEquals(1, cloth.edgeCuts().size());
-        assertEquals(List.of(1, 2), cloth.edgeCuts().get(0).frees());
+        assertEquals(List.of(1, 2), cloth.steps().get(0).pieces().stream().map(PlannedCut::number).toList());
         assertEquals(100, cloth.edgeCuts().get(0).fromMm());
         assertTrue(cloth.remnants().isEmpty());
     }

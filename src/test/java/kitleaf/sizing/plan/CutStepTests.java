@@ -31,11 +31,11 @@ class CutStepTests {
     }
 
     private static EdgeCut down(int number, double from, double x, double top, double bottom) {
-        return new EdgeCut(number, EdgeCut.Run.DOWN, from, x, top, x, bottom, List.of());
+        return new EdgeCut(number, EdgeCut.Run.DOWN, from, x, top, x, bottom);
     }
 
     private static EdgeCut across(int number, double from, double y, double left, double right) {
-        return new EdgeCut(number, EdgeCut.Run.ACROSS, from, left, y, right, y, List.of());
+        return new EdgeCut(number, EdgeCut.Run.ACROSS, from, left, y, right, y);
     }
 
     /** 200 off the left; of the 296 that are left of the rest, 100 off the top; of that, 150 off the left. */

@@ -88,7 +88,7 @@ final class CuttingTable {
         for (int at = 0; at < cloth.edgeCuts().size(); at++) {
             assertEquals(at + 1, cloth.edgeCuts().get(at).number());
         }
-        List<Integer> freed = cloth.edgeCuts().stream().flatMap(cut -> cut.frees().stream()).toList();
+        List<Integer> freed = cloth.steps().stream().flatMap(step -> step.pieces().stream()).map(PlannedCut::number).toList();
         if (cloth.edgeCuts().isEmpty()) {
             assertEquals(1, cloth.cuts().size());
         } else {
