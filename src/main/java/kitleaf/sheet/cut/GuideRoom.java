@@ -64,8 +64,9 @@ public record GuideRoom(Box head, Box foot, double leftMm, double topMm, double 
     /** The note on the ticks, the level bar with what is said of it, and what every page has at its foot. */
     private static Box foot(GuideWords words, double widthMm, Frames frames, SheetSettings settings) {
         TypeScale type = settings.type();
-        int lines = settings.ruler().lines(words.ticks(), "text", 400, type.small(), widthMm);
-        double noteMm = type.besides() ? 1.5 + lines * type.lineMm(type.small()) : 0;
+        double workPt = type.floor(WORK_PT);
+        int lines = settings.ruler().lines(words.ticks(), "text", 400, workPt, widthMm);
+        double noteMm = type.besides() ? 1.5 + lines * type.lineMm(workPt) : 0;
         // What the level bar measures stands beside it, and two lines on it where they have room; else below it.
         boolean beside = widthMm >= BAR_MM + 3 + TypeScale.mm(type.fine()) * 4;
         double barMm = beside ? Math.max(5.6, type.lineMm(type.fine())) : 2.6 + type.lineMm(type.fine());
@@ -77,12 +78,13 @@ public record GuideRoom(Box head, Box foot, double leftMm, double topMm, double 
     private static double headMm(String title, GuideWords words, String tile, double widthMm, SheetSettings settings) {
         TypeScale type = settings.type();
         TextRuler ruler = settings.ruler();
+        double workPt = type.floor(WORK_PT);
         int lines = Math.min(MOST_LINES, ruler.lines(title, "heading", 500, type.heading(), widthMm - (type.besides() ? ASIDE_MM : 0)));
         double namedMm = type.lineMm(type.table()) + TypeScale.mm(type.heading()) * (0.12 + 1.1 * lines);
         if (!type.besides()) {
-            return namedMm + (tile.isEmpty() ? 0 : 1 + type.lineMm(type.small()) * ruler.lines(tile, "text", 600, type.small(), widthMm));
+            return namedMm + (tile.isEmpty() ? 0 : 1 + type.lineMm(workPt) * ruler.lines(tile, "text", 600, workPt, widthMm));
         }
-        double saidMm = type.lineMm(type.floor(WORK_PT)) * ruler.lines(words.cloth(), "text", 400, type.floor(WORK_PT), ASIDE_MM - 4);
+        double saidMm = type.lineMm(workPt) * ruler.lines(words.cloth(), "text", 400, workPt, ASIDE_MM - 4);
         return Math.max(namedMm, saidMm + (tile.isEmpty() ? 0 : MAP_MM));
     }
 
