@@ -54,14 +54,14 @@ public record CornerGuide(PieceSize size, List<Window> windows, int columns, int
      *
      * @param roomAcrossMm what a page can show across, above {@link #LIP_MM} + {@link #CLEAR_MM}
      * @param roomDownMm what a page can show down, likewise
-     * @param stripMm how deep the strips of an L should be; they are less where they would reach the first stitch or have no room
+     * @param stripMm how deep the strips of an L should be; they are less where they have no room
      */
     public static CornerGuide of(PieceSize size, double roomAcrossMm, double roomDownMm, double stripMm) {
         List<Span> across = spans(size.across(), roomAcrossMm);
         List<Span> down = spans(size.down(), roomDownMm);
         boolean isL = across.size() > 1 && down.size() > 1;
-        double deepMm = !isL ? 0 : Math.min(Math.min(stripMm, Math.min(across.get(0).lengthMm, down.get(0).lengthMm)),
-                Math.min(size.across().nearEdgeToDesignMm(), size.down().nearEdgeToDesignMm()) - CLEAR_MM);
+        // The first window ends before the first stitch, either way.
+        double deepMm = isL ? Math.min(stripMm, Math.min(across.get(0).lengthMm, down.get(0).lengthMm)) : 0;
         List<Window> windows = new ArrayList<>();
         for (int row = 0; row < down.size(); row++) {
             for (int column = 0; column < (isL && row > 0 ? 1 : across.size()); column++) {
