@@ -346,8 +346,8 @@ class CornerGuidePrintTests {
             int page = ReadBack.pages(pdf);
             String text = ReadBack.line(pdf, page).replace('\u00a0', ' ');
             assertTrue(text.contains("First stitch"), paper + ": " + text);
-            assertTrue(text.matches(".*(→ " + left + "|" + left + " \\([0-9.]+ cm\\) from the left).*"), paper + ": " + text);
-            assertTrue(text.matches(".*(↓ " + top + "|" + top + " \\([0-9.]+ cm\\) from the top).*"), paper + ": " + text);
+            assertTrue(text.matches(".*(→ " + left + "|" + left + "( \\([0-9.]+ cm\\))? from the left).*"), paper + ": " + text);
+            assertTrue(text.matches(".*(↓ " + top + "|" + top + "( \\([0-9.]+ cm\\))? from the top).*"), paper + ": " + text);
             assertEquals(List.of(), TextBoxes.overlaps(ReadBack.letters(pdf, page)), paper);
             assertEquals(List.of(), TextBoxes.struck(ReadBack.letters(pdf, page), ReadBack.drawn(pdf, page)), paper);
         }
