@@ -334,14 +334,16 @@ class CornerGuidePrintTests {
     /**
      * Small paper, paper that lies, a hand's breadth of margin and hardly any, a design with no room for words: both figures stand on the
      * page of the first stitch, nothing is cut short, and no line runs through a word. By hand: 14 stitches to the inch; 80 are 5 5/7 in,
-     * with 6 in cut at 11 3/4, so the edges are 3.018 in, 7.7 cm; 12 are 6/7 in, cut at 7, 3.071 in; 300 are 21 3/7, cut at 27 1/2, 3.036 in;
+     * with 6 in cut at 11 3/4, so the edges are 3.018 in, 7.7 cm; 12 are 6/7 in, cut at 7, 3.071 in; 300 are 21 3/7, cut at 27 1/2, 3.036;
      * 412 are 29 3/7 in, cut at 35 1/2, 3.036; 14 are 1 in, cut at 7, 3. With half an inch 80 are cut at 6 3/4: 0.518 in.
      */
     @ParameterizedTest
-    @CsvSource({"80 x 80, 3 in, 3 in, 3 in", "12 x 300, 3 in, 3 1⁄16 in, 3 1⁄16 in", "412 x 14, 3 in, 3 1⁄16 in, 3 in", "80 x 80, 0.5 in, 1⁄2 in, 1⁄2 in"})
+    @CsvSource({"80 x 80, 3 in, 3 in, 3 in", "12 x 300, 3 in, 3 1⁄16 in, 3 1⁄16 in",
+        "412 x 14, 3 in, 3 1⁄16 in, 3 in", "80 x 80, 0.5 in, 1⁄2 in, 1⁄2 in"})
     void both_figures_of_the_first_stitch_stand_on_every_paper(String stitches, String margin, String left, String top) throws IOException {
         for (String paper : List.of("A4", "A5", "A5 landscape", "letter landscape")) {
-            byte[] pdf = print("", "piece: Groyne\nstitches: " + stitches + "\ncloth: {kind: linen, count: 28, over: 2}\nmargin: " + margin + "\n",
+            byte[] pdf = print("", "piece: Groyne\nstitches: " + stitches
+                    + "\ncloth: {kind: linen, count: 28, over: 2}\nmargin: " + margin + "\n",
                     paper);
             int page = ReadBack.pages(pdf);
             String text = ReadBack.line(pdf, page).replace('\u00a0', ' ');

@@ -53,7 +53,8 @@ public final class CutSheetLayout {
         GuideRoom room = GuideRoom.of(title, said, "", frames, settings);
         CornerGuide guide = CornerGuide.of(size, room.widthMm(), room.heightMm(), room.stripMm());
         if (guide.windows().size() > 1) {
-            String tile = Stream.of("guide.piece-of", "guide.patch").map(it -> words.say(it, MOST_PAGES, MOST_PAGES, MOST_PAGES, MOST_PAGES))
+            String tile = Stream.of("guide.piece-of", "guide.patch")
+                    .map(it -> words.say(it, MOST_PAGES, MOST_PAGES, MOST_PAGES, MOST_PAGES))
                     .max(Comparator.comparingInt(String::length)).orElseThrow();
             room = GuideRoom.of(title, said, tile, frames, settings);
             guide = CornerGuide.of(size, room.widthMm(), room.heightMm(), room.stripMm());

@@ -6,8 +6,8 @@ import java.util.Objects;
 
 /**
  * The corner guide of a piece: which windows of the cut cloth, at true size, have to be printed so that its
- * top left corner and the first stitch stand on one piece of paper. Where that takes more than one page both ways, it is an L: a strip along
- * either cut edge, until past the first stitch, and a patch round the first stitch, which no strip reaches.
+ * top left corner and the first stitch stand on one piece of paper. Where that takes more than one page both ways, it is an L: a strip
+ * along either cut edge, until past the first stitch, and a patch round the first stitch, which no strip reaches.
  *
  * <p>All lengths are for the cloth at the cutting table, measured from the cut corner.
  *

@@ -66,7 +66,7 @@ class CornerGuideTests {
     }
 
     /**
-     * Pages of 100 mm, the first stitch at 250 and 150: three windows along the top, of which two end at joins after 92 and 184 mm, one more
+     * Pages of 100 mm, the first stitch at 250 and 150: three windows along the top, of which two end at joins after 92 and 184, one more
      * below the corner. The strips are 45 mm deep, the patch begins 12 mm before the first stitch: five pages, where there would be six.
      */
     @Test
