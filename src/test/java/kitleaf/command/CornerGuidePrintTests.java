@@ -10,10 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import kitleaf.ReadBack.Drawn;
-import kitleaf.ReadBack.Letter;
 import kitleaf.ReadBack;
+import kitleaf.TextBoxes;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -120,16 +119,28 @@ class CornerGuidePrintTests {
         List<Drawn> all = ReadBack.drawn(print("", PIECE, "A4"), 2);
         double top = topEdge(all);
         double left = leftEdge(all);
-        List<Drawn> inches = lines(all, 0.2, INK, true).stream().filter(it -> Math.abs(Math.max(it.y(0), it.y(1)) - top) < 0.01).toList();
-        List<Drawn> millimetres = lines(all, 0.2, INK, false).stream().filter(it -> Math.abs(Math.max(it.x(0), it.x(1)) - left) < 0.01).toList();
-        assertTrue(inches.size() > 45, inches.size() + " marks");
+        // The rules lie inside: trimmed along the edge, the paper keeps them. Both begin past the corner, where the other one stands.
+        List<Drawn> inches = rule(lines(all, 0.2, INK, true), false, top);
+        List<Drawn> millimetres = rule(lines(all, 0.2, INK, false), true, left);
+        assertTrue(inches.size() > 40, inches.size() + " marks");
         assertTrue(millimetres.size() > 180, millimetres.size() + " marks");
+        long firstInch = Math.round((inches.get(0).x(0) - left) / (IN / 8));
         for (int i = 0; i < inches.size(); i++) {
-            assertEquals(i * IN / 8, inches.get(i).x(0) - left, TRUE_MM);
+            assertEquals((firstInch + i) * IN / 8, inches.get(i).x(0) - left, TRUE_MM);
         }
+        long firstMillimetre = Math.round(millimetres.get(0).y(0) - top);
         for (int i = 0; i < millimetres.size(); i++) {
-            assertEquals(i, millimetres.get(i).y(0) - top, TRUE_MM);
+            assertEquals(firstMillimetre + i, millimetres.get(i).y(0) - top, TRUE_MM);
         }
+        assertTrue(firstInch <= 8 && firstMillimetre <= 20, firstInch + ", " + firstMillimetre);
+    }
+
+    /** The marks of a rule, which all begin at one line inside the cut edge. */
+    private static List<Drawn> rule(List<Drawn> lines, boolean across, double edgeMm) {
+        List<Drawn> marks = lines.stream().filter(it -> lengthMm(it) < 4.5 && it.least(across) > edgeMm).toList();
+        double lineMm = marks.stream().mapToDouble(it -> it.least(across)).min().orElseThrow();
+        assertTrue(marks.stream().allMatch(it -> Math.abs(it.least(across) - lineMm) < TRUE_MM));
+        return marks;
     }
 
     /** The bars she measures: 100 mm both ways, and stretched by what a printer takes away. */
@@ -157,11 +168,12 @@ class CornerGuidePrintTests {
 
     /**
      * By hand: 12 in of margin all round an exact 10 in design (140 over 2 on 28) cut at 34 in exactly, so the first
-     * stitch is 12 in from both edges; no page but A3 upwards can show that. The pages are laid join on join and measured.
+     * stitch is 12 in from both edges. Such a guide is an L: the strips are laid join on join and measured to where each says the first
+     * stitch is, and the patch is laid by the two figures on it.
      */
     @ParameterizedTest
     @CsvSource({"A4, 100, 100", "letter, 100, 100", "A4, 99.3, 99.8", "A5, 100, 100"})
-    void tiled_pages_laid_join_on_join_are_as_true_as_one(String paper, double across, double down) throws IOException {
+    void strips_laid_join_on_join_are_as_true_as_one(String paper, double across, double down) throws IOException {
         byte[] pdf = print("printer: {measured-across: " + across + " mm, measured-down: " + down + " mm}", """
                 piece: Wide margin
                 stitches: 140 x 140
@@ -169,33 +181,45 @@ class CornerGuidePrintTests {
                 margin: 12 in
                 """, paper);
         List<Integer> guides = guidePages(pdf);
-        assertTrue(guides.size() >= 4, guides.size() + " pages");
         int columns = columns(pdf, guides);
-        double xMm = 0;
-        double yMm = 0;
-        for (int column = 0; column < columns; column++) {
-            List<Drawn> page = ReadBack.drawn(pdf, guides.get(column));
-            double from = column == 0 ? leftEdge(page) : joins(page, true).get(0);
-            if (column < columns - 1) {
-                xMm += joins(page, true).get(joins(page, true).size() - 1) - from;
-            } else {
-                List<Drawn> last = ReadBack.drawn(pdf, guides.get(guides.size() - 1));
-                xMm += firstStitch(last)[0] - from;
-            }
-        }
-        int rows = guides.size() / columns;
-        for (int row = 0; row < rows; row++) {
-            List<Drawn> page = ReadBack.drawn(pdf, guides.get(row * columns));
-            double from = row == 0 ? topEdge(page) : joins(page, false).get(0);
-            if (row < rows - 1) {
-                yMm += joins(page, false).get(joins(page, false).size() - 1) - from;
-            } else {
-                yMm += firstStitch(ReadBack.drawn(pdf, guides.get(guides.size() - 1)))[1] - from;
-            }
-        }
+        assertTrue(columns >= 2 && guides.size() >= columns + 2, columns + " columns on " + guides.size() + " pages");
+        List<Integer> topStrip = guides.subList(0, columns);
+        List<Integer> leftStrip = new ArrayList<>(List.of(guides.get(0)));
+        leftStrip.addAll(guides.subList(columns, guides.size() - 1));
         // Each join is read from two pages, so its error counts once a page.
-        assertEquals(12 * IN * 100 / across, xMm, TRUE_MM);
-        assertEquals(12 * IN * 100 / down, yMm, TRUE_MM);
+        assertEquals(12 * IN * 100 / across, alongMm(pdf, topStrip, true), TRUE_MM);
+        assertEquals(12 * IN * 100 / down, alongMm(pdf, leftStrip, false), TRUE_MM);
+        String patch = ReadBack.line(pdf, guides.get(guides.size() - 1)).replace('\u00a0', ' ');
+        assertTrue(patch.contains("12 in (30.5 cm) from the left edge 12 in (30.5 cm) from the top edge Lay this patch by both."), patch);
+    }
+
+    /** From the cut edge to the line on the last page of a strip that says where the first stitch is. */
+    private static double alongMm(byte[] pdf, List<Integer> strip, boolean upright) throws IOException {
+        double mm = 0;
+        for (int page : strip) {
+            List<Drawn> all = ReadBack.drawn(pdf, page);
+            List<Double> joins = joins(all, upright);
+            double from = page != strip.get(0) ? joins.get(0) : upright ? leftEdge(all) : topEdge(all);
+            boolean last = page == strip.get(strip.size() - 1);
+            Drawn sight = !last ? null : lines(all, 0.35, ACCENT, upright).get(0);
+            mm += (!last ? joins.get(joins.size() - 1) : upright ? sight.x(0) : sight.y(0)) - from;
+        }
+        return mm;
+    }
+
+    /**
+     * An altar cloth with 16 in around took twenty pages of A5, eleven of them blank. By hand: its first stitch is some 409 mm from both
+     * edges; strips to there and a patch are fewer than ten pages, and on each there are the ticks of an edge or the first stitch.
+     */
+    @Test
+    void no_page_of_a_guide_is_blank() throws IOException {
+        byte[] pdf = print("", "piece: Altar cloth\nstitches: 600 x 400\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 16 in\n", "A5");
+        List<Integer> guides = guidePages(pdf);
+        assertTrue(guides.size() < 10, guides.size() + " pages");
+        for (int page : guides) {
+            long marks = ReadBack.drawn(pdf, page).stream().filter(it -> it.stroked() && it.stroke() == ACCENT).count();
+            assertTrue(marks > 0, "page " + page);
+        }
     }
 
     /** Both pages of a join carry its letter, and its two ringed crosses at the same places along it. */
@@ -231,11 +255,13 @@ class CornerGuidePrintTests {
             double dotsPerMm = 600 / IN;
             List<Drawn> all = ReadBack.drawn(pdf, 2);
             double left = leftEdge(all) * dotsPerMm;
-            int scan = (int) Math.round((topEdge(all) - 0.9) * dotsPerMm);
-            List<Double> dark = darkRuns(image, scan, (int) left - 20, (int) (left + 5.5 * 600));
-            assertTrue(dark.size() > 40, dark.size() + " marks");
+            double rule = rule(lines(all, 0.2, INK, true), false, topEdge(all)).get(0).least(false);
+            int scan = (int) Math.round((rule + 0.9) * dotsPerMm);
+            List<Double> dark = darkRuns(image, scan, (int) (left + 25 * dotsPerMm), (int) (left + 5.5 * 600));
+            assertTrue(dark.size() > 30, dark.size() + " marks");
+            long first = Math.round((dark.get(0) - left) / 75);
             for (int i = 0; i < dark.size(); i++) {
-                assertEquals(left + i * 75, dark.get(i), 1, "mark " + i);
+                assertEquals(left + (first + i) * 75, dark.get(i), 1, "mark " + i);
             }
             int inside = (int) Math.round((topEdge(all) + 2) * dotsPerMm);
             List<Double> ticks = darkRuns(image, inside, (int) left + 60, (int) (left + 2.2 * 600));
@@ -305,15 +331,27 @@ class CornerGuidePrintTests {
         return columns;
     }
 
-    /** On A5 the words of the first stitch stand beside the design and the measure below them: a line of white lies between. */
-    @Test
-    void a_measure_keeps_clear_of_the_words_above_it() throws IOException {
-        byte[] pdf = print("", "piece: Groyne\nstitches: 80 x 80\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 3 in\n", "A5");
-        List<Letter> letters = ReadBack.letters(pdf, ReadBack.pages(pdf));
-        double words = letters.get(letters.stream().map(Letter::text).collect(Collectors.joining()).indexOf("be sure.")).y();
-        double measure = letters.stream().filter(it -> it.turned() == 0 && it.font().contains("SemiBold") && it.y() > words && it.y() < words + 20)
-                .mapToDouble(Letter::y).min().orElseThrow();
-        // Capitals of 9 pt are 2.1 mm high; between them and the descenders above there are more than 3.5.
-        assertTrue(measure - words > 6.5, words + ", " + measure);
+    /**
+     * Small paper, paper that lies, a hand's breadth of margin and hardly any, a design with no room for words: both figures stand on the
+     * page of the first stitch, nothing is cut short, and no line runs through a word. By hand: 14 stitches to the inch; 80 are 5 5/7 in,
+     * with 6 in cut at 11 3/4, so the edges are 3.018 in, 7.7 cm; 12 are 6/7 in, cut at 7, 3.071 in; 300 are 21 3/7, cut at 27 1/2, 3.036;
+     * 412 are 29 3/7 in, cut at 35 1/2, 3.036; 14 are 1 in, cut at 7, 3. With half an inch 80 are cut at 6 3/4: 0.518 in.
+     */
+    @ParameterizedTest
+    @CsvSource({"80 x 80, 3 in, 3 in, 3 in", "12 x 300, 3 in, 3 1⁄16 in, 3 1⁄16 in",
+        "412 x 14, 3 in, 3 1⁄16 in, 3 in", "80 x 80, 0.5 in, 1⁄2 in, 1⁄2 in"})
+    void both_figures_of_the_first_stitch_stand_on_every_paper(String stitches, String margin, String left, String top) throws IOException {
+        for (String paper : List.of("A4", "A5", "A5 landscape", "letter landscape")) {
+            byte[] pdf = print("", "piece: Groyne\nstitches: " + stitches
+                    + "\ncloth: {kind: linen, count: 28, over: 2}\nmargin: " + margin + "\n",
+                    paper);
+            int page = ReadBack.pages(pdf);
+            String text = ReadBack.line(pdf, page).replace('\u00a0', ' ');
+            assertTrue(text.contains("First stitch"), paper + ": " + text);
+            assertTrue(text.matches(".*(→ " + left + "|" + left + "( \\([0-9.]+ cm\\))? from the left).*"), paper + ": " + text);
+            assertTrue(text.matches(".*(↓ " + top + "|" + top + "( \\([0-9.]+ cm\\))? from the top).*"), paper + ": " + text);
+            assertEquals(List.of(), TextBoxes.overlaps(ReadBack.letters(pdf, page)), paper);
+            assertEquals(List.of(), TextBoxes.struck(ReadBack.letters(pdf, page), ReadBack.drawn(pdf, page)), paper);
+        }
     }
 }

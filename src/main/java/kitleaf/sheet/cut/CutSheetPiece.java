@@ -18,7 +18,6 @@ import kitleaf.sheet.words.OtherClothWords;
  * @param finishedNote parts worked over another number of threads
  * @param counts threads to count in: where to, and how many
  * @param centre where the centre stitch is
- * @param square the squareness check
  * @param steps what to do, in order
  * @param cautions short ones, for blade, iron and dye
  * @param others the what-if table
@@ -26,8 +25,8 @@ import kitleaf.sheet.words.OtherClothWords;
  */
 public record CutSheetPiece(String title, String subtitle, String cutLabel, String cut, String cutOther,
                             String cutNote, String finishedLabel, String finished, String finishedOther,
-                            String finishedNote, List<CountIn> counts, String centre, String square,
-                            List<String> steps, List<String> cautions, List<OtherClothWords> others, String othersNote) {
+                            String finishedNote, List<CountIn> counts, String centre, List<Step> steps,
+                            List<String> cautions, List<OtherClothWords> others, String othersNote) {
 
     /** Copies the lists. */
     public CutSheetPiece {
@@ -44,4 +43,12 @@ public record CutSheetPiece(String title, String subtitle, String cutLabel, Stri
      * @param threads how many, with the word
      */
     public record CountIn(String to, String threads) { }
+
+    /**
+     * One step.
+     *
+     * @param words the whole of it
+     * @param figure what is to be measured, as it stands in the words; empty for nothing
+     */
+    public record Step(String words, String figure) { }
 }

@@ -39,7 +39,7 @@ final class CutSheetWords {
                 words.say(shrinks ? "cut-sheet.cut-before" : "cut-sheet.cut"),
                 cutSize(size, true),
                 words.say("cut-sheet.across-down", cutSize(size, false)),
-                marginNote(piece),
+                marginNote(piece, size),
                 words.say(shrinks ? "cut-sheet.finished-after" : "cut-sheet.finished"),
                 figures.size(across.finishedMm(), down.finishedMm()),
                 figures.otherSize(across.finishedMm(), down.finishedMm()),
@@ -51,27 +51,30 @@ final class CutSheetWords {
                         count("centre-across", across.centreThreads(), piece),
                         count("centre-down", down.centreThreads(), piece)),
                 words.say("cut-sheet.centre", centre(across), centre(down)),
-                words.say("cut-sheet.diagonals", figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())),
-                steps(piece.cloth()), cautions(piece.cloth()),
+                steps(piece.cloth(), size), cautions(piece.cloth()),
                 reckoned.cloth().others().stream().map(clothWords::other).toList(),
                 words.say(shrinks ? "others.note-shrink" : "others.note"));
+    }
+
+    ClothDrawing drawing(PieceReckoning reckoned) {
+        PieceSize size = reckoned.cloth().size();
+        return new ClothDrawing(size, reckoned.piece().cloth().warp() == Cloth.WarpRun.DOWN, figures.cutLength(size.across().cutMm()),
+                figures.cutLength(size.down().cutMm()), figures.brief(size.across().nearEdgeToDesignMm()),
+                figures.brief(size.down().nearEdgeToDesignMm()), figures.length(size.cutDiagonalMm()));
     }
 
     GuideWords ofGuide(PieceReckoning reckoned) {
         Cloth cloth = reckoned.piece().cloth();
         Extent across = reckoned.cloth().size().across();
         Extent down = reckoned.cloth().size().down();
-        String acrossBrief = figures.length(across.nearEdgeToDesignMm());
-        String acrossOther = figures.other(across.nearEdgeToDesignMm());
-        String downBrief = figures.length(down.nearEdgeToDesignMm());
         boolean warpDown = cloth.warp() == Cloth.WarpRun.DOWN;
         // Counting across meets the threads that run down.
         String ticks = words.say(shrinks(cloth) ? "guide.ticks-before" : "guide.ticks",
                 words.say(cloth.kind() == Cloth.Kind.BLOCK ? "guide.blocks" : "guide.threads"),
                 words.say(warpDown ? "guide.warp" : "guide.weft"), words.say(warpDown ? "guide.weft" : "guide.warp"));
         return new GuideWords(clothWords.worked(cloth.kind(), cloth.count(), cloth.over()),
-                words.say("guide.distances", acrossBrief, acrossOther, downBrief, figures.other(down.nearEdgeToDesignMm())),
-                acrossBrief + " · " + acrossOther, acrossBrief, downBrief,
+                both(across.nearEdgeToDesignMm()), figures.brief(across.nearEdgeToDesignMm()),
+                both(down.nearEdgeToDesignMm()), figures.brief(down.nearEdgeToDesignMm()),
                 words.say("guide.prick", clothWords.threads(across.nearThreads(), cloth.kind()),
                         clothWords.threads(down.nearThreads(), cloth.kind())),
                 ticks, words.say(shrinks(cloth) ? "guide.sample-after" : "guide.sample"));
@@ -90,15 +93,17 @@ final class CutSheetWords {
         return cut.cut(size.across().cutMm(), size.down().cutMm());
     }
 
-    private String marginNote(Piece piece) {
+    private String marginNote(Piece piece, PieceSize size) {
         Margins margins = piece.margins();
         boolean all = margins.even();
         String around = all ? words.say("cut-sheet.margin-all", figures.length(margins.topMm()))
                 : words.say("cut-sheet.margin-sides", figures.length(margins.topMm()), figures.length(margins.rightMm()),
                         figures.length(margins.bottomMm()), figures.length(margins.leftMm()));
+        boolean rounded = size.across().isRounded() || size.down().isRounded();
         String finish = piece.finish().map(it -> ", " + words.say("finish." + key(it))).orElse("");
         String usual = piece.marginsGiven() || piece.finish().isPresent() ? "" : ", " + words.say("cut-sheet.margin-usual");
-        return around + finish + usual;
+        String note = around + finish + usual;
+        return rounded ? words.say("cut-sheet.margin-rounded", note) : note;
     }
 
     private String partsNote(List<PartSize> parts) {
@@ -120,23 +125,35 @@ final class CutSheetWords {
                 : words.say("cut-sheet.centre-on", stitch);
     }
 
-    private List<String> steps(Cloth cloth) {
+    private List<CutSheetPiece.Step> steps(Cloth cloth, PieceSize size) {
         boolean block = cloth.kind() == Cloth.Kind.BLOCK;
-        boolean later = shrinks(cloth) || cloth.overDyed();
-        List<String> steps = new ArrayList<>();
-        steps.add(words.say("steps.bars"));
-        steps.add(words.say(later ? "steps.keep" : "steps.press"));
-        steps.add(words.say(cloth.warp() == Cloth.WarpRun.DOWN ? "steps.grain-down" : "steps.grain-across"));
-        steps.add(words.say(block ? "steps.follow" : "steps.draw"));
-        steps.add(words.say(block ? "steps.cut-block" : "steps.cut"));
-        steps.add(words.say("steps.edge"));
-        steps.add(words.say(later ? "steps.tack" : "steps.guide"));
-        if (shrinks(cloth)) {
-            steps.add(words.say(cloth.overDyed() ? "steps.dye" : "steps.wash", loss(cloth.shrink())));
+        boolean shrinks = shrinks(cloth);
+        String cut = figures.cut(size.across().cutMm(), size.down().cutMm());
+        List<CutSheetPiece.Step> steps = new ArrayList<>();
+        steps.add(step("steps.bars", ""));
+        steps.add(step(shrinks || cloth.overDyed() ? "steps.keep" : "steps.press", ""));
+        steps.add(step(cloth.warp() == Cloth.WarpRun.DOWN ? "steps.grain-down" : "steps.grain-across", ""));
+        steps.add(step(block ? "steps.follow" : "steps.draw", cut));
+        steps.add(step(block ? "steps.cut-block" : "steps.cut", both(size.cutDiagonalMm())));
+        // Before the hem: the counts and the guide are from the edge as it was cut.
+        steps.add(step("steps.tack", ""));
+        steps.add(step("steps.edge", ""));
+        if (shrinks) {
+            String key = cloth.overDyed() ? "steps.dye" : "steps.wash";
+            steps.add(new CutSheetPiece.Step(words.say(key, loss(cloth.shrink())), ""));
         } else if (cloth.overDyed()) {
-            steps.add(words.say("steps.dye-only"));
+            steps.add(step("steps.dye-only", ""));
         }
         return steps;
+    }
+
+    /** A length in both units. */
+    private String both(double mm) {
+        return figures.length(mm) + " (" + figures.other(mm) + ")";
+    }
+
+    private CutSheetPiece.Step step(String key, String figure) {
+        return new CutSheetPiece.Step(words.say(key, figure), figure);
     }
 
     private String loss(Shrink shrink) {

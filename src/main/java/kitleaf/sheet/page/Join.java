@@ -27,20 +27,31 @@ public record Join(String side, String letter, String note, String brief) {
      * @param rows pages one below the other
      */
     public static List<Join> of(int column, int row, int columns, int rows, Words words) {
+        return of(column, row, columns, rows, false, words);
+    }
+
+    /**
+     * The same where pages may lie in an L.
+     *
+     * @param isL whether only the top row and the left column are joined, each along itself
+     */
+    public static List<Join> of(int column, int row, int columns, int rows, boolean isL, Words words) {
         List<String> onto = List.of("guide.onto", "guide.onto-large");
         List<String> lip = List.of("guide.lip", "guide.lip-large");
+        boolean across = !isL || row == 0;
+        boolean down = !isL || column == 0;
         List<Join> joins = new ArrayList<>();
-        if (column > 0) {
+        if (across && column > 0) {
             joins.add(join("left", upright(column - 1, row, columns), onto, words));
         }
-        if (row > 0) {
-            joins.add(join("top", level(column, row - 1, columns, rows), onto, words));
+        if (down && row > 0) {
+            joins.add(join("top", isL ? columns - 2 + row : level(column, row - 1, columns, rows), onto, words));
         }
-        if (column < columns - 1) {
+        if (across && column < columns - 1) {
             joins.add(join("right", upright(column, row, columns), lip, words));
         }
-        if (row < rows - 1) {
-            joins.add(join("bottom", level(column, row, columns, rows), lip, words));
+        if (down && row < rows - 1) {
+            joins.add(join("bottom", isL ? columns - 1 + row : level(column, row, columns, rows), lip, words));
         }
         return joins;
     }

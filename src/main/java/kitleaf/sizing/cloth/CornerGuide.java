@@ -6,16 +6,18 @@ import java.util.Objects;
 
 /**
  * The corner guide of a piece: which windows of the cut cloth, at true size, have to be printed so that its
- * top left corner and the first stitch stand on one piece of paper.
+ * top left corner and the first stitch stand on one piece of paper. Where that takes more than one page both ways, it is an L: a strip
+ * along either cut edge, until past the first stitch, and a patch round the first stitch, which no strip reaches.
  *
  * <p>All lengths are for the cloth at the cutting table, measured from the cut corner.
  *
  * @param size the piece
- * @param windows what each printed page shows, row by row
+ * @param windows what each printed page shows: the top row from the corner on, what lies below the corner, and last the first stitch
  * @param columns windows side by side, 1 or more
  * @param rows windows one below the other, 1 or more
+ * @param stripMm how deep the strips of an L are; 0 for a guide that is none
  */
-public record CornerGuide(PieceSize size, List<Window> windows, int columns, int rows) {
+public record CornerGuide(PieceSize size, List<Window> windows, int columns, int rows, double stripMm) {
 
     /** How far past the first stitch a guide must reach, so that there is a corner to see. */
     static final double INSIDE_MM = 15;
@@ -25,6 +27,9 @@ public record CornerGuide(PieceSize size, List<Window> windows, int columns, int
 
     /** How far a join line keeps from the first stitch, so that its mark stands on one page. */
     static final double CLEAR_MM = 8;
+
+    /** How much of the cloth before the first stitch its patch shows. */
+    private static final double BEFORE_MM = 12;
 
     /**
      * What one page shows.
@@ -49,42 +54,33 @@ public record CornerGuide(PieceSize size, List<Window> windows, int columns, int
      *
      * @param roomAcrossMm what a page can show across, above {@link #LIP_MM} + {@link #CLEAR_MM}
      * @param roomDownMm what a page can show down, likewise
+     * @param stripMm how deep the strips of an L should be; they are less where they have no room
      */
-    public static CornerGuide of(PieceSize size, double roomAcrossMm, double roomDownMm) {
+    public static CornerGuide of(PieceSize size, double roomAcrossMm, double roomDownMm, double stripMm) {
         List<Span> across = spans(size.across(), roomAcrossMm);
         List<Span> down = spans(size.down(), roomDownMm);
+        boolean isL = across.size() > 1 && down.size() > 1;
+        // The first window ends before the first stitch, either way.
+        double deepMm = isL ? Math.min(stripMm, Math.min(across.get(0).lengthMm, down.get(0).lengthMm)) : 0;
         List<Window> windows = new ArrayList<>();
         for (int row = 0; row < down.size(); row++) {
-            for (int column = 0; column < across.size(); column++) {
-                windows.add(new Window(column, row, across.get(column).startMm(), down.get(row).startMm(),
-                        across.get(column).lengthMm(), down.get(row).lengthMm()));
+            for (int column = 0; column < (isL && row > 0 ? 1 : across.size()); column++) {
+                windows.add(new Window(column, row, across.get(column).startMm, down.get(row).startMm,
+                        isL && row > 0 ? deepMm : across.get(column).lengthMm, isL && column > 0 ? deepMm : down.get(row).lengthMm));
             }
         }
-        return new CornerGuide(size, windows, across.size(), down.size());
-    }
-
-    /**
-     * The threads of every tenth tick within a stretch, with the distance of each from the cut edge. Each is reckoned
-     * from the edge, never from the tick before, so that no error adds up.
-     */
-    public static List<Tick> ticks(Extent extent, double fromMm, double toMm) {
-        List<Tick> ticks = new ArrayList<>();
-        double pitchMm = extent.tablePitchMm();
-        for (long thread = 10; thread * pitchMm <= toMm; thread += 10) {
-            if (thread * pitchMm >= fromMm) {
-                ticks.add(new Tick(thread, thread * pitchMm));
-            }
+        if (isL) {
+            Span x = patch(size.across(), roomAcrossMm);
+            Span y = patch(size.down(), roomDownMm);
+            windows.add(new Window(across.size() - 1, down.size() - 1, x.startMm, y.startMm, x.lengthMm, y.lengthMm));
         }
-        return ticks;
+        return new CornerGuide(size, windows, across.size(), down.size(), deepMm);
     }
 
-    /**
-     * One tick.
-     *
-     * @param thread how many threads from the cut edge
-     * @param atMm how far from the cut edge
-     */
-    public record Tick(long thread, double atMm) { }
+    private static Span patch(Extent extent, double roomMm) {
+        double startMm = Math.max(0, extent.nearEdgeToDesignMm() - BEFORE_MM);
+        return new Span(startMm, Math.min(roomMm, extent.cutMm() - startMm));
+    }
 
     private record Span(double startMm, double lengthMm) { }
 

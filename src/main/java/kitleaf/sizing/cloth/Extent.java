@@ -1,5 +1,8 @@
 package kitleaf.sizing.cloth;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Everything reckoned along one direction of a piece, across its width or down its height: the design,
  * the cloth cut for it, and the threads to count from the cut edges. The <em>near</em> edge is the left
@@ -70,6 +73,11 @@ public record Extent(int stitches, int over, double pitchMm, double shrink, doub
         return Math.max(0, cutMm() - exactCutMm());
     }
 
+    /** Whether the cut is more than the design with its margins. */
+    public boolean isRounded() {
+        return cutMm() - exactCutMm() > stepMm * STEP_SLACK;
+    }
+
     /**
      * From the near cut edge to the design, at the table, in millimetres. What rounding added is shared evenly
      * between both edges.
@@ -115,4 +123,26 @@ public record Extent(int stitches, int over, double pitchMm, double shrink, doub
     public boolean centreBetween() {
         return stitches % 2 == 0;
     }
+
+    /**
+     * The threads of every tenth tick within a stretch, with the distance of each from the cut edge. Each is reckoned
+     * from the edge, never from the tick before, so that no error adds up.
+     */
+    public List<Tick> ticks(double fromMm, double toMm) {
+        List<Tick> ticks = new ArrayList<>();
+        for (long thread = 10; thread * tablePitchMm() <= toMm; thread += 10) {
+            if (thread * tablePitchMm() >= fromMm) {
+                ticks.add(new Tick(thread, thread * tablePitchMm()));
+            }
+        }
+        return ticks;
+    }
+
+    /**
+     * One tick.
+     *
+     * @param thread how many threads from the cut edge
+     * @param atMm how far from the cut edge
+     */
+    public record Tick(long thread, double atMm) { }
 }

@@ -18,7 +18,7 @@ class CornerGuideTests {
 
     /** What the windows show along the width, on a piece one window high. */
     private static List<List<Double>> spans(Extent across, double roomMm) {
-        return CornerGuide.of(new PieceSize(across, extent(5, 5)), roomMm, 100).windows().stream()
+        return CornerGuide.of(new PieceSize(across, extent(5, 5)), roomMm, 100, 45).windows().stream()
                 .map(window -> List.of(window.xMm(), window.widthMm())).toList();
     }
 
@@ -63,5 +63,30 @@ class CornerGuideTests {
     @Test
     void a_page_needs_room_for_more_than_lip_and_clearance() {
         assertThrows(IllegalArgumentException.class, () -> spans(extent(30, 300), 16));
+    }
+
+    /**
+     * Pages of 100 mm, the first stitch at 250 and 150: three windows along the top, of which two end at joins after 92 and 184, one more
+     * below the corner. The strips are 45 mm deep, the patch begins 12 mm before the first stitch: five pages, where there would be six.
+     */
+    @Test
+    void a_guide_larger_than_a_page_both_ways_is_an_L_and_a_patch() {
+        CornerGuide guide = CornerGuide.of(new PieceSize(extent(250, 300), extent(150, 300)), 100, 100, 45);
+        assertEquals(List.of(new CornerGuide.Window(0, 0, 0, 0, 92, 92), new CornerGuide.Window(1, 0, 92, 0, 92, 45),
+                new CornerGuide.Window(2, 0, 184, 0, 100, 45), new CornerGuide.Window(0, 1, 0, 92, 45, 100),
+                new CornerGuide.Window(2, 1, 238, 138, 100, 100)), guide.windows());
+        assertEquals(45, guide.stripMm());
+    }
+
+    /** Nine columns and eight rows were 72 pages: an L of them has 8 + 7 beside the corner's, and the patch. */
+    @Test
+    void no_page_of_a_large_guide_is_blank() {
+        assertEquals(17, CornerGuide.of(new PieceSize(extent(800, 10), extent(700, 10)), 100, 100, 45).windows().size());
+    }
+
+    /** The first stitch is 88 mm from either edge and a page 100 mm: strips reach to 8 mm before it, however deep they should be. */
+    @Test
+    void strips_do_not_reach_the_first_stitch() {
+        assertEquals(80, CornerGuide.of(new PieceSize(extent(88, 300), extent(88, 300)), 100, 100, 95).stripMm());
     }
 }

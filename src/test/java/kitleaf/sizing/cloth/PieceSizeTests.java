@@ -203,15 +203,15 @@ class PieceSizeTests {
     @Test
     void ticks_stand_at_every_tenth_thread_of_a_stretch() {
         Extent across = size(140, 140, Pieces.linen(25.4, 2), 50).across();
-        assertEquals(List.of(new CornerGuide.Tick(20, 20), new CornerGuide.Tick(30, 30), new CornerGuide.Tick(40, 40)), CornerGuide.ticks(across, 20, 40));
-        assertEquals(List.of(new CornerGuide.Tick(10, 10)), CornerGuide.ticks(across, 0, 19.9));
+        assertEquals(List.of(new Extent.Tick(20, 20), new Extent.Tick(30, 30), new Extent.Tick(40, 40)), across.ticks(20, 40));
+        assertEquals(List.of(new Extent.Tick(10, 10)), across.ticks(0, 19.9));
     }
 
     /** By hand: at 12.7 threads to the inch each is two millimetres, so the tenth stands at 20 mm, and the second tick at 40. */
     @Test
     void ticks_stand_as_far_as_their_threads_reach() {
         Extent across = size(140, 140, Pieces.linen(12.7, 2), 50).across();
-        assertEquals(List.of(new CornerGuide.Tick(10, 20), new CornerGuide.Tick(20, 40)), CornerGuide.ticks(across, 20, 40));
+        assertEquals(List.of(new Extent.Tick(10, 20), new Extent.Tick(20, 40)), across.ticks(20, 40));
     }
 
     /** By hand, over three and with 28 threads across to 14 down: 28 stitches are 84 of 28 threads, 3 in; 14 are 42 of 14, 3 in too. */
