@@ -9,12 +9,10 @@ public final class LabelStocks {
     static final double MARGIN_MM = 10;
 
     /** What is left below for the check bars and the signature. */
-    static final double FOOT_MM = 24;
+    public static final double FOOT_MM = 24;
 
     private static final double USUAL_WIDTH_MM = 63;
     private static final double USUAL_HEIGHT_MM = 25;
-    private static final double LARGE_WIDTH_MM = 95;
-    private static final double LARGE_HEIGHT_MM = 61;
 
     private LabelStocks() {
     }
@@ -29,35 +27,20 @@ public final class LabelStocks {
         return cut(paper, USUAL_WIDTH_MM, USUAL_HEIGHT_MM, LabelStock.Style.WRAP).orElseThrow();
     }
 
-    /**
-     * The stock of large print when the basket names none: plain paper cut into wrap labels of 95 mm x 61 mm. Folded in half
-     * a label has two faces of 47.5 mm x 61 mm, which hold a code, a name, strands, needle, skeins, lot and a title of the usual
-     * lengths in 16 pt (found by measuring). Nothing if the foot leaves no room for one.
-     *
-     * @param footMm what is left below for the check bars and the signature
-     */
-    public static Optional<LabelStock> large(Paper paper, double footMm) {
-        return cut(paper, LARGE_WIDTH_MM, LARGE_HEIGHT_MM, LabelStock.Style.WRAP, footMm);
-    }
-
-    /** The same labels cut from plain paper with another foot; nothing if that leaves no room for one. */
-    public static Optional<LabelStock> cutAgain(LabelStock stock, double footMm) {
-        return cut(stock.paper(), stock.widthMm(), stock.heightMm(), stock.style(), footMm);
-    }
-
-    /**
-     * Labels cut from plain paper: edge to edge, as many as margins of {@value #MARGIN_MM} mm and a foot of
-     * {@value #FOOT_MM} mm leave room for, centred between the sides and starting below the top margin. Nothing if there is no room
-     * for one.
-     *
-     * @param widthMm of a label, above 0
-     * @param heightMm of a label, above 0
-     */
+    /** Labels cut from plain paper with a foot of {@value #FOOT_MM} mm; nothing if there is no room for one. */
     static Optional<LabelStock> cut(Paper paper, double widthMm, double heightMm, LabelStock.Style style) {
         return cut(paper, widthMm, heightMm, style, FOOT_MM);
     }
 
-    private static Optional<LabelStock> cut(Paper paper, double widthMm, double heightMm, LabelStock.Style style, double footMm) {
+    /**
+     * Labels cut from plain paper: edge to edge, as many as margins of {@value #MARGIN_MM} mm and a foot leave room for, centred between
+     * the sides and starting below the top margin. Nothing if there is no room for one.
+     *
+     * @param widthMm of a label, above 0
+     * @param heightMm of a label, above 0
+     * @param footMm what is left below for the check bars and the signature
+     */
+    public static Optional<LabelStock> cut(Paper paper, double widthMm, double heightMm, LabelStock.Style style, double footMm) {
         int columns = fitting(roomAcrossMm(paper), widthMm);
         int rows = fitting(paper.heightMm() - MARGIN_MM - footMm, heightMm);
         if (columns < 1 || rows < 1) {

@@ -13,9 +13,9 @@ record DrawnPlace(Stance stance, double widthMm, double heightMm, boolean rest, 
     public Laid lay(double widthMm, double roomMm, Setter setter) {
         double highMm = rest && roomMm < Double.POSITIVE_INFINITY ? Math.max(heightMm, roomMm) : heightMm;
         int times = everyMm > 0 ? (int) Math.floor(highMm / everyMm + ColumnWidth.SLACK_MM) : 1;
-        Laid laid = Laid.drawn(highMm, (x, y, artist) -> {
+        Laid laid = Laid.drawn(highMm, times == 1 ? drawing : (x, y, artist) -> {
             for (int i = 0; i < times; i++) {
-                drawing.replay(artist, x, y + i * everyMm);
+                drawing.at(x, y + i * everyMm, artist);
             }
         });
         return widthMm <= widthMm() - ColumnWidth.SLACK_MM || highMm > roomMm + ColumnWidth.SLACK_MM ? laid.notWhole() : laid;

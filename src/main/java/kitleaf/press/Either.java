@@ -5,14 +5,20 @@ import java.util.List;
 /**
  * The first of several ways to say something that fits, of which nothing is cut or parted; else the last.
  *
- * @param saves whether the last is taken where that saves a card
+ * @param saves what a later way is taken for though an earlier one would do
  * @param rest whether it waits for the room that all else on its page leaves, and fits there
  */
-record Either(Stance stance, List<Block> ways, boolean saves, boolean rest) implements Block {
+record Either(Stance stance, List<Block> ways, Saves saves, boolean rest) implements Block {
+
+    /** Nothing; the last one for a card less; or none for larger type, which gives way before words do. */
+    enum Saves { NOTHING, CARDS, TYPE }
+
+    /** What a later way says less than those before it: more than may be cut of one. */
+    static final int STEP = 1000;
 
     @Override
     public boolean isEmpty() {
-        return ways.stream().allMatch(Block::isEmpty);
+        return Stack.empty(ways);
     }
 
     @Override
@@ -33,11 +39,13 @@ record Either(Stance stance, List<Block> ways, boolean saves, boolean rest) impl
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
         Laid laid = Laid.NOTHING;
+        int lost = 0;
         for (Block way : candidates(setter)) {
-            laid = Stack.of(List.of(way)).lay(widthMm, roomMm, setter);
+            laid = Stack.of(List.of(way)).lay(widthMm, roomMm, setter).losing(lost);
             if (laid.whole()) {
                 return laid;
             }
+            lost = saves == Saves.TYPE ? Math.max(lost, laid.lost()) + STEP : 0;
         }
         return laid;
     }
@@ -50,7 +58,7 @@ record Either(Stance stance, List<Block> ways, boolean saves, boolean rest) impl
         List<FlowPart> parts = List.of();
         for (Block way : candidates(setter)) {
             parts = FlowPart.of(way, widthMm, roomMm, setter);
-            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves || fits(parts, roomMm))) {
+            if (parts.stream().allMatch(part -> part.laid().whole()) && (saves == Saves.CARDS || fits(parts, roomMm))) {
                 return parts;
             }
         }
@@ -70,6 +78,6 @@ record Either(Stance stance, List<Block> ways, boolean saves, boolean rest) impl
     }
 
     private List<Block> candidates(Setter setter) {
-        return saves && setter.brief() ? ways.subList(ways.size() - 1, ways.size()) : ways;
+        return saves == Saves.CARDS && setter.brief() ? ways.subList(ways.size() - 1, ways.size()) : ways;
     }
 }

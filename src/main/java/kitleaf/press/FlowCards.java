@@ -43,7 +43,7 @@ final class FlowCards implements FlowTaker {
 
     FlowCards(FlowReader.Node root, Compositor compositor, Printer printer) throws MarkupException {
         this.root = root;
-        this.setter = new Setter(compositor, 1, false, false);
+        this.setter = new Setter(compositor, false);
         this.printer = printer;
         Element cards = root.element;
         duplex = cards.word("backs", "behind") == 0;
@@ -103,6 +103,9 @@ final class FlowCards implements FlowTaker {
                     draw(artist, card, card.back(), "back-x", "back-y", "back-turned");
                 }
             }
+            for (Placed card : placed) {
+                card.slot().drawing().at(0, 0, artist);
+            }
             furnish(artist, "front", rows);
         });
         if (duplex) {
@@ -119,7 +122,7 @@ final class FlowCards implements FlowTaker {
     private void furnish(PageArtist artist, String side, int rows) throws MarkupException {
         for (FlowReader.Node node : sheets) {
             if (node.element.text("side").orElse(side).equals(side) && node.element.count("rows", 1, 1000, rows) == rows) {
-                node.drawing().replay(artist, 0, 0);
+                node.drawing().at(0, 0, artist);
             }
         }
     }
@@ -185,10 +188,11 @@ final class FlowCards implements FlowTaker {
         Rooms rooms = new Rooms(highMm - first.heightMm(), highMm - next.heightMm());
         double leastMm = Math.min(rooms.firstMm(), rooms.nextMm());
         List<FlowPart> parts = new ArrayList<>();
-        face.blocks.forEach(block -> parts.addAll(FlowPart.of(block, wideMm, leastMm, set)));
-        boolean all = first.whole() && next.whole()
-                && parts.stream().allMatch(part -> part.laid().whole() && part.laid().heightMm() <= leastMm + ColumnWidth.SLACK_MM);
-        if (whole && !all) {
+        for (Block block : face.blocks) {
+            parts.addAll(FlowPart.of(block, wideMm, leastMm, set));
+        }
+        if (whole && !(first.whole() && next.whole()
+                && parts.stream().allMatch(part -> part.laid().whole() && part.laid().heightMm() <= leastMm + ColumnWidth.SLACK_MM))) {
             return null;
         }
         List<Laid> faces = new ArrayList<>();

@@ -25,7 +25,7 @@ final class FlowPages implements FlowTaker {
 
     FlowPages(FlowReader.Node root, Compositor compositor, Printer printer) throws MarkupException {
         this.root = root;
-        this.setter = new Setter(compositor, 1, false, true);
+        this.setter = new Setter(compositor, true);
         this.printer = printer;
         Element page = root.element;
         leftMm = page.number("left");

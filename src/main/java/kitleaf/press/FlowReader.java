@@ -7,6 +7,8 @@ import java.util.List;
 final class FlowReader {
 
     private static final int MOST_LINES = 1000;
+    private static final FlowText.May[] MAY = FlowText.May.values();
+    private static final Either.Saves[] SAVES = Either.Saves.values();
 
     /** An element, what it hands down, and what stands in it. */
     static final class Node {
@@ -14,7 +16,7 @@ final class FlowReader {
         final Element element;
         final Style style;
         /** Blocks in it; of what is no block itself (head, foot, front, back) the whole of it. */
-        final List<Block> blocks = new ArrayList<>();
+        final List<Block> blocks = new ArrayList<>(4);
         /** The heads in it, from first to last. */
         final List<Node> heads = new ArrayList<>(0);
         /** Faces of a card. */
@@ -27,7 +29,8 @@ final class FlowReader {
             this.element = element;
             this.style = style;
             words = element.name().equals("text") ? new SpanGatherer() : null;
-            drawing = element.name().equals("place") || element.name().equals("sheet") ? new Recording(style) : null;
+            drawing = element.name().equals("place") || element.name().equals("sheet")
+                    || element.name().equals("slot") ? new Recording(style) : null;
         }
 
         boolean is(String name) {
@@ -46,8 +49,10 @@ final class FlowReader {
         /** It as a block; null where it is none. */
         Block block() throws MarkupException {
             return switch (element.name()) {
-                case "text" -> new FlowText(Stance.of(element), words.spans(), style, element.count("lines", 1, MOST_LINES, MOST_LINES),
-                        element.count("together", 0, MOST_LINES, 0));
+                case "text" -> new FlowText(Stance.of(element), words.spans(), style, element.count("lines", 1, MOST_LINES,
+                        MOST_LINES), element.count("together", 0, MOST_LINES, 0),
+                        element.has("least") ? element.value("least", Presentation::sizePt) : 0,
+                        MAY[1 + element.word("may", "part", "cut")]);
                 case "place" -> place();
                 case "rule" -> new RuleLine(Stance.of(element), style);
                 case "stack" -> new Stack(Stance.of(element), blocks, null);
@@ -56,8 +61,8 @@ final class FlowReader {
                 case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
                         : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
                         element.word("rows", "last") == 0 ? element.number("spare") : -1);
-                case "either" -> new Either(Stance.of(element), blocks, element.word("saves", "cards") == 0,
-                        element.word("height", "rest", "page") == 0);
+                case "either" -> new Either(Stance.of(element), blocks,
+                        SAVES[1 + element.word("saves", "cards", "type")], element.word("height", "rest", "page") == 0);
                 default -> null;
             };
         }
@@ -71,7 +76,8 @@ final class FlowReader {
         private Stack.Frame frame() throws MarkupException {
             boolean drawn = element.has("tint") || element.has("rule");
             return new Stack.Frame(element.number("padding"), element.number("least"), element.has("most") ? element.neededLength("most")
-                    : Double.POSITIVE_INFINITY, element.number("rx"), drawn ? outline() : null);
+                    : Double.POSITIVE_INFINITY, element.number("rx"), drawn ? outline() : null,
+                    element.has("shrink") ? element.neededLength("shrink") : 1, element.word("shape", "round") == 0);
         }
 
         private Style outline() throws MarkupException {

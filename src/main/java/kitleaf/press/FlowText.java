@@ -8,14 +8,23 @@ import java.util.List;
  *
  * @param most lines it may take
  * @param together so many lines stay together at the end and at the beginning of a page
+ * @param leastPt what it is set in at least, and as large as has room up to its own size; 0 where its size goes with all others
+ * @param may what is whole for it although it lacks something
  */
-record FlowText(Stance stance, List<Span> spans, Style style, int most, int together) implements Block {
+record FlowText(Stance stance, List<Span> spans, Style style, int most, int together, double leastPt, May may) implements Block {
+
+    /** What may befall a text: nothing, that words of it are parted, that it is cut too. */
+    enum May { NOTHING, PART, CUT }
 
     /** How far the text face's ascenders reach above a baseline, and its capitals, in parts of the size (its font file: 0.78 and 0.668). */
     static final double ASCENT = 0.78;
     private static final double CAPITALS = 0.668;
     /** A text as wide as its room fits, whatever is lost in reckoning. */
     private static final double HAIR_MM = 1e-3;
+
+    /** Parts ways to say a text, the best first; in the markup a character that no text has, as those of {@link Counters} are. */
+    private static final char OR = '\uFDD4';
+
 
     @Override
     public boolean isEmpty() {
@@ -32,22 +41,61 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
         return false;
     }
 
+    /** A text drawn where it is put. */
+    private record Words(SetText text, double rightMm, double downMm) implements Laid.Drawing {
+        @Override
+        public void at(double xMm, double yMm, PageArtist artist) {
+            artist.set(text, xMm + rightMm, yMm + downMm);
+        }
+    }
+
+    /** The first of its ways that fits; else the last. */
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
-        Style set = setter.scaled(style);
-        boolean counts = Counters.in(spans);
-        List<Span> scaled = setter.scaled(spans);
-        Copy copy = new Copy(counts ? Counters.WIDE.fill(scaled) : scaled, set, widthMm * Plate.POINTS_PER_MM, most);
-        SetText text = setter.compositor().set(copy);
+        String all = spans.size() == 1 ? spans.get(0).text() : "";
+        int end = all.indexOf(OR);
+        if (end < 0) {
+            return set(spans, widthMm, roomMm, setter);
+        }
+        Laid laid = Laid.NOTHING;
+        int lost = 0;
+        for (int from = 0; from <= all.length() && (from == 0 || !laid.whole()); from = end + 1) {
+            end = all.indexOf(OR, from);
+            end = end < 0 ? all.length() : end;
+            laid = (end == from ? Laid.NOTHING : set(List.of(new Span(all.substring(from, end), spans.get(0).style())), widthMm, roomMm,
+                    setter)).losing(lost);
+            lost = laid.lost() + Either.STEP;
+        }
+        return laid;
+    }
+
+    private Laid set(List<Span> words, double widthMm, double roomMm, Setter setter) {
+        double factor = setter.factor(style, leastPt);
+        Style set = Setter.scaled(style, factor, leastPt > 0 ? setter.grown(0).factor(style, leastPt) * style.type().sizePt()
+                : style.fitPt() * factor);
+        boolean counts = Counters.in(words);
+        List<Span> scaled = Setter.scaled(words, factor);
         double leadMm = set.lineHeight() * set.type().sizePt() / Plate.POINTS_PER_MM;
         double largestMm = largestPt(scaled) / Plate.POINTS_PER_MM;
-        double baselineMm = largestMm * ASCENT + Math.max(0, leadMm - largestMm) / 2;
+        int lines = lines(roomMm - Math.max(leadMm, largestMm), leadMm);
+        Copy copy = new Copy(counts ? Counters.WIDE.fill(scaled) : scaled, set, widthMm * Plate.POINTS_PER_MM, lines);
+        SetText text = setter.compositor().set(copy);
+        // What is as large as there is room for stands by the size it came to.
+        double first = leastPt > 0 ? text.factor() : 1;
+        double baselineMm = first * (largestMm * ASCENT + Math.max(0, leadMm - largestMm) / 2);
         double xMm = set.anchor().before * widthMm;
-        double heightMm = Math.max(leadMm, largestMm) + (text.lines() - 1) * leadMm * text.factor();
-        boolean fits = heightMm <= roomMm + ColumnWidth.SLACK_MM;
-        return new Laid(heightMm, baselineMm, largestMm * CAPITALS, fits && !text.cut() && !text.parted(), counts
+        double heightMm = first * Math.max(leadMm, largestMm) + (text.lines() - 1) * leadMm * text.factor();
+        boolean fits = heightMm <= roomMm + ColumnWidth.SLACK_MM && (may == May.CUT || !text.cut())
+                && (may != May.NOTHING || !text.parted());
+        return new Laid(heightMm, baselineMm, first * largestMm * CAPITALS, fits, text.whole().length() - text.kept().length(), counts
                 ? (x, y, artist) -> artist.counted(scaled, set, copy.widthPt(), most, x + xMm, y + baselineMm)
-                : (x, y, artist) -> artist.set(text, x + xMm, y + baselineMm));
+                : new Words(text, xMm, baselineMm));
+    }
+
+    /** How many lines it may take where there is so much room below the first; a room that has not even that one holds back nothing. */
+    private int lines(double belowMm, double leadMm) {
+        double more = (belowMm + ColumnWidth.SLACK_MM) / leadMm;
+        return more < 0 || more >= most ? most : 1 + (int) more;
     }
 
     private static double largestPt(List<Span> spans) {
@@ -64,21 +112,21 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
             return 0;
         }
         Galley galley = Galley.of(Counters.in(spans) ? Counters.WIDE.fill(spans) : spans);
-        return galley.widthPt(galley.whole()) * setter.scale() / Plate.POINTS_PER_MM + HAIR_MM;
+        return galley.widthPt(galley.whole()) * setter.factor(style, leastPt) / Plate.POINTS_PER_MM + HAIR_MM;
     }
 
     @Override
     public List<FlowPart> flow(double widthMm, double roomMm, Setter setter) {
         List<FlowPart> parts = new ArrayList<>();
         if (together > 0 && !Counters.in(spans)) {
-            Galley galley = Galley.of(setter.scaled(spans));
+            Galley galley = Galley.of(Setter.scaled(spans, setter.scale()));
             List<Line> lines = galley.lines(widthMm * Plate.POINTS_PER_MM, true).orElse(List.of());
             for (int from = 0; lines.size() >= 2 * together && lines.size() <= most && from < lines.size();) {
                 boolean end = from == 0 || lines.size() - from <= together;
                 int to = Math.min(lines.size(), from + (end ? together : 1));
                 List<Span> part = galley.spans(lines.get(from).from(), lines.get(to - 1).to());
-                parts.add(FlowPart.of(new FlowText(stance, part, setter.scaled(style), to - from, 0)
-                        .lay(widthMm, roomMm, setter.scaled(1))));
+                parts.add(FlowPart.of(new FlowText(stance, part, Setter.scaled(style, setter.scale(), style.fitPt() * setter.scale()),
+                        to - from, 0, 0, may).lay(widthMm, roomMm, setter.scaled(1))));
                 from = to;
             }
         }

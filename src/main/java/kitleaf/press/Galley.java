@@ -13,6 +13,9 @@ final class Galley {
     /** Sums of widths are trusted to a millionth of a point. */
     private static final double SLACK_PT = 1e-6;
 
+    /** A line ends here, wherever it stands (The Unicode Standard, 23.2: line separator). */
+    private static final String LINE_END = "\u2028";
+
     private final List<Glyph> glyphs;
     private final List<Style> styles;
     private final double[] advancePt;
@@ -146,6 +149,9 @@ final class Galley {
             }
             width = next;
             at++;
+            if (glyphs.get(at - 1).text().equals(LINE_END)) {
+                break;
+            }
         }
         return at;
     }

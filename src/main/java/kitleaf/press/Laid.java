@@ -7,9 +7,10 @@ package kitleaf.press;
  * @param baselineMm of its first line of words, from its top; NaN where it has none
  * @param capMm how high the capitals of that line are; what stands beside it is centred on them
  * @param whole whether all of it is there as it should be: nothing cut, no word parted, nothing beyond its room
+ * @param lost what it says less than it could: 0 for nothing, more for briefer words and for what is cut
  * @param drawing draws it
  */
-record Laid(double heightMm, double baselineMm, double capMm, boolean whole, Drawing drawing) {
+record Laid(double heightMm, double baselineMm, double capMm, boolean whole, int lost, Drawing drawing) {
 
     static final Laid NOTHING = blank(0);
 
@@ -25,11 +26,22 @@ record Laid(double heightMm, double baselineMm, double capMm, boolean whole, Dra
 
     /** Something without words of its own. */
     static Laid drawn(double heightMm, Drawing drawing) {
-        return new Laid(heightMm, Double.NaN, 0, true, drawing);
+        return new Laid(heightMm, Double.NaN, 0, true, 0, drawing);
     }
 
     Laid notWhole() {
-        return whole ? new Laid(heightMm, baselineMm, capMm, false, drawing) : this;
+        return whole ? new Laid(heightMm, baselineMm, capMm, false, lost, drawing) : this;
+    }
+
+    /** The same, which says so much less. */
+    Laid losing(int more) {
+        return more == 0 ? this : new Laid(heightMm, baselineMm, capMm, whole, lost + more, drawing);
+    }
+
+    /** The same, so far to the right. */
+    Laid at(double rightMm) {
+        Drawing here = drawing;
+        return new Laid(heightMm, baselineMm, capMm, whole, lost, (x, y, artist) -> here.at(x + rightMm, y, artist));
     }
 
     boolean hasWords() {
@@ -47,6 +59,7 @@ record Laid(double heightMm, double baselineMm, double capMm, boolean whole, Dra
         private double baselineMm = Double.NaN;
         private double capMm;
         private boolean whole = true;
+        private int lost;
 
         /** Room for so many. */
         Group(int most) {
@@ -60,6 +73,7 @@ record Laid(double heightMm, double baselineMm, double capMm, boolean whole, Dra
             xMm[size] = x;
             yMm[size++] = y;
             whole &= laid.whole;
+            lost += laid.lost;
             heightMm = Math.max(heightMm, y + laid.heightMm);
             if (!hasWords() && laid.hasWords()) {
                 baselineMm = y + laid.baselineMm;
@@ -85,7 +99,7 @@ record Laid(double heightMm, double baselineMm, double capMm, boolean whole, Dra
         }
 
         Laid laid() {
-            return new Laid(heightMm, baselineMm, capMm, whole, this);
+            return new Laid(heightMm, baselineMm, capMm, whole, lost, this);
         }
 
         @Override

@@ -93,9 +93,7 @@ final class PageArtist {
 
     /** The tint and the rule of a box. */
     void outline(Stack.Frame frame, double x, double y, double widthMm, double heightMm) {
-        if (frame.style() != null) {
-            rounded(x, y, widthMm, heightMm, frame.radiusMm(), frame.radiusMm(), frame.style());
-        }
+        rounded(x, y, widthMm, heightMm, frame.radiusMm(), frame.radiusMm(), frame.style());
     }
 
     private void rounded(double x, double y, double width, double height, double rx, double ry, Style style) {
@@ -164,7 +162,7 @@ final class PageArtist {
         if (boxed != null) {
             if (boxed.end(element) != null) {
                 boxed = null;
-                new FixedBox(box).draw(this, new Setter(compositor, 1, false, true));
+                new FixedBox(box).draw(this, new Setter(compositor, true));
                 scopes.pop();
             }
             return;

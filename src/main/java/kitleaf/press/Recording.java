@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Markup of a drawing kept to be drawn later, once or often. */
-final class Recording {
+final class Recording implements Laid.Drawing {
 
-    private interface Step {
-        void on(PageArtist artist) throws MarkupException;
-    }
+    /** Before an element that ends. */
+    private static final Object END = new Object();
 
     private final Style style;
-    private final List<Step> steps = new ArrayList<>();
+    /** Texts, elements that start, and what ends them. */
+    private final List<Object> steps = new ArrayList<>(6);
 
     /** What is recorded stands in an element of that style. */
     Recording(Style style) {
@@ -19,22 +19,34 @@ final class Recording {
     }
 
     void start(Element element) {
-        steps.add(artist -> artist.start(element));
+        steps.add(element);
     }
 
     void text(String text) {
-        steps.add(artist -> artist.text(text));
+        steps.add(text);
     }
 
     void end(Element element) {
-        steps.add(artist -> artist.end(element));
+        steps.add(END);
+        steps.add(element);
     }
 
     /** Draws it with its origin at a place. */
-    void replay(PageArtist artist, double xMm, double yMm) throws MarkupException {
+    @Override
+    public void at(double xMm, double yMm, PageArtist artist) throws MarkupException {
+        if (steps.isEmpty()) {
+            return;
+        }
         artist.enter(style, Transform.translate(xMm, yMm));
-        for (Step step : steps) {
-            step.on(artist);
+        for (int i = 0; i < steps.size(); i++) {
+            Object step = steps.get(i);
+            if (step instanceof Element element) {
+                artist.start(element);
+            } else if (step == END) {
+                artist.end((Element) steps.get(++i));
+            } else {
+                artist.text((String) step);
+            }
         }
         artist.leave();
     }

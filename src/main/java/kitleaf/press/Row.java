@@ -1,5 +1,6 @@
 package kitleaf.press;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Blocks side by side: words on one baseline, all else centred on their capitals, unless they say otherwise. */
@@ -7,7 +8,7 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
 
     @Override
     public boolean isEmpty() {
-        return blocks.stream().allMatch(Block::isEmpty);
+        return Stack.empty(blocks);
     }
 
     @Override
@@ -38,8 +39,11 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
 
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
-        ColumnWidth.Shared shared = ColumnWidth.share(blocks.stream().map(it -> it.stance().width()).toList(), i -> contentMm(i, setter),
-                widthMm, gapMm);
+        List<ColumnWidth> widths = new ArrayList<>(blocks.size());
+        for (Block block : blocks) {
+            widths.add(block.stance().width());
+        }
+        ColumnWidth.Shared shared = ColumnWidth.share(widths, i -> contentMm(i, setter), widthMm, gapMm);
         Laid laid = lay(shared.widthsMm(), gapMm, roomMm, setter);
         return shared.whole() ? laid : laid.notWhole();
     }

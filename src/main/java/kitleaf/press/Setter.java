@@ -7,34 +7,64 @@ import java.util.List;
  * Sets the words of blocks.
  *
  * @param scale what all sizes are multiplied by
+ * @param grown how large a text with a least size of its own is set: 0 as small as it may be, 1 as large
  * @param brief whether of several ways the last is taken wherever that may save a card
  * @param many whether what is laid is one of several cards
+ * @param round the round that blocks stand in; null for none
  */
-record Setter(Compositor compositor, double scale, boolean brief, boolean many) {
+record Setter(Compositor compositor, double scale, double grown, boolean brief, boolean many, Round round) {
+
+    /** Sets words as they are. */
+    Setter(Compositor compositor, boolean many) {
+        this(compositor, 1, 1, false, many, null);
+    }
 
     Setter scaled(double by) {
-        return new Setter(compositor, by, brief, many);
+        return new Setter(compositor, by, grown, brief, many, round);
+    }
+
+    Setter grown(double by) {
+        return new Setter(compositor, scale, by, brief, many, round);
     }
 
     Setter briefly(boolean briefly) {
-        return new Setter(compositor, scale, briefly, many);
+        return new Setter(compositor, scale, grown, briefly, many, round);
     }
 
     Setter oneOf(boolean several) {
-        return new Setter(compositor, scale, brief, several);
+        return new Setter(compositor, scale, grown, brief, several, round);
     }
 
-    Style scaled(Style style) {
-        return scale == 1 ? style : style.withType(style.type().withSize(style.type().sizePt() * scale)).withFit(style.fitPt() * scale);
+    Setter in(Round other) {
+        return other == round ? this : new Setter(compositor, scale, grown, brief, many, other);
     }
 
-    List<Span> scaled(List<Span> spans) {
-        if (scale == 1) {
+    /**
+     * What a text's sizes are multiplied by.
+     *
+     * @param leastPt its own least size; 0 where its size goes with all others
+     */
+    double factor(Style style, double leastPt) {
+        if (leastPt == 0) {
+            return scale;
+        }
+        double floorPt = Math.max(Math.min(style.fitPt() * scale, style.type().sizePt()), leastPt);
+        return Math.max(floorPt, floorPt + grown * (style.type().sizePt() - floorPt)) / style.type().sizePt();
+    }
+
+    /** A style so many times as large. */
+    static Style scaled(Style style, double factor, double fitPt) {
+        return factor == 1 && fitPt == style.fitPt() ? style
+                : style.withType(style.type().withSize(style.type().sizePt() * factor)).withFit(fitPt);
+    }
+
+    static List<Span> scaled(List<Span> spans, double factor) {
+        if (factor == 1) {
             return spans;
         }
         List<Span> scaled = new ArrayList<>(spans.size());
         for (Span span : spans) {
-            scaled.add(new Span(span.text(), scaled(span.style())));
+            scaled.add(new Span(span.text(), scaled(span.style(), factor, span.style().fitPt() * factor)));
         }
         return scaled;
     }

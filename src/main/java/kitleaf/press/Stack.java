@@ -2,6 +2,7 @@ package kitleaf.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * Blocks one below the other.
@@ -17,8 +18,15 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
      * @param leastMm how high it is at least
      * @param mostMm how high it may be
      * @param style of the outline, or null where it is neither tinted nor ruled
+     * @param shrink how far all type in it may be made smaller, so that all of it fits; 1 for not at all
+     * @param round whether what stands in it stands in a round
      */
-    record Frame(double paddingMm, double leastMm, double mostMm, double radiusMm, Style style) { }
+    record Frame(double paddingMm, double leastMm, double mostMm, double radiusMm, Style style, double shrink, boolean round) { }
+
+    /** Sizes of type are found to so much of themselves. */
+    private static final double STEP = 1 / 128.0;
+    /** How often what stands in a round is put in its middle anew, since there it comes out higher or lower. */
+    private static final int TRIES = 5;
 
     /** Blocks that are nothing but one below the other. */
     static Stack of(List<Block> blocks) {
@@ -27,7 +35,17 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     @Override
     public boolean isEmpty() {
-        return frame == null && blocks.stream().allMatch(Block::isEmpty);
+        return frame == null && empty(blocks);
+    }
+
+    /** Whether there is nothing in any of them. */
+    static boolean empty(List<Block> blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            if (!blocks.get(i).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override
@@ -37,7 +55,7 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     @Override
     public boolean takesRest() {
-        return blocks.stream().anyMatch(Block::takesRest);
+        return (frame == null || frame.shrink() == 1) && blocks.stream().anyMatch(Block::takesRest);
     }
 
     @Override
@@ -54,17 +72,78 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
-        return frame == null ? pile(widthMm, roomMm, setter) : framed(widthMm, Math.min(roomMm, frame.mostMm()), setter);
+        if (frame == null) {
+            return pile(widthMm, roomMm, setter);
+        }
+        double insideMm = Math.min(roomMm, frame.mostMm());
+        return frame.shrink() < 1 ? sized(widthMm, insideMm, setter) : framed(widthMm, insideMm, setter);
+    }
+
+    /** All type as large as fits: first as many words as fit at the least size, then all of them larger, then what grows by itself. */
+    private Laid sized(double widthMm, double roomMm, Setter setter) {
+        Laid full = framed(widthMm, roomMm, setter);
+        if (full.whole() && full.lost() == 0) {
+            return full;
+        }
+        double least = setter.scale() * frame.shrink();
+        Laid small = framed(widthMm, roomMm, setter.scaled(least).grown(0));
+        if (!small.whole()) {
+            return small;
+        }
+        Setter largest = largest(least, setter.scale(), scale -> setter.scaled(scale).grown(0), widthMm, roomMm, small.lost());
+        return framed(widthMm, roomMm, largest(0, 1, largest::grown, widthMm, roomMm, small.lost()));
+    }
+
+    /** The setter of the largest number in a range, of whose least all fits, with which no more is lost. */
+    private Setter largest(double from, double to, DoubleFunction<Setter> setter, double widthMm, double roomMm, int lost) {
+        double fits = from;
+        for (double tried = to, over = to; tried - fits > STEP * to / 2; tried = (fits + over) / 2) {
+            Laid laid = framed(widthMm, roomMm, setter.apply(tried));
+            if (laid.whole() && laid.lost() <= lost) {
+                fits = tried;
+            } else {
+                over = tried;
+            }
+        }
+        return setter.apply(fits);
     }
 
     private Laid framed(double widthMm, double roomMm, Setter setter) {
         double padMm = frame.paddingMm();
-        Laid inner = pile(widthMm - 2 * padMm, roomMm - 2 * padMm, setter);
+        Laid inner = frame.round() ? round(widthMm - 2 * padMm, setter) : pile(widthMm - 2 * padMm, roomMm - 2 * padMm, setter);
         double heightMm = Math.max(frame.leastMm(), inner.heightMm() + 2 * padMm);
         Laid.Group group = new Laid.Group(2);
-        group.put(Laid.drawn(heightMm, (x, y, artist) -> artist.outline(frame, x, y, widthMm, heightMm)), 0, 0);
+        if (frame.style() != null) {
+            group.put(Laid.drawn(heightMm, (x, y, artist) -> artist.outline(frame, x, y, widthMm, heightMm)), 0, 0);
+        }
         group.put(inner, padMm, padMm);
+        group.pad(heightMm - group.heightMm());
         return heightMm > roomMm + ColumnWidth.SLACK_MM ? group.laid().notWhole() : group.laid();
+    }
+
+    /** All of it in a round, halfway down. */
+    private Laid round(double acrossMm, Setter setter) {
+        Laid laid = pile(acrossMm, acrossMm, setter.in(null));
+        double topMm = 0;
+        double highMm = -1;
+        for (int i = 0; i < TRIES && Math.abs(laid.heightMm() - highMm) > ColumnWidth.SLACK_MM; i++) {
+            highMm = laid.heightMm();
+            topMm = Math.max(0, (acrossMm - highMm) / 2);
+            laid = pile(acrossMm, acrossMm - topMm, setter.in(new Round(acrossMm, topMm)));
+        }
+        Laid.Group group = new Laid.Group(1);
+        group.put(laid, 0, topMm);
+        group.pad(topMm);
+        return group.laid();
+    }
+
+    private static Laid lay(Block block, double yMm, double widthMm, double roomMm, Setter setter) {
+        if (setter.round() == null) {
+            return block.lay(block.widthIn(widthMm), roomMm, setter);
+        }
+        Round round = setter.round().below(yMm);
+        return block instanceof Stack || block instanceof Either ? block.lay(widthMm, roomMm, setter.in(round))
+                : round.lay(block, roomMm, setter);
     }
 
     private Laid pile(double widthMm, double roomMm, Setter setter) {
@@ -78,7 +157,7 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
                 if (block.takesRest() && roomMm < Double.POSITIVE_INFINITY) {
                     rests++;
                 } else {
-                    laid[i] = block.lay(block.widthIn(widthMm), leftMm, setter);
+                    laid[i] = lay(block, roomMm - leftMm - block.stance().afterMm(), widthMm, leftMm, setter);
                     leftMm -= laid[i].heightMm();
                 }
             }
@@ -89,6 +168,9 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
             Block block = blocks.get(i);
             if (block.isThere(setter)) {
                 Laid one = laid[i] != null ? laid[i] : block.lay(block.widthIn(widthMm), Math.max(0, leftMm / rests), setter);
+                if (block.stance().align() == Anchor.END && roomMm < Double.POSITIVE_INFINITY) {
+                    yMm = Math.max(yMm, roomMm - block.stance().beforeMm() - one.heightMm() - block.stance().afterMm());
+                }
                 group.put(one, 0, yMm + block.stance().beforeMm());
                 yMm += block.stance().beforeMm() + one.heightMm() + block.stance().afterMm();
             }

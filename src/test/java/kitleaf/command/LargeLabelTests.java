@@ -25,8 +25,9 @@ class LargeLabelTests {
 
     private static final double MM_PER_POINT = 25.4 / 72;
     private static final double STEP_PT = 0.5;
-    /** What the layout leaves: 1.8 mm at the edges, 1.6 mm after the swatch, 1.2 mm below it; lines of 1.13 times the size. */
+    /** What the layout leaves: 1.8 mm at the edges, 1.6 mm after the swatch, 1 mm below it; lines of 1.13 times the size. */
     private static final double PAD_MM = 1.8;
+    private static final double GAP_MM = 1;
     private static final double LEADING = 1.13;
     private static final TextMeasure MEASURE = new TextMeasure();
 
@@ -84,10 +85,20 @@ class LargeLabelTests {
             return false;
         }
         double innerMm = widthMm - 2 * PAD_MM;
-        double headMm = Math.max(swatchMm, (oneLine ? 1 : 2) * codePt * MM_PER_POINT * LEADING);
+        double headMm = headMm(codePt * MM_PER_POINT, oneLine ? 1 : 2, swatchMm);
         int lines = MEASURE.lines(front.name(), "text", 400, textPt, innerMm) + MEASURE.lines(front.piece(), "text", 600, textPt, innerMm);
         return whole(front.name(), 400, textPt, innerMm) && whole(front.piece(), 600, textPt, innerMm)
-                && lines * textPt * MM_PER_POINT * LEADING <= heightMm - 2 * PAD_MM - headMm - 1.2;
+                && lines * textPt * MM_PER_POINT * LEADING <= heightMm - 2 * PAD_MM - headMm - GAP_MM;
+    }
+
+    /**
+     * The swatch stands at the middle of the capitals of the code's first line (ascenders 0.78, capitals 0.668 of the size: the text face's
+     * font file), of which one line is as high as its type.
+     */
+    private static double headMm(double codeMm, int lines, double swatchMm) {
+        double leadMm = codeMm * (lines == 1 ? 1 : LEADING);
+        double middleMm = (leadMm - codeMm) / 2 + codeMm * (0.78 - 0.668 / 2);
+        return Math.max(swatchMm / 2, middleMm) + Math.max(swatchMm / 2, lines * leadMm - middleMm);
     }
 
     /** Fronts of the usual stock and of three cuts: at the sizes printed they fit, and one step larger they do not. */

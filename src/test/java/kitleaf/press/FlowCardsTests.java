@@ -172,6 +172,15 @@ class FlowCardsTests {
     }
 
     @Test
+    void what_stands_in_a_slot_is_drawn_with_the_card_that_lies_there() throws Exception {
+        String slots = FOLDED.replace("\"over\"/>", "\"over\"><line x1=\"5\" y1=\"50\" x2=\"45\" y2=\"50\" stroke=\"#000\"/></slot>");
+        Pressed pressed = cards("skip=\"1\"", slots, "<card><front>" + square(4) + "</front></card>");
+        List<Drawn> drawn = ReadBack.drawn(pressed.bytes, 1);
+        assertEquals(2, drawn.size());
+        assertEquals(40, drawn.get(1).most(true) - drawn.get(1).least(true), 0.01);
+    }
+
+    @Test
     void cards_without_a_place_are_told() {
         MarkupException e = assertThrows(MarkupException.class, () -> cards("", "", "<card><front>" + square(4) + "</front></card>"));
         assertTrue(e.getMessage().contains("slot"), e.getMessage());

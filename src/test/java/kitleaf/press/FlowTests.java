@@ -214,6 +214,61 @@ class FlowTests {
         assertEquals(List.of(), narrow.warnings());
     }
 
+    /** Two of 30 x 20 in a round of 50 across stand 5 mm from its top: 25 mm from its middle to their corners, of 15 and 20. One of 31 has no room. */
+    @Test
+    void what_stands_in_a_round_is_as_wide_as_the_round_lets_it_be_and_halfway_down() throws Exception {
+        String round = "<either><box width=\"50\" shape=\"round\">%s</box><text>no</text></either>";
+        Pressed pressed = flow(String.format(round, block("", 30, 20).repeat(2)));
+        assertEquals(List.of("20.0 15.0", "20.0 35.0"), corners(pressed, 1));
+        assertEquals("no", text(flow(String.format(round, block("", 31, 20) + block("", 30, 20))), 1));
+        String words = "slack water by the long groyne and back to the harbour before the lamps are lit on the quay";
+        Pressed said = flow("<box width=\"50\" shape=\"round\" text-anchor=\"middle\"><text>" + words + "</text><text>" + words + "</text></box>");
+        List<Letter> letters = ReadBack.letters(said.bytes, 1);
+        assertTrue(letters.stream().map(Letter::y).distinct().count() > 5);
+        assertTrue(letters.stream().allMatch(it -> Math.hypot(it.x() - 35, it.y() - 35) < 25
+                && Math.hypot(it.x() + it.width() - 35, it.y() - 35) < 25), letters.toString());
+    }
+
+    /** Of 20 mm a drawing takes 10, so that 10 mm are left, in points 10 x 72 / 25.4 = 28.35; sizes are found to a 128th of 20 to 60. */
+    @Test
+    void what_has_a_least_size_is_as_large_as_all_else_leaves_room_for() throws Exception {
+        Pressed pressed = flow("<box most=\"20\" shrink=\"0.5\" line-height=\"1\"><text lines=\"1\" font-size=\"60pt\" fit=\"20pt\" least=\"12pt\">A</text>"
+                + block("", 5, 10) + "</box>");
+        double sizePt = ReadBack.letters(pressed.bytes, 1).get(0).sizePt();
+        assertTrue(sizePt <= 28.36 && sizePt > 28.35 - 40 / 128.0, sizePt + " pt");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"32, Harbour lights", "15, Harbour"})
+    void type_gives_way_before_words_do(double width, String said) throws Exception {
+        Pressed pressed = flow("<box width=\"" + width + "\" shrink=\"0.5\" font-size=\"20pt\"><text lines=\"1\">Harbour lights\uFDD4Harbour</text></box>");
+        assertEquals(said, text(pressed, 1));
+        double sizePt = ReadBack.letters(pressed.bytes, 1).get(0).sizePt();
+        assertTrue(sizePt >= 10 && sizePt < 20, sizePt + " pt");
+        assertEquals("Harbour lights", text(flow("<text lines=\"1\" font-size=\"20pt\">Harbour lights\uFDD4Harbour</text>"), 1));
+    }
+
+    @Test
+    void a_line_ends_where_the_text_says() throws Exception {
+        List<Letter> letters = ReadBack.letters(flow("<text>1 strand\u2028lot 7</text>").bytes, 1);
+        assertEquals(2, letters.stream().mapToDouble(Letter::y).distinct().count());
+    }
+
+    /** Lines of 10 pt at 1.2 are 4.23 mm apart: 9 mm hold two. */
+    @Test
+    void what_may_be_cut_is_cut_to_the_room_it_has_and_told() throws Exception {
+        Pressed pressed = flow("<box most=\"9\"><text may=\"cut\" line-height=\"1.2\">" + "word ".repeat(90) + "</text></box>");
+        assertEquals(2, ReadBack.letters(pressed.bytes, 1).stream().mapToDouble(Letter::y).distinct().count());
+        assertEquals(1, pressed.warnings().size());
+        assertTrue(pressed.warnings().get(0).contains("cut short"), pressed.warnings().toString());
+    }
+
+    @Test
+    void the_last_of_a_stack_may_stand_at_the_foot_of_its_room() throws Exception {
+        Pressed pressed = Pressed.page("<box x=\"10\" y=\"10\" width=\"30\" height=\"40\">" + block("", 20, 5) + block("align=\"bottom\"", 20, 5) + "</box>");
+        assertEquals(List.of("10.0 10.0", "10.0 45.0"), corners(pressed, 1));
+    }
+
     @Test
     void what_has_no_room_in_its_box_is_told() throws Exception {
         Pressed pressed = Pressed.page("<box x=\"10\" y=\"10\" width=\"30\" height=\"5\"><text>one</text><text>two</text><text>three</text></box>");

@@ -4,12 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.lang.reflect.RecordComponent;
-import java.util.List;
 import java.util.stream.Stream;
-import kitleaf.sheet.label.LabelFace;
-import kitleaf.sheet.label.LabelPage;
+import kitleaf.sheet.label.Label;
 import kitleaf.sheet.page.Box;
-import kitleaf.sheet.page.FittedText;
 import kitleaf.sheet.page.Parts;
 import kitleaf.sheet.page.Swatch;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,9 +18,7 @@ class PartsTests {
     static Stream<Record> views() {
         Box box = new Box(1, 2, 3, 4);
         Swatch swatch = new Swatch("#255b35", "#ffffff", "▲");
-        FittedText text = new FittedText("code", "K2", 5, 6, 7, 1, 16, 12, 600, "start");
-        LabelFace face = new LabelFace(8, 9, 10, 11, true, swatch, box, List.of(text));
-        return Stream.of(box, swatch, text, face, new LabelPage.Label(box, List.of(face), true, false, "Fog bell"));
+        return Stream.of(box, swatch, new Label("K2", "Kelp", "Fog bell", "lines", "ways", "least", "lot 7", swatch, "bookmark"));
     }
 
     @ParameterizedTest

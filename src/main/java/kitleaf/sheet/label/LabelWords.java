@@ -1,51 +1,135 @@
 package kitleaf.sheet.label;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.function.Supplier;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.page.Swatch;
+import kitleaf.sheet.words.Figures;
+import kitleaf.sheet.words.ThreadWords;
+import kitleaf.sizing.thread.ThreadNeed;
+import kitleaf.sizing.thread.ThreadTotal;
+import kitleaf.words.Words;
 
-/**
- * What a label says.
- *
- * @param code what stands on the skein
- * @param name its colour name; empty for none
- * @param piece the piece's title
- * @param facts strands and needle, skeins, lot: a short phrase each
- * @param shorter the facts in fewer and fewer letters; asked for only where they have no room
- * @param crowded what is left of them where even that has no room, and the lot; asked for only there
- * @param lotKnown whether its lot is known, which is never left out
- * @param between what parts facts that share a line
- * @param swatch colour and symbol
- */
-record LabelWords(String code, String name, String piece, List<String> facts, Supplier<List<List<String>>> shorter,
-        Supplier<Crowded> crowded, boolean lotKnown, String between, Swatch swatch) {
+/** Puts threads into the words of their labels. */
+final class LabelWords {
+
+    private static final int MOST_KNOWN = 1000;
+
+    private final Words words;
+    private final ThreadWords threadWords;
+    private final String between;
+    /** What most labels say is said again on the next. */
+    private final Map<String, List<String>> known = new HashMap<>();
+
+    LabelWords(Words words, SheetSettings settings) {
+        this.words = words;
+        this.threadWords = new ThreadWords(words, settings.units());
+        this.between = words.say("label.between");
+    }
 
     /**
-     * What a crowded label says.
+     * The label of a thread.
      *
-     * @param facts each way without the lot, from the fullest down to none
-     * @param lots ways to write the lot, the best first; empty where it is not known
+     * @param stashLots the lots it gets out of the stash
+     * @param title of its piece
      */
-    record Crowded(List<List<String>> facts, List<String> lots) {
-
-        Crowded {
-            facts = facts.stream().map(List::copyOf).toList();
-            lots = List.copyOf(lots);
+    Label of(ThreadTotal thread, List<String> stashLots, String title, boolean first) {
+        Collection<String> lots = lots(thread, stashLots);
+        List<String> facts = facts(thread, lots);
+        String lines = String.join(Label.LINE_END, facts);
+        if (known.size() > MOST_KNOWN) {
+            known.clear();
         }
+        List<String> ways = known.computeIfAbsent(lines, it -> ways(thread, lots, facts));
+        return new Label(thread.code(), ThreadWords.first(thread).name().orElse(""), together(title), lines, ways.get(0), ways.get(1),
+                lots.isEmpty() ? "" : words.say("kit.lot", written(lots)),
+                Swatch.of(ThreadWords.first(thread)), first ? title : "");
     }
 
-    LabelWords {
-        Objects.requireNonNull(code);
-        Objects.requireNonNull(piece);
-        Objects.requireNonNull(shorter);
-        Objects.requireNonNull(crowded);
-        Objects.requireNonNull(between);
-        facts = List.copyOf(facts);
+    /** A title whose last word, if it is a letter or two or a number as short, does not stand on a line alone. */
+    private static String together(String title) {
+        int last = title.lastIndexOf(' ');
+        return last > 0 && title.length() - last <= 3 ? title.substring(0, last) + Figures.NO_BREAK + title.substring(last + 1) : title;
     }
 
-    /** All facts as one text. */
-    String joined() {
-        return String.join(between, facts);
+    /** The lots it names, and where the lot matters those it gets beside them; else those it gets. */
+    private static Collection<String> lots(ThreadTotal thread, List<String> stashLots) {
+        TreeSet<String> lots = new TreeSet<>();
+        for (ThreadNeed need : thread.needs()) {
+            need.thread().lot().ifPresent(lots::add);
+        }
+        if (lots.isEmpty() || thread.putUp().lotMatters()) {
+            lots.addAll(stashLots);
+        }
+        return lots;
+    }
+
+    /** Strands and needle, skeins, lot: a short phrase each. */
+    private List<String> facts(ThreadTotal thread, Collection<String> lots) {
+        List<String> facts = new ArrayList<>(first(thread, threadWords.strands(thread), threadWords.needle(thread)));
+        thread.skeins().map(skeins -> threadWords.number(skeins.likely())).ifPresent(number -> facts.add(unbroken(number.equals("1")
+                ? words.say("label.skein-one", thread.putUp().name()) : words.say("label.skeins", number, thread.putUp().name()))));
+        facts.add(lot(lots, "label.lot-blank", "thread.lot"));
+        return facts;
+    }
+
+    /**
+     * Ways to say the facts in a sentence: in short forms, then without the put-up and the skeins, which the kit list has, then without
+     * the blank for a lot. A lot that is known stays, and may at last be broken where its own blanks are. All of them, and the last.
+     */
+    private List<String> ways(ThreadTotal thread, Collection<String> lots, List<String> facts) {
+        Set<String> ways = new LinkedHashSet<>();
+        ways.add(String.join(between, facts));
+        String lot = lot(lots, "label.lot-blank-brief", "thread.lot-brief");
+        String needle = threadWords.needleBriefly(thread);
+        List<String> brief = first(thread, threadWords.strandsBriefly(thread), needle);
+        if (thread.skeins().isPresent()) {
+            String number = threadWords.number(thread.skeins().get().likely());
+            List<String> whole = first(thread, threadWords.strands(thread), threadWords.needle(thread));
+            for (String skeins : List.of(words.say("label.skeins-brief", number, thread.putUp().name()),
+                    words.say("label.skeins-least", number))) {
+                ways.add(joined(whole, unbroken(skeins), lot));
+                ways.add(joined(brief, unbroken(skeins), lot));
+            }
+        }
+        ways.add(joined(brief, lot));
+        List<String> least = List.of(threadWords.strandsLeast(thread), needle);
+        if (lots.isEmpty()) {
+            ways.add(joined(brief));
+            ways.add(joined(least));
+        } else {
+            ways.add(joined(brief, words.say("thread.lot-brief", written(lots))));
+            ways.add(joined(least, words.say("kit.lot", written(lots))));
+        }
+        List<String> all = List.copyOf(ways);
+        return List.of(String.join(Label.OR, all), all.get(all.size() - 1));
+    }
+
+    /** Strands and needle; two of each are too long for one line. */
+    private static List<String> first(ThreadTotal thread, String strands, String needle) {
+        return ThreadWords.differ(thread) ? List.of(strands, needle) : List.of(strands + ", " + needle);
+    }
+
+    private String joined(List<String> first, String... then) {
+        return String.join(between, Stream.concat(first.stream(), Stream.of(then)).toList());
+    }
+
+    private String lot(Collection<String> lots, String blank, String written) {
+        return unbroken(lots.isEmpty() ? words.say(blank) : words.say(written, String.join(" + ", lots)));
+    }
+
+    private static String written(Collection<String> lots) {
+        return String.join(" +" + Figures.NO_BREAK, lots);
+    }
+
+    private static String unbroken(String text) {
+        return text.replace(' ', Figures.NO_BREAK);
     }
 }

@@ -1,5 +1,5 @@
 /**
- * The bobbin labels: what stands on each and where, for as many pages as there are threads. Takes a reckoning and settings, gives a
+ * The bobbin labels: what each says, and where they lie on their sheets. Takes a reckoning and settings, gives a
  * sheet. Knows no other sheet.
  */
 package kitleaf.sheet.label;

@@ -50,8 +50,6 @@ public final class Frames {
     private final String sheetTitle;
     private final String dayPhrase;
     private final Optional<LocalDate> day;
-    /** What stands beside the check bars in large print; empty for the usual. */
-    private final String note;
 
     /**
      * Frames that name the latest day in the basket's data.
@@ -59,16 +57,15 @@ public final class Frames {
      * @param sheetTitle for the signature, such as "cut sheets"
      */
     public Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle) {
-        this(basket, settings, words, sheetTitle, "signature.data", basket.latest(), "");
+        this(basket, settings, words, sheetTitle, "signature.data", basket.latest());
     }
 
     /** Frames of a sheet that looks from a day of its own. */
     public static Frames asOf(LocalDate day, Basket basket, SheetSettings settings, Words words, String sheetTitle) {
-        return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day), "");
+        return new Frames(basket, settings, words, sheetTitle, "signature.as-of", Optional.of(day));
     }
 
-    private Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, String dayPhrase, Optional<LocalDate> day,
-                   String note) {
+    private Frames(Basket basket, SheetSettings settings, Words words, String sheetTitle, String dayPhrase, Optional<LocalDate> day) {
         this.basket = basket;
         this.settings = settings;
         this.words = words;
@@ -76,12 +73,6 @@ public final class Frames {
         this.sheetTitle = sheetTitle;
         this.dayPhrase = dayPhrase;
         this.day = day;
-        this.note = note;
-    }
-
-    /** The same, with something to say at the foot of each page of large print. */
-    public Frames saying(String words) {
-        return new Frames(basket, settings, this.words, sheetTitle, dayPhrase, day, words);
     }
 
     /**
@@ -162,23 +153,6 @@ public final class Frames {
     private String signature() {
         String date = date();
         return basket.title() + " · " + sheetTitle + (date.isEmpty() ? "" : " · " + date);
-    }
-
-    /** The frame of one page, on the basket's paper. */
-    public PageFrame of(int number, int count) {
-        return of(settings.paper().widthMm(), settings.paper().heightMm(), number, count);
-    }
-
-    /** The frame of one page of any size. */
-    public PageFrame of(double widthMm, double heightMm, int number, int count) {
-        return new PageFrame(widthMm, heightMm, number, count, basket.title(), sheetTitle, date(), correction(),
-                settings.type().large() ? foot(widthMm, heightMm) : null);
-    }
-
-    private Foot foot(double widthMm, double heightMm) {
-        String correction = correction();
-        return Foot.of(widthMm, heightMm, !correction.isEmpty() ? correction : note.isEmpty() ? words.say("bars.note-large") : note,
-                PROGRAM, signature(), words.say("signature.page", WIDEST, WIDEST), settings.type(), settings.ruler());
     }
 
     private String date() {

@@ -21,6 +21,11 @@ import kitleaf.basket.Units;
 public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, Optional<LocalDate> asOf, Locale language,
         TextRuler ruler) {
 
+    /** The same on other paper. */
+    public SheetSettings on(Paper other) {
+        return new SheetSettings(other, units, type, skip, asOf, language, ruler);
+    }
+
     /** Refuses a missing part. */
     public SheetSettings {
         Objects.requireNonNull(paper);

@@ -40,6 +40,11 @@ public record TypeScale(boolean large, double display, double title, double figu
      */
     public static final double LEADING = 1.2;
 
+    private static final double LEAST_CLEAR_PT = 12;
+    /** Larger than this no label needs. */
+    private static final double LARGE_LABEL_PT = 24;
+    private static final double WIDE_LABEL_MM = 45;
+
     private static final double PT_MM = 25.4 / 72;
 
     /** Refuses a scale whose smallest size is none. */
@@ -86,6 +91,33 @@ public record TypeScale(boolean large, double display, double title, double figu
     /** Whether what is to be said of a drawing at true size stands beside it; else it has no room there, and stands on the pages before. */
     public boolean besides() {
         return !large;
+    }
+
+    /**
+     * What is small on a label is set in at most.
+     *
+     * @param widthMm of a face of the label: on wide ones it is larger
+     */
+    public double label(double widthMm) {
+        return large ? LARGE_LABEL_PT : widthMm >= WIDE_LABEL_MM ? table : caption;
+    }
+
+    /** The least size of what is small on a label: labels may be of any size, and hold large print only if they have room for it. */
+    public double leastOnLabel() {
+        return ORDINARY.least;
+    }
+
+    /** The least size of a code on a label: the smallest of clear print (UKAAF G003, 2019), so that it reads at arm's length. */
+    public double leastCode() {
+        return LEAST_CLEAR_PT;
+    }
+
+    /**
+     * Labels cut from plain paper where the basket says no size: in large print so large that its two faces hold a code, a name, strands,
+     * needle, skeins, lot and a title of the usual lengths in 16 pt (found by measuring).
+     */
+    public Box usualLabel() {
+        return large ? new Box(0, 0, 95, 61) : new Box(0, 0, 63, 25);
     }
 
     /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */
