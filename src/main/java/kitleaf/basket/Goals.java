@@ -14,13 +14,12 @@ import java.util.OptionalLong;
  * @param pieces IDs of the pieces she named, in her order; empty when they are to be chosen
  * @param by whether the choice finishes as many as it can, or as much weight
  * @param mainShare the part of her time the main piece gets while a second lies beside it, above 0.5 to 1
- * @param columns goal cards side by side, 1 to {@value #MOST_CARDS}
- * @param rows goal cards one below the other, 1 to {@value #MOST_CARDS}
+ * @param cards how the goal cards lie on the wall; as suits their number when empty
  * @param wall the paper the grid is drawn for, tiled where the basket's is smaller; the basket's own when empty
  * @param seed of the projection; a fixed one when empty, so that equal baskets give equal figures
  */
-public record Goals(int year, OptionalInt choose, List<String> pieces, By by, double mainShare, int columns, int rows,
-                    Optional<Paper> wall, OptionalLong seed) {
+public record Goals(int year, OptionalInt choose, List<String> pieces, By by, double mainShare,
+                    Optional<CardGrid> cards, Optional<Paper> wall, OptionalLong seed) {
 
     /** The most cards along a side. */
     public static final int MOST_CARDS = 10;
@@ -41,10 +40,11 @@ public record Goals(int year, OptionalInt choose, List<String> pieces, By by, do
         pieces = List.copyOf(pieces);
         Objects.requireNonNull(choose);
         Objects.requireNonNull(by);
+        Objects.requireNonNull(cards);
         Objects.requireNonNull(wall);
         Objects.requireNonNull(seed);
-        if (year < 1900 || year > 2199 || choose.orElse(1) < 1 || !(mainShare > 0.5 && mainShare <= 1) || columns < 1
-                || columns > MOST_CARDS || rows < 1 || rows > MOST_CARDS || (choose.isPresent() && !pieces.isEmpty())) {
+        if (year < 1900 || year > 2199 || choose.orElse(1) < 1 || !(mainShare > 0.5 && mainShare <= 1)
+                || (choose.isPresent() && !pieces.isEmpty())) {
             throw new IllegalArgumentException("no such goals for " + year);
         }
     }

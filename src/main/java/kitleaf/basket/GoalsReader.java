@@ -41,12 +41,11 @@ final class GoalsReader {
         }
         Goals.By by = fields.value("by", BY).orElse(Goals.By.NUMBER);
         double mainShare = fields.value("main-share", new MainShareText()).orElse(Goals.USUAL_MAIN_SHARE);
-        CardGrid cards = fields.value("cards", new CardsText()).orElseGet(() ->
-                CardGrid.holding(choose.orElse(Math.min(named.size(), CardGrid.MOST))));
+        Optional<CardGrid> cards = fields.value("cards", new CardsText());
         Optional<Paper> wall = fields.value("wall", Papers.form());
         OptionalLong seed = fields.value("seed", SEED).map(OptionalLong::of).orElseGet(OptionalLong::empty);
         return new ReadGoals(year.map(y -> new Goals(y, choose.map(OptionalInt::of).orElseGet(OptionalInt::empty),
-                List.copyOf(named.keySet()), by, mainShare, cards.columns(), cards.rows(), wall, seed)), named);
+                List.copyOf(named.keySet()), by, mainShare, cards, wall, seed)), named);
     }
 
     private Map<String, Place> named(Fields fields) {

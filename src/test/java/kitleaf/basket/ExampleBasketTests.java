@@ -77,7 +77,7 @@ class ExampleBasketTests {
         Basket basket = example();
         assertEquals(new Pace(OptionalDouble.empty(), OptionalDouble.of(9)), basket.pace());
         assertEquals(List.of(2027, 2027), basket.timeOff().stream().map(off -> off.from().getYear()).toList());
-        assertEquals(Optional.of(new Goals(2027, OptionalInt.of(9), List.of(), Goals.By.NUMBER, 0.7, 3, 3, Optional.empty(),
+        assertEquals(Optional.of(new Goals(2027, OptionalInt.of(9), List.of(), Goals.By.NUMBER, 0.7, Optional.empty(), Optional.empty(),
                 OptionalLong.empty())), basket.goals());
     }
 

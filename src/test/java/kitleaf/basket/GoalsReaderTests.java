@@ -31,14 +31,14 @@ class GoalsReaderTests {
 
     @Test
     void everyKeyIsReadIntoItsField() {
-        assertEquals(new Goals(2027, OptionalInt.of(9), List.of(), Goals.By.WEIGHT, 0.85, 5, 2,
+        assertEquals(new Goals(2027, OptionalInt.of(9), List.of(), Goals.By.WEIGHT, 0.85, Optional.of(new CardGrid(5, 2)),
                         Optional.of(new Paper("A2 landscape", 594, 420)), OptionalLong.of(7)),
                 goals("{year: 2027, choose: 9, by: weight, main-share: 85%, cards: 5 x 2, wall: A2 landscape, seed: 7}"));
     }
 
     @Test
     void whatIsNotSaidIsUsual() {
-        assertEquals(new Goals(2027, OptionalInt.empty(), List.of(), Goals.By.NUMBER, 0.7, 3, 3, Optional.empty(), OptionalLong.empty()),
+        assertEquals(new Goals(2027, OptionalInt.empty(), List.of(), Goals.By.NUMBER, 0.7, Optional.empty(), Optional.empty(), OptionalLong.empty()),
                 goals("{year: 2027}"));
         assertEquals(Optional.empty(), settings("units: cm\n").basket().goals());
     }
@@ -53,27 +53,8 @@ class GoalsReaderTests {
     void limitsAreTaken() {
         assertEquals(1900, goals("{year: 1900, choose: 1, seed: 0, cards: 1 x 1}").year());
         Goals most = goals("{year: 2199, choose: 100, main-share: 100%, cards: 10×10, seed: 1000000000, by: number}");
-        assertEquals(new Goals(2199, OptionalInt.of(100), List.of(), Goals.By.NUMBER, 1, 10, 10, Optional.empty(), OptionalLong.of(1_000_000_000)), most);
+        assertEquals(new Goals(2199, OptionalInt.of(100), List.of(), Goals.By.NUMBER, 1, Optional.of(new CardGrid(10, 10)), Optional.empty(), OptionalLong.of(1_000_000_000)), most);
         assertEquals(0.505, goals("{year: 2027, main-share: 50.5%}").mainShare());
-    }
-
-    /** By hand: 9 fill 3 x 3, 10 to 12 fit 3 x 4, 13 to 16 fit 4 x 4, 17 to 20 fit 4 x 5; 100 is 10 x 10. */
-    @ParameterizedTest
-    @CsvSource({"1,3,3", "9,3,3", "10,3,4", "12,3,4", "13,4,4", "16,4,4", "17,4,5", "20,4,5", "21,5,5", "90,9,10", "91,10,10", "100,10,10"})
-    void cardsHoldWhatIsToBeChosen(int choose, int columns, int rows) {
-        Goals goals = goals("{year: 2027, choose: " + choose + "}");
-        assertEquals(columns + " x " + rows, goals.columns() + " x " + goals.rows());
-    }
-
-    @Test
-    void cardsHoldTheNamedPieces() {
-        Written written = settings("goals: {year: 2027, pieces: [" + IntStream.range(0, 11).mapToObj(i -> "p" + i)
-                .collect(Collectors.joining(", ")) + "]}\n");
-        for (int i = 0; i < 11; i++) {
-            written.file("pieces/p" + i + ".yaml", Written.PIECE.replace("Fog bell", "Buoy " + i));
-        }
-        Goals goals = written.basket().goals().orElseThrow();
-        assertEquals("3 x 4", goals.columns() + " x " + goals.rows());
     }
 
     @ParameterizedTest

@@ -39,7 +39,7 @@ class ReckoningTests {
 
     private static final ClothSupply A_CLOTH = new ClothSupply(List.of(new ClothOnHand("Sailcloth", Cloth.Kind.LINEN, new Count(28, 28),
             600, 500, Cloth.WarpRun.DOWN, Optional.empty(), false, List.of())), List.of(), false, Cutting.USUAL);
-    private static final Goals GOALS = new Goals(2027, OptionalInt.empty(), List.of(), Goals.By.NUMBER, 0.7, 3, 3, Optional.empty(),
+    private static final Goals GOALS = new Goals(2027, OptionalInt.empty(), List.of(), Goals.By.NUMBER, 0.7, Optional.empty(), Optional.empty(),
             OptionalLong.empty());
     private static final OptionalDouble USUAL_STEP = OptionalDouble.empty();
     private static final Optional<Goals> NO_GOALS = Optional.empty();

@@ -1,27 +1,22 @@
 package kitleaf.sheet.goal;
 
-import java.util.List;
 import java.util.Objects;
 import kitleaf.sheet.page.Box;
 
 /**
- * A goal card on the grid before scaling. Its words flow in its template.
+ * A goal card on a page. What is on it flows in its template.
  *
- * @param box the card
+ * @param box where it lies
  * @param says what stands on it
- * @param wide whether the line of cloth stands beside the outline and the likely days beside the box for the day, not above
- * @param outline the piece, to the scale all cards share; about where it will be
- * @param date where the day is written by hand; about where it will be
- * @param words about where words will be, from side to side: what no join should run through
- * @param band the progress band, from its own top left corner
- * @param bandBox where it is
+ * @param outlineWidthMm the piece, to the scale all cards share, before what is on the card is enlarged
+ * @param outlineHeightMm likewise
+ * @param band the progress band, likewise, from its own top left corner
  */
-public record GoalCard(Box box, GoalEntry says, boolean wide, Box outline, Box date, List<Box> words, ProgressBand band, Box bandBox) {
+public record GoalCard(Box box, GoalEntry says, double outlineWidthMm, double outlineHeightMm, ProgressBand band) {
 
-    /** Copies the list. */
+    /** Refuses a card that is nowhere or says nothing. */
     public GoalCard {
         Objects.requireNonNull(box);
         Objects.requireNonNull(says);
-        words = List.copyOf(words);
     }
 }

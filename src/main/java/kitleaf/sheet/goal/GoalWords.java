@@ -49,20 +49,10 @@ final class GoalWords {
     }
 
     /** "9 hours a week · 112 stitches an hour · two in three to finish all". */
-    String pace() {
-        return chance().isEmpty() ? tempo() : tempo() + " · " + chance();
-    }
-
-    /** "9 hours a week · 112 stitches an hour". */
-    String tempo() {
-        return paceKnown() ? words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1),
-                Math.round(year.stitchesPerHour().getAsDouble()))
-                : words.say("goal.no-pace");
-    }
-
-    /** "two in three to finish all"; empty where it is not known. */
-    String chance() {
-        return paceKnown() && year.chanceAll().isPresent() ? all(year.chanceAll().getAsDouble()) : "";
+    private String pace() {
+        String tempo = words.say("goal.pace", figures.decimal(year.hoursPerWeek().getAsDouble(), 1),
+                Math.round(year.stitchesPerHour().getAsDouble()));
+        return year.chanceAll().isPresent() ? tempo + " · " + all(year.chanceAll().getAsDouble()) : tempo;
     }
 
     private boolean paceKnown() {
@@ -93,28 +83,26 @@ final class GoalWords {
     /** The card of a piece that is planned. */
     GoalEntry entry(PlannedPiece planned) {
         PieceReckoning piece = planned.reckoning();
-        String late = close(planned) ? words.say("goal.close", words.say(ChanceWords.key(planned.chance())), day(planned.deadline()))
-                : planned.lateDays() == 0 ? "" : words.say("goal.late", days(planned.lateDays()), day(planned.deadline()));
-        return entry(piece, grouped(piece.tally().left()),
-                words.say("goal.left", grouped(Math.round(planned.hoursLeft())), weeks(planned)),
-                likely(planned), late, false);
+        return entry(piece, grouped(piece.tally().left()), words.say("goal.left", grouped(Math.round(planned.hoursLeft())), weeks(planned)),
+                likely(planned), false);
     }
 
     /** The card of a piece that is done. */
     GoalEntry finished(PieceReckoning piece) {
         String when = piece.piece().progress().finished().map(day -> figures.day(day)).orElse("");
-        return entry(piece, words.say("goal.finished"), when, "", "", true);
+        return entry(piece, words.say("goal.finished"), when, "", true);
     }
 
-    private GoalEntry entry(PieceReckoning reckoned, String number, String note, String likely, String late, boolean finished) {
+    private GoalEntry entry(PieceReckoning reckoned, String number, String note, String likely, boolean finished) {
         Piece piece = reckoned.piece();
         PieceSize size = reckoned.cloth().size();
         double done = finished ? 1 : reckoned.tally().total() == 0 ? 0 : (double) reckoned.tally().done() / reckoned.tally().total();
         boolean unbegun = !finished && !reckoned.begun();
         return new GoalEntry(piece.title(), clothWords.worked(piece.cloth().kind(), piece.cloth().count(), piece.cloth().over()) + " · "
                 + figures.size(size.across().finishedMm(), size.down().finishedMm()), size.across().finishedMm(), size.down().finishedMm(),
-                number, note, likely, late, words.say("goal.percent", finished ? 100 : reckoned.tally().percentDone())
-                        .replace(' ', Figures.NO_BREAK), done, finished, unbegun);
+                number, note, likely, unbegun ? words.say("goal.unbegun")
+                        : words.say("goal.percent", finished ? 100 : reckoned.tally().percentDone()).replace(' ', Figures.NO_BREAK),
+                done, finished, unbegun);
     }
 
     private String weeks(PlannedPiece planned) {
@@ -142,10 +130,11 @@ final class GoalWords {
      */
     List<String> notes(OptionalInt asked) {
         List<String> notes = new ArrayList<>();
-        if (year.hoursPerWeek().isEmpty() || year.stitchesPerHour().isEmpty()) {
+        if (!paceKnown()) {
             notes.add(words.say("strip.no-pace"));
             return notes;
         }
+        notes.add(pace());
         long wall = year.chosen().size() - year.early() + year.finished().size();
         if (wall < asked.orElse(0)) {
             notes.add(words.say("strip.fewer", asked.getAsInt(), wall));
@@ -243,7 +232,7 @@ final class GoalWords {
     }
 
     /** "30 Jun", with the year where it is another. */
-    private String day(LocalDate day) {
+    String day(LocalDate day) {
         return figures.shortDay(day, year.year());
     }
 

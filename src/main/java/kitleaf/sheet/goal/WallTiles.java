@@ -4,81 +4,44 @@ import java.util.ArrayList;
 import java.util.List;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Join;
-import kitleaf.sheet.page.TypeScale;
 import kitleaf.words.Words;
 
 /**
- * How a large page is parted into tiles that a smaller printer can print. Each tile but the last of a row or column carries a blank lip
- * past its join line, to be slid under its neighbour.
+ * How the cards of a wall are shared out among sheets of paper. Every sheet has whole cards; they are joined in the middle of the strips
+ * between these. A wall that fits one sheet is its only tile.
  *
- * @param sheet the paper of the tiles
- * @param across the large page, from its left
- * @param down the large page, from its top
- * @param upright the joins across
- * @param level the joins down
+ * @param sheet the paper and what is kept free on it
+ * @param grid the cards of the wall; as small as a sheet asks for
+ * @param headMm what stands above all cards takes, on the first row of sheets
+ * @param gapMm between cards
+ * @param across so many cards a sheet, side by side
+ * @param down one below the other; the first row of sheets has what is left over
  */
-record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upright, WallAxis.Joins level) {
+record WallTiles(Sheet sheet, GoalGrid grid, double headMm, double gapMm, int across, int down) {
 
-    private static final double LIP_MM = 8;
-    /** What is drawn stands no nearer to the edge of the paper where no join is. */
-    private static final double OUTER_MM = 10;
+    /** Cards smaller than this part of what the wall has room for are worth another sheet. */
+    private static final double NEARLY = 0.9;
+    /** What larger cards are worth, in sheets: more than a wall has. */
+    private static final double LARGER = 10_000;
+    private static final double SLACK_MM = 1e-6;
 
-    /**
-     * The paper of a tile, and what a tile leaves of it.
-     *
-     * @param widthMm of the paper
-     * @param heightMm of the paper
-     * @param sideMm at both sides
-     * @param topMm above
-     * @param footMm below
-     */
-    record Sheet(double widthMm, double heightMm, double sideMm, double topMm, double footMm) {
+    /** A sheet of paper, and what is kept free at its sides, above and below. */
+    record Sheet(double widthMm, double heightMm, double sideMm, double topMm, double bottomMm) { }
 
-        /**
-         * What there is to be on it, for words of a size beside the joins: small ones stand in the blank along them, larger ones need
-         * their own.
-         *
-         * @param footMm what the foot of a page takes
-         */
-        static Sheet of(TypeScale type, double widthMm, double heightMm, double footMm) {
-            boolean inBlank = TypeScale.mm(type.fine()) < Join.BLANK_MM;
-            double sideMm = OUTER_MM + (inBlank ? 0 : 13);
-            return new Sheet(widthMm, heightMm, sideMm, sideMm, footMm + (inBlank ? 0.7 : 9));
-        }
-
-        private WallAxis.Room across() {
-            double roomMm = widthMm - 2 * sideMm;
-            double outerMm = sideMm - OUTER_MM;
-            return new WallAxis.Room(roomMm - LIP_MM + outerMm, roomMm - LIP_MM, roomMm + outerMm, roomMm + 2 * outerMm);
-        }
-
-        private WallAxis.Room down() {
-            double roomMm = heightMm - topMm - footMm;
-            double outerMm = topMm - OUTER_MM;
-            return new WallAxis.Room(roomMm - LIP_MM + outerMm, roomMm - LIP_MM, roomMm, roomMm + outerMm);
-        }
-    }
-
-    /** Whether a page of this size is printed whole on paper of that size. */
-    static boolean whole(double widthMm, double heightMm, double paperWidthMm, double paperHeightMm) {
-        return widthMm <= paperWidthMm + 1e-6 && heightMm <= paperHeightMm + 1e-6;
-    }
-
-    /**
-     * The tiles that cost least: each its paper, each join what it does to what it runs through. There is at most one row and one column
-     * more than the fewest.
-     *
-     * @param sheets papers to choose from, the ones before preferred
-     */
-    static WallTiles best(WallAxis across, WallAxis down, List<Sheet> sheets) {
+    /** As few sheets as can be, on which the cards are nearly as large as on the wall; else the largest cards. */
+    static WallTiles best(GoalGrid grid, CardRoom room, double headMm, double gapMm, List<Sheet> sheets) {
         WallTiles best = null;
+        double least = Double.POSITIVE_INFINITY;
         for (Sheet sheet : sheets) {
-            for (WallAxis.Joins upright : across.choices(sheet.across())) {
-                for (WallAxis.Joins level : down.choices(sheet.down())) {
-                    WallTiles tiles = new WallTiles(sheet, across, down, upright, level);
-                    // Less than that is how even tiles are, which the paper's turn should not hang on.
-                    if (best == null || tiles.cost() < best.cost() - 0.1) {
+            for (int across = 1; across <= grid.columns(); across++) {
+                for (int down = 1; down <= grid.rows(); down++) {
+                    WallTiles tiles = new WallTiles(sheet, grid, headMm, gapMm, across, down).fitted(room);
+                    double part = Math.min(tiles.grid.widthMm() / grid.widthMm(), tiles.grid.heightMm() / grid.heightMm());
+                    double cost = tiles.columns() * tiles.rows() - part + (part < NEARLY ? (1 - part) * LARGER : 0)
+                            + (tiles.grid.scale() > 0 ? 0 : LARGER * LARGER);
+                    if (cost < least) {
                         best = tiles;
+                        least = cost;
                     }
                 }
             }
@@ -86,62 +49,80 @@ record WallTiles(Sheet sheet, WallAxis across, WallAxis down, WallAxis.Joins upr
         return best;
     }
 
-    private double cost() {
-        return count() + upright.harm() * level.tiles() + level.harm() * upright.tiles();
+    /** With cards as large as on the wall, or as its sheets have room for. */
+    private WallTiles fitted(CardRoom room) {
+        double highMm = sheet.heightMm - sheet.topMm - sheet.bottomMm;
+        double widthMm = Math.min(grid.widthMm(), (sheet.widthMm - 2 * sheet.sideMm) / across - gapMm);
+        double heightMm = Math.min(grid.heightMm(), Math.min(highMm / down, (highMm - headMm) / first()) - gapMm);
+        boolean same = widthMm > grid.widthMm() - SLACK_MM && heightMm > grid.heightMm() - SLACK_MM;
+        return same ? this : new WallTiles(sheet, new GoalGrid(grid.wall(), grid.columns(), grid.rows(), widthMm, heightMm,
+                room.scale(widthMm, heightMm)), headMm, gapMm, across, down);
     }
 
-    /** How many there are. */
-    int count() {
-        return upright.tiles() * level.tiles();
+    private int columns() {
+        return (grid.columns() + across - 1) / across;
     }
 
-    /** From the wall's left side to its first upright join; to the far side where there is none. */
-    double firstJoinMm() {
-        return upright.atMm().stream().findFirst().orElse(across.lengthMm());
+    private int rows() {
+        return (grid.rows() + down - 1) / down;
     }
 
-    /** From the wall's left side to its last upright join; 0 where there is none. */
-    double lastJoinMm() {
-        return upright.atMm().isEmpty() ? 0 : upright.atMm().get(upright.atMm().size() - 1);
+    /** So many rows of cards are on the first row of sheets. */
+    private int first() {
+        return grid.rows() - down * (rows() - 1);
     }
 
-    /** The pages, row by row. */
-    List<TiledPage> pages(Words words) {
-        List<TiledPage> pages = new ArrayList<>();
-        for (int row = 0; row < level.tiles(); row++) {
-            for (int column = 0; column < upright.tiles(); column++) {
-                Window x = window(column, upright, across, sheet.sideMm(), sheet.widthMm() - sheet.sideMm(), sheet.widthMm());
-                Window y = window(row, level, down, sheet.topMm(), sheet.heightMm() - sheet.footMm(), sheet.heightMm() - sheet.footMm());
-                pages.add(new TiledPage(sheet.widthMm(), sheet.heightMm(), new Box(x.atMm(), y.atMm(), x.lengthMm(), y.lengthMm()),
-                        x.fromMm(), y.fromMm(),
-                        column, row, upright.tiles(), level.tiles(), Join.of(column, row, upright.tiles(), level.tiles(), words)));
+    private int firstRow(int row) {
+        return row == 0 ? 0 : first() + (row - 1) * down;
+    }
+
+    /** Whether a sheet has any of so many cards. */
+    private boolean has(int column, int row, int cards) {
+        return column < columns() && row < rows() && firstRow(row) * grid.columns() + column * across < cards;
+    }
+
+    /** The sheets of a wall with these cards, row by row, without blank ones. */
+    List<GoalPage> pages(List<GoalEntry> entries, CardRoom room, GoalPage.Head head, Words words) {
+        List<GoalPage> pages = new ArrayList<>();
+        int all = 0;
+        for (int tile = 0; tile < columns() * rows(); tile++) {
+            all += has(tile % columns(), tile / columns(), entries.size()) ? 1 : 0;
+        }
+        for (int row = 0; row < rows(); row++) {
+            for (int column = 0; has(column, row, entries.size()); column++) {
+                String part = all == 1 ? "" : words.say("goal.tile", pages.size() + 1, all, row + 1, column + 1);
+                pages.add(page(column, row, entries, room, head, part, words));
             }
         }
         return pages;
     }
 
-    /** What a tile shows in one direction: where on its paper, how much, and from where on the wall. */
-    private record Window(double atMm, double lengthMm, double fromMm) { }
-
-    /**
-     * A tile's window. What of the wall's blank edge has no room on the first tile and the last is left off.
-     *
-     * @param nearMm where joins stand at the left or the top
-     * @param farMm up to where a tile that has no join there may reach, with its lip if it has one
-     * @param endMm where the paper ends, or its foot begins
-     */
-    private static Window window(int tile, WallAxis.Joins joins, WallAxis wall, double nearMm, double farMm, double endMm) {
-        boolean first = tile == 0;
-        boolean last = tile == joins.tiles() - 1;
-        double fromMm = first ? 0 : joins.atMm().get(tile - 1);
-        double toMm = last ? wall.lengthMm() : joins.atMm().get(tile);
-        double atMm = nearMm;
-        if (first) {
-            double roomMm = farMm - (last ? 0 : LIP_MM);
-            double blankMm = last ? wall.lengthMm() - wall.toMm() : 0;
-            atMm = Math.min(nearMm, Math.max(OUTER_MM - wall.fromMm(), roomMm - (toMm - fromMm) + blankMm));
+    private GoalPage page(int column, int row, List<GoalEntry> entries, CardRoom room, GoalPage.Head head, String part, Words words) {
+        double pitchMm = grid.widthMm() + gapMm;
+        double stepMm = grid.heightMm() + gapMm;
+        double fromMm = sheet.topMm + (row == 0 ? headMm : 0);
+        int cardsAcross = Math.min(across, grid.columns() - column * across);
+        int cardsDown = row == 0 ? first() : down;
+        double scale = Math.max(1, grid.scale());
+        List<GoalCard> cards = new ArrayList<>();
+        for (int y = 0; y < cardsDown; y++) {
+            for (int x = 0; x < cardsAcross; x++) {
+                int index = (firstRow(row) + y) * grid.columns() + column * across + x;
+                if (index < entries.size()) {
+                    cards.add(room.card(entries.get(index), new Box(sheet.sideMm + gapMm / 2 + x * pitchMm, fromMm + gapMm / 2 + y * stepMm,
+                            grid.widthMm(), grid.heightMm()), grid.scale()));
+                }
+            }
         }
-        double shownMm = Math.max(0, atMm);
-        return new Window(shownMm, Math.min(endMm, atMm + toMm - fromMm) - shownMm, fromMm + shownMm - atMm);
+        Box window = new Box(sheet.sideMm, sheet.topMm, cardsAcross * pitchMm, fromMm - sheet.topMm + cardsDown * stepMm);
+        Box above = new Box(window.xMm() + gapMm / 2, window.yMm(), window.widthMm() - gapMm, row == 0 ? headMm : 0);
+        boolean last = !has(column + 1, 0, entries.size());
+        List<Join> joins = Join.of(column, row, columns(), rows(), words).stream().filter(join -> switch (join.side()) {
+            case "right" -> has(column + 1, row, entries.size());
+            case "bottom" -> has(column, row + 1, entries.size());
+            default -> true;
+        }).toList();
+        GoalPage.Head said = new GoalPage.Head(above, column == 0 ? head.title() : "", last ? head.year() : "", head.scale(), head.type());
+        return new GoalPage(sheet.widthMm, sheet.heightMm, window, said, scale, room.type().before(scale), cards, joins, part);
     }
 }

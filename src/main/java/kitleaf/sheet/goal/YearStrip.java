@@ -5,6 +5,7 @@ import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import kitleaf.sizing.year.PlannedPiece;
 import kitleaf.sizing.year.PlannedWeek;
@@ -47,9 +48,10 @@ public record YearStrip(List<Span> off, List<Month> months, List<Row> rows, doub
      * @param main weeks as the main piece
      * @param beside weeks as the second one
      * @param likely from the day it is finished in one of ten cases to that in nine of ten
+     * @param past the last of these days where the year is over by then, else empty
      * @param by the day it is wanted
      */
-    public record Row(String title, List<Span> main, List<Span> beside, Span likely, double by) {
+    public record Row(String title, List<Span> main, List<Span> beside, Span likely, String past, double by) {
         /** Copies the lists. */
         public Row {
             main = List.copyOf(main);
@@ -57,8 +59,12 @@ public record YearStrip(List<Span> off, List<Month> months, List<Row> rows, doub
         }
     }
 
-    /** The strip of a year. */
-    static YearStrip of(YearReckoning year, Locale language) {
+    /**
+     * The strip of a year.
+     *
+     * @param day how days are written
+     */
+    static YearStrip of(YearReckoning year, Locale language, Function<LocalDate, String> day) {
         List<Span> off = year.weeks().stream().filter(week -> week.timeOff() > 0).map(week -> week(year, week))
                 .filter(week -> week.to() > week.from()).toList();
         List<Month> months = IntStream.rangeClosed(1, 12).mapToObj(month -> LocalDate.of(year.year(), month, 1))
@@ -66,6 +72,7 @@ public record YearStrip(List<Span> off, List<Month> months, List<Row> rows, doub
                         first.getMonth().getDisplayName(TextStyle.NARROW, language))).toList();
         List<Row> rows = year.chosen().stream().map(piece -> new Row(piece.reckoning().piece().title(), weeks(year, piece, true),
                 weeks(year, piece, false), new Span(at(year, piece.p10()), at(year, piece.p90())),
+                piece.p90().getYear() > year.year() ? day.apply(piece.p90()) : "",
                 piece.reckoning().piece().goal().by().filter(by -> by.getYear() == year.year()).map(by -> at(year, by)).orElse(-1.0)))
                 .toList();
         return new YearStrip(off, months, rows, year.asOf().getYear() == year.year() ? at(year, year.asOf()) : -1);
@@ -73,7 +80,8 @@ public record YearStrip(List<Span> off, List<Month> months, List<Row> rows, doub
 
     private static List<Span> weeks(YearReckoning year, PlannedPiece piece, boolean main) {
         return year.weeks().stream().filter(week -> week.shares().stream().filter(share -> share.id().equals(piece.id())).findFirst()
-                .filter(share -> share.main() == main).isPresent()).map(week -> week(year, week)).toList();
+                .filter(share -> share.main() == main).isPresent()).map(week -> week(year, week))
+                .filter(week -> week.to() > week.from()).toList();
     }
 
     private static Span week(YearReckoning year, PlannedWeek week) {

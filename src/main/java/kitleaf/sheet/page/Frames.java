@@ -89,38 +89,6 @@ public final class Frames {
         return new Sheet(kind, parts, model);
     }
 
-    /**
-     * How high the foot of a flowing page is, with the blank below it, as {@code flow.ftlx} has it.
-     *
-     * @param widthMm of the page
-     * @param note what is said beside the bars; empty for how to read them
-     */
-    public double footMm(double widthMm, String note) {
-        TypeScale type = settings.type();
-        double lineMm = type.lineMm(type.fine());
-        double innerMm = widthMm - 2 * MARGIN_MM;
-        double besideMm = Math.max(1, innerMm - BARS_MM - FOOT_GAP_MM);
-        double barsMm = BAR_MM + lineMm;
-        double notedMm = 0;
-        for (String said : note.isEmpty() ? barsNotes() : List.of(note)) {
-            int beside = lines(said, 400, besideMm);
-            int above = lines(said, 400, innerMm);
-            notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : above * lineMm + 1.2 + barsMm;
-            if (beside <= 2 || above == 1) {
-                break;
-            }
-        }
-        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
-        int signed = Math.min(MOST_LINES, lines(PROGRAM + signature(), 600, innerMm - FOOT_GAP_MM - pageMm));
-        return 3 + notedMm + 4.4 + signed * lineMm + BOTTOM_MM;
-    }
-
-    /** What is said of the bars, in many words and in few. */
-    private List<String> barsNotes() {
-        String correction = correction();
-        return correction.isEmpty() ? List.of(words.say("bars.note"), words.say("bars.note-large")) : List.of(correction);
-    }
-
     private int lines(String text, int weight, double widthMm) {
         return settings.ruler().lines(text, "text", weight, settings.type().fine(), widthMm);
     }

@@ -22,7 +22,7 @@ public final class PlainChanges {
 
     /** Changes in words of this language. */
     public PlainChanges(Locale language) {
-        this.words = new PlainWords(language);
+        this.words = new PlainWords(language, 1);
     }
 
     /**

@@ -30,7 +30,7 @@ public final class PlainFigures {
         this.units = units;
         this.figures = new Figures(units, SheetWords.in(language));
         this.clothWords = new ClothWords(SheetWords.in(language), figures);
-        this.words = new PlainWords(language);
+        this.words = new PlainWords(language, WIDTH);
     }
 
     /** One piece. */
@@ -41,20 +41,20 @@ public final class PlainFigures {
         Cloth.Kind kind = reckoned.piece().cloth().kind();
         List<String> lines = new ArrayList<>();
         lines.add(reckoned.piece().title() + "  [" + reckoned.piece().id() + "]");
-        lines.add(row(words.say("row.cloth"), clothWords.cloth(reckoned.piece().cloth()), ""));
-        lines.add(row(words.say("row.chart"), words.say("chart.size", reckoned.piece().stitches().wide(), reckoned.piece().stitches()
+        lines.add(words.row(words.say("row.cloth"), clothWords.cloth(reckoned.piece().cloth()), ""));
+        lines.add(words.row(words.say("row.chart"), words.say("chart.size", reckoned.piece().stitches().wide(), reckoned.piece().stitches()
                 .high()), words.say("chart.left", reckoned.tally().left(), reckoned.tally().total())));
-        lines.add(row(words.say("row.design"), figures.size(across.finishedMm(), down.finishedMm()),
+        lines.add(words.row(words.say("row.design"), figures.size(across.finishedMm(), down.finishedMm()),
                 figures.otherSize(across.finishedMm(), down.finishedMm())));
         for (PartSize part : reckoned.cloth().parts()) {
-            lines.add(row(words.say("row.part"), figures.size(part.widthMm(), part.heightMm()), part.part().title()));
+            lines.add(words.row(words.say("row.part"), figures.size(part.widthMm(), part.heightMm()), part.part().title()));
         }
-        lines.add(row(words.say("row.cut"), figures.cut(across.cutMm(), down.cutMm()), figures.swapped()
+        lines.add(words.row(words.say("row.cut"), figures.cut(across.cutMm(), down.cutMm()), figures.swapped()
                 .cut(across.cutMm(), down.cutMm())));
-        lines.add(row(words.say("row.diagonals"), figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())));
-        lines.add(row(words.say("row.count-in"), words.say("from-left", clothWords.threads(across.nearThreads(), kind)),
+        lines.add(words.row(words.say("row.diagonals"), figures.length(size.cutDiagonalMm()), figures.other(size.cutDiagonalMm())));
+        lines.add(words.row(words.say("row.count-in"), words.say("from-left", clothWords.threads(across.nearThreads(), kind)),
                 words.say("from-top", clothWords.threads(down.nearThreads(), kind))));
-        lines.add(row(words.say("row.to-centre"), words.say("from-left", clothWords.threads(across.centreThreads(), kind)),
+        lines.add(words.row(words.say("row.to-centre"), words.say("from-left", clothWords.threads(across.centreThreads(), kind)),
                 words.say("from-top", clothWords.threads(down.centreThreads(), kind))));
         return lines;
     }
@@ -71,9 +71,5 @@ public final class PlainFigures {
                     units == Units.IN ? row.finishedIn() : row.finishedCm(), units == Units.IN ? row.cutIn() : row.cutCm())));
         }
         return lines;
-    }
-
-    private String row(String name, String first, String second) {
-        return Figures.plain(words.row(name, first, WIDTH, second));
     }
 }

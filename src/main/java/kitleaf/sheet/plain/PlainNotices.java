@@ -30,7 +30,7 @@ public final class PlainNotices {
     private final Figures figures;
 
     private PlainNotices(Units units, Locale language) {
-        this.words = new PlainWords(language);
+        this.words = new PlainWords(language, 1);
         this.sheetWords = SheetWords.in(language);
         this.figures = new Figures(units, sheetWords);
     }

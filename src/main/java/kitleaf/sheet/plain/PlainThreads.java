@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import kitleaf.basket.Price;
 import kitleaf.basket.Units;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sizing.thread.BuyLine;
@@ -27,7 +26,7 @@ public final class PlainThreads {
 
     /** Threads in words of this language. */
     public PlainThreads(Locale language) {
-        this.words = new PlainWords(language);
+        this.words = new PlainWords(language, WIDTH);
         // Nothing here is measured, so either units will do.
         this.figures = words.figures(Units.CM);
     }
@@ -37,11 +36,11 @@ public final class PlainThreads {
         List<String> lines = new ArrayList<>();
         for (ThreadTotal thread : piece.threads()) {
             String name = thread.needs().get(0).thread().name().map(it -> " " + it).orElse("");
-            lines.add(row(lines.isEmpty() ? words.say("row.threads") : "", thread.code() + name, need(thread)));
+            lines.add(words.row(lines.isEmpty() ? words.say("row.threads") : "", thread.code() + name, need(thread)));
         }
         if (!lines.isEmpty()) {
-            lines.add(row("", words.say("threads.whole"), ""));
-            lines.add(row(words.say("row.needle"), words.say("needle", needles(piece)), ""));
+            lines.add(words.row("", words.say("threads.whole"), ""));
+            lines.add(words.row(words.say("row.needle"), words.say("needle", needles(piece)), ""));
         }
         return lines;
     }
@@ -50,12 +49,12 @@ public final class PlainThreads {
     public List<String> of(BuyList list) {
         List<String> lines = new ArrayList<>();
         for (BuyLine line : list.lines()) {
-            lines.add(row(lines.isEmpty() ? words.say("row.to-buy") : "", line.code() + " " + line.putUp().name(), bought(line)));
+            lines.add(words.row(lines.isEmpty() ? words.say("row.to-buy") : "", line.code() + " " + line.putUp().name(), bought(line)));
             if (!line.missing().asked().isEmpty()) {
-                lines.add(row("", "", asked(line.missing().asked())));
+                lines.add(words.row("", "", asked(line.missing().asked())));
             }
         }
-        list.cost().ifPresent(cost -> lines.add(row(words.say("row.cost"), money(cost), "")));
+        list.cost().ifPresent(cost -> lines.add(words.row(words.say("row.cost"), figures.money(cost), "")));
         return lines;
     }
 
@@ -77,7 +76,7 @@ public final class PlainThreads {
         }
         return words.say("buy", line.buy()) + edge(line.edge())
                 + (line.drawnSkeins() > 0 ? words.say("buy.stash", figure(line.drawnSkeins())) : "")
-                + line.cost().filter(cost -> line.buy() > 0).map(cost -> ", " + money(cost)).orElse("")
+                + line.cost().filter(cost -> line.buy() > 0).map(cost -> ", " + figures.money(cost)).orElse("")
                 + (line.unknown().isEmpty() ? "" : words.say("buy.more", line.unknown().size()));
     }
 
@@ -102,16 +101,8 @@ public final class PlainThreads {
                 .mapToObj(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    private String money(Price price) {
-        return Figures.plain(figures.money(price));
-    }
-
     /** Hundredths of a skein below ten, then tenths: nobody cuts finer, and nobody knows better. */
     private String figure(double skeins) {
         return skeins < 9.995 ? figures.decimal(skeins, 2) : figures.decimal(skeins, 1);
-    }
-
-    private String row(String name, String first, String second) {
-        return words.row(name, first, WIDTH, second);
     }
 }

@@ -1,6 +1,10 @@
 package kitleaf.sheet.plain;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import kitleaf.basket.Units;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sheet.words.SheetWords;
@@ -11,8 +15,15 @@ final class PlainWords {
 
     private final Words words;
     private final int nameWidth;
+    private final int width;
 
-    PlainWords(Locale language) {
+    /**
+     * Words in a language.
+     *
+     * @param width of the first of two columns, in characters
+     */
+    PlainWords(Locale language, int width) {
+        this.width = width;
         words = Words.spoken("kitleaf.sheet.plain.words", language);
         nameWidth = Integer.parseInt(words.say("columns.name"));
     }
@@ -31,8 +42,16 @@ final class PlainWords {
         return words.say(group + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), slots);
     }
 
-    /** A line: its name, then two columns, the first of them so wide. */
-    String row(String name, String first, int width, String second) {
-        return String.format(Locale.ROOT, "  %-" + nameWidth + "s%-" + width + "s %s", name, first, second).stripTrailing();
+    /** A line: its name, then two columns. */
+    String row(String name, String first, String second) {
+        String format = "  %-" + nameWidth + "s%-" + width + "s %s";
+        return Figures.plain(String.format(Locale.ROOT, format, name, first, second).stripTrailing());
+    }
+
+    /** A line for each of several things; the name of all stands before the first. */
+    <T> List<String> rows(String name, Collection<T> things, Function<T, String> first, Function<T, String> second) {
+        List<String> rows = new ArrayList<>();
+        things.forEach(it -> rows.add(row(rows.isEmpty() ? name : "", first.apply(it), second.apply(it))));
+        return rows;
     }
 }

@@ -7,10 +7,8 @@ import java.util.OptionalDouble;
 import kitleaf.basket.Units;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sizing.PieceReckoning;
-import kitleaf.sizing.year.PassedOver;
 import kitleaf.sizing.year.PlannedPiece;
 import kitleaf.sizing.year.YearReckoning;
-import kitleaf.sizing.year.YearWarning;
 
 /** A year's goals as plain lines of text, at most 80 columns wide where IDs allow. */
 public final class PlainYear {
@@ -22,7 +20,7 @@ public final class PlainYear {
 
     /** A year in words of this language. */
     public PlainYear(Locale language) {
-        this.words = new PlainWords(language);
+        this.words = new PlainWords(language, WIDTH);
         // Nothing here is measured, so either units will do.
         this.figures = words.figures(Units.CM);
     }
@@ -31,37 +29,22 @@ public final class PlainYear {
     public List<String> of(YearReckoning year) {
         List<String> lines = new ArrayList<>();
         lines.add(words.say("goals", year.year(), year.asOf()));
-        lines.add(row(words.say("row.pace"), words.say("pace", figure(year.stitchesPerHour()), figure(year.hoursPerWeek())), ""));
-        lines.add(row(words.say("row.hours"), words.say("hours", figure(year.hoursAvailable()), figure(year.hoursNeeded())), ""));
+        lines.add(words.row(words.say("row.pace"), words.say("pace", figure(year.stitchesPerHour()), figure(year.hoursPerWeek())), ""));
+        lines.add(words.row(words.say("row.hours"), words.say("hours", figure(year.hoursAvailable()), figure(year.hoursNeeded())), ""));
         for (PieceReckoning piece : year.finished()) {
-            lines.add(row(words.say("row.done"), piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
+            lines.add(words.row(words.say("row.done"), piece.piece().id(), piece.piece().progress().finished().orElseThrow().toString()));
         }
-        for (PlannedPiece piece : year.chosen()) {
-            lines.add(row(first(lines, words.say("row.chosen")), piece.id(),
-                    (year.spread() ? words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
-                    : words.say("chosen.one-pace", piece.p50()))
-                    + (piece.lateDays() > 0 ? words.say("chosen.late", piece.lateDays()) : "")));
-        }
-        year.chanceAll().ifPresent(chance -> lines.add(row(words.say("row.all"), year.spread() ? percent(chance)
+        lines.addAll(words.rows(words.say("row.chosen"), year.chosen(), PlannedPiece::id, piece ->
+                (year.spread() ? words.say("chosen", piece.p50(), piece.p10(), piece.p90(), percent(piece.chance()))
+                        : words.say("chosen.one-pace", piece.p50()))
+                        + (piece.lateDays() > 0 ? words.say("chosen.late", piece.lateDays()) : "")));
+        year.chanceAll().ifPresent(chance -> lines.add(words.row(words.say("row.all"), year.spread() ? percent(chance)
                 : words.say(chance > 0 ? "all.in-time" : "all.late"), "")));
-        for (PassedOver piece : year.notChosen()) {
-            lines.add(row(first(lines, words.say("row.not-chosen")), piece.reckoning().piece().id(), words.of("why", piece.why())));
-        }
-        for (YearWarning warning : year.warnings()) {
-            lines.add(row(first(lines, words.say("row.to-know")), words.of("warning", warning.kind())
-                    + (warning.figure().isPresent() ? ": " + figure(warning.figure()) : ""), String.join(", ", warning.pieces())));
-        }
+        lines.addAll(words.rows(words.say("row.not-chosen"), year.notChosen(), piece -> piece.reckoning().piece().id(),
+                piece -> words.of("why", piece.why())));
+        lines.addAll(words.rows(words.say("row.to-know"), year.warnings(), warning -> words.of("warning", warning.kind())
+                + (warning.figure().isPresent() ? ": " + figure(warning.figure()) : ""), warning -> String.join(", ", warning.pieces())));
         return lines;
-    }
-
-    /** The name of a row where the lines before do not bear it already. */
-    private static String first(List<String> lines, String name) {
-        for (int i = lines.size() - 1; i >= 0; i--) {
-            if (lines.get(i).startsWith("  " + name)) {
-                return "";
-            }
-        }
-        return name;
     }
 
     private String figure(OptionalDouble figure) {
@@ -73,9 +56,5 @@ public final class PlainYear {
         long whole = Math.round(chance * 100);
         return chance < 1 && whole == 100 ? words.say("percent.over") : chance > 0 && whole == 0 ? words.say("percent.under") : whole
                 + " %";
-    }
-
-    private String row(String name, String first, String second) {
-        return words.row(name, first, WIDTH, second);
     }
 }

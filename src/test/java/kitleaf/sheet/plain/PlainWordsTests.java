@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import kitleaf.Phrases;
+import kitleaf.sizing.plan.CutStep;
 import kitleaf.sizing.thread.ThreadWarning;
 import kitleaf.sizing.year.PassedOver;
 import kitleaf.sizing.year.YearWarning;
@@ -31,7 +32,7 @@ class PlainWordsTests {
     @Test
     void everyPhraseIsSaidAndEveryPhraseThatIsSaidIsThere() throws IOException {
         List<String> unsaid = new ArrayList<>(PHRASES.unsaid());
-        unsaid.removeIf(key -> key.startsWith("why.") || key.startsWith("warning.") || key.startsWith("thread-warning."));
+        unsaid.removeIf(key -> key.startsWith("why.") || key.startsWith("part.") || key.startsWith("warning.") || key.startsWith("thread-warning."));
         assertEquals(List.of(), unsaid);
         assertEquals(List.of(), PHRASES.missing());
     }
@@ -39,19 +40,20 @@ class PlainWordsTests {
     @Test
     void everyConstantHasItsWords() {
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-            PlainWords words = new PlainWords(language);
+            PlainWords words = new PlainWords(language, 1);
             Stream.of(PassedOver.Why.values()).forEach(why -> assertFalse(words.of("why", why).isEmpty()));
+            Stream.of(CutStep.Side.values()).forEach(side -> assertFalse(words.of("part", side, 7).isEmpty()));
             Stream.of(YearWarning.Kind.values()).forEach(kind -> assertFalse(words.of("warning", kind).isEmpty()));
             Stream.of(ThreadWarning.Kind.values()).forEach(kind -> assertTrue(words.of("thread-warning", kind, "K12", "silk", "bell").startsWith("K12: ")));
         }
-        assertEquals("passt nicht in die Zeit", new PlainWords(Locale.GERMAN).of("why", PassedOver.Why.DOES_NOT_FIT));
+        assertEquals("passt nicht in die Zeit", new PlainWords(Locale.GERMAN, 1).of("why", PassedOver.Why.DOES_NOT_FIT));
     }
 
     /** The longest name that may come, a cut of two digits, leaves a blank before the next column. */
     @Test
     void namesDoNotRunIntoTheNextColumn() throws IOException {
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-            PlainWords words = new PlainWords(language);
+            PlainWords words = new PlainWords(language, 1);
             int width = Integer.parseInt(words.say("columns.name"));
             PHRASES.slots("").keySet().stream().filter(key -> key.startsWith("row."))
                     .forEach(key -> assertFalse(words.say(key, 12).length() >= width, words.say(key, 12)));

@@ -82,7 +82,7 @@ public final class Years {
     }
 
     static Goals goals(int year, OptionalInt choose, double mainShare, String... named) {
-        return new Goals(year, choose, List.of(named), Goals.By.NUMBER, mainShare, 3, 3, Optional.empty(), OptionalLong.empty());
+        return new Goals(year, choose, List.of(named), Goals.By.NUMBER, mainShare, Optional.empty(), Optional.empty(), OptionalLong.empty());
     }
 
     /** A basket of these. */
