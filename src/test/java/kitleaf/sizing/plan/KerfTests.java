@@ -27,6 +27,13 @@ class KerfTests {
         assertFalse(KERF.usable(300, 19.9));
     }
 
+    /** The last bits of doubles take nothing from a remnant that is as wide as it has to be. */
+    @Test
+    void what_is_a_hair_too_narrow_is_kept() {
+        assertTrue(KERF.usable(20 - Stock.SLACK_MM, 300));
+        assertFalse(KERF.usable(20 - 2 * Stock.SLACK_MM, 300));
+    }
+
     /** 30 x 36 with the kerf are 25 x 30 without it; 24.9 x 36 and 30 x 25.9 are 19.9 at the shorter side. */
     @Test
     void the_area_of_a_remnant_is_that_without_the_kerf() {
