@@ -136,22 +136,12 @@ final class QuickPlan {
         return IntStream.range(0, group.shop().size()).boxed()
                 .flatMap(cut -> names.stream().flatMap(name -> fill(cut, group.shop().get(cut), most(draft, kin -> kin.shop().contains(cut)
                         && (kin.name().isEmpty() || kin.name().equals(name)))).stream()))
-                .max(Comparator.comparingDouble(this::worth)).map(this::cheapest);
+                .max(Comparator.comparingDouble(this::worth));
     }
 
     private double worth(Draft.Load load) {
         int[] numbers = load.numbers().stream().mapToInt(Integer::intValue).toArray();
         return areaMm2(numbers) / Math.max(group.cost(load.cloth()), Double.MIN_NORMAL);
-    }
-
-    /** The same pieces on the cheapest cut that is found to hold them all. */
-    private Draft.Load cheapest(Draft.Load load) {
-        int[] all = load.numbers().stream().mapToInt(Integer::intValue).toArray();
-        return IntStream.range(0, group.shop().size()).filter(cut -> group.cost(cut) < group.cost(load.cloth())).boxed()
-                .sorted(Comparator.comparingDouble(group::cost))
-                .filter(cut -> IntStream.range(0, all.length).allMatch(kin -> all[kin] == 0 || group.kins().get(kin).shop().contains(cut)))
-                .flatMap(cut -> fill(cut, group.shop().get(cut), all).stream()).filter(found -> found.numbers().equals(load.numbers()))
-                .findFirst().orElse(load);
     }
 
     /** The same plan, and of each cloth with few pieces the largest rectangle that can stay of it. */

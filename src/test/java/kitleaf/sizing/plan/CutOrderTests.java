@@ -122,10 +122,14 @@ class CutOrderTests {
     @Test
     void what_a_cut_makes_a_piece_comes_off_before_the_other_part_is_cut_up() {
         Piece a = Cloths.piece("a", 20, 20);
-        assertEquals(List.of("c", "a", "b"), order(planned(Cloths.onHand("c", 300, 51, false), a, Cloths.piece("b", 20, 30), Cloths.piece("c", 40, 51))));
-        assertEquals(List.of("a", "b", "c"), order(planned(Cloths.onHand("c", 300, 51, false), a, Cloths.piece("b", 20, 30), Cloths.piece("c", 40, 50))));
-        assertEquals(List.of("c", "a", "b"), order(planned(Cloths.onHand("c", 51, 300, false), a, Cloths.piece("b", 30, 20), Cloths.piece("c", 51, 40))));
-        assertEquals(List.of("a", "b", "c"), order(planned(Cloths.onHand("c", 51, 300, false), a, Cloths.piece("b", 30, 20), Cloths.piece("c", 50, 40))));
+        assertEquals(List.of("c", "a", "b"),
+                order(planned(Cloths.onHand("c", 300, 51, false), a, Cloths.piece("b", 20, 30), Cloths.piece("c", 40, 51))));
+        assertEquals(List.of("a", "b", "c"),
+                order(planned(Cloths.onHand("c", 300, 51, false), a, Cloths.piece("b", 20, 30), Cloths.piece("c", 40, 50))));
+        assertEquals(List.of("c", "a", "b"),
+                order(planned(Cloths.onHand("c", 51, 300, false), a, Cloths.piece("b", 30, 20), Cloths.piece("c", 51, 40))));
+        assertEquals(List.of("a", "b", "c"),
+                order(planned(Cloths.onHand("c", 51, 300, false), a, Cloths.piece("b", 30, 20), Cloths.piece("c", 50, 40))));
     }
 
     /** 50 + 1 + 50 are 101: a ten-thousandth of a thousandth more is no strip to cut off. */

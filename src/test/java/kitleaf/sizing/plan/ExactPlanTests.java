@@ -7,10 +7,8 @@ import java.util.Optional;
 import java.util.stream.LongStream;
 import kitleaf.basket.ClothCut;
 import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Flaw;
 import kitleaf.basket.Piece;
-import kitleaf.sizing.Reckoning;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,9 +20,7 @@ class ExactPlanTests {
     private static final Piece PIECE = Cloths.piece("a", 50, 50);
 
     private static Group group(List<ClothOnHand> onHand, List<ClothCut> shop, Piece... pieces) {
-        ClothSupply supply = Cloths.supply(onHand, shop);
-        List<Wanted> wanted = Reckoning.of(Cloths.basket(supply, List.of(pieces))).pieces().stream().map(piece -> Wanted.of(piece, 1)).toList();
-        return Grouping.of(supply, wanted).get(0);
+        return Cloths.groups(Cloths.supply(onHand, shop), List.of(pieces)).get(0);
     }
 
     /** The least patience with which the plan is found. */

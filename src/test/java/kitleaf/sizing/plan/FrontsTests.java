@@ -15,7 +15,8 @@ class FrontsTests {
     private static final List<Shape> LIES = List.of(new Shape(10, 20));
 
     private static Optional<Fronts> fronts(int kins, double mostWidth, double mostHeight, long steps) {
-        return Fronts.of(Counts.of(Collections.nCopies(kins, 1)), Collections.nCopies(kins, LIES), mostWidth, mostHeight, new Patience(steps));
+        return Fronts.of(Counts.of(Collections.nCopies(kins, 1)), Collections.nCopies(kins, LIES), mostWidth, mostHeight,
+                new Patience(steps));
     }
 
     @Test

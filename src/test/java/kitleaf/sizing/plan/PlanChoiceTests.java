@@ -44,8 +44,10 @@ class PlanChoiceTests {
     /** Beside 50 of 100 mm and the 1 mm of the cut 49 stay, over the whole 50 of the other side: 2450. */
     @Test
     void what_is_left_beside_and_below_a_piece_is_reckoned_without_the_cut() {
-        assertEquals(2450, onHand(List.of(Cloths.onHand("c", 100, 50, false)), Cloths.piece("a", 50, 50)).cloths().get(0).proof().remnantMm2());
-        assertEquals(2450, onHand(List.of(Cloths.onHand("c", 50, 100, false)), Cloths.piece("a", 50, 50)).cloths().get(0).proof().remnantMm2());
+        assertEquals(2450, onHand(List.of(Cloths.onHand("c", 100, 50, false)), Cloths.piece("a", 50, 50)).cloths().get(0).proof()
+                .remnantMm2());
+        assertEquals(2450, onHand(List.of(Cloths.onHand("c", 50, 100, false)), Cloths.piece("a", 50, 50)).cloths().get(0).proof()
+                .remnantMm2());
     }
 
     /** From 40 x 30 on 100 x 50 stay 59 x 50 or 100 x 19, all of less than 200 mm: the larger stays whole all the same. */
@@ -140,7 +142,8 @@ class PlanChoiceTests {
         ClothPlan plan = bought(List.of(fogs, Cloths.cut("any", 60, 60, "5")), Cloths.piece("f", 50, 50, Optional.of("Fog")),
                 Cloths.piece("a", 50, 50));
         assertEquals(List.of("1 any", "1 fogs"), buys(plan).stream().sorted().toList());
-        assertEquals(List.of("f"), plan.cloths().stream().filter(cloth -> cloth.name().equals("fogs")).flatMap(it -> ids(it).stream()).toList());
+        assertEquals(List.of("f"), plan.cloths().stream().filter(cloth -> cloth.name().equals("fogs")).flatMap(it -> ids(it).stream())
+                .toList());
     }
 
     /** Two at 4 and one at 0.50. */
@@ -168,8 +171,10 @@ class PlanChoiceTests {
 
     @Test
     void a_cloth_of_another_count_is_told_of_only_to_a_piece_that_names_it_and_has_no_other_of_the_name() {
-        assertEquals(List.of(), onHand(List.of(coarse("Fog")), Cloths.piece("a", 50, 50), Cloths.piece("b", 50, 50, Optional.of("Tar"))).nearMisses());
-        assertEquals(List.of(), onHand(List.of(coarse("Fog"), Cloths.onHand("Fog", 20, 20, false)), Cloths.piece("a", 50, 50, Optional.of("Fog")))
+        assertEquals(List.of(), onHand(List.of(coarse("Fog")), Cloths.piece("a", 50, 50), Cloths.piece("b", 50, 50, Optional.of("Tar")))
+                .nearMisses());
+        assertEquals(List.of(),
+                onHand(List.of(coarse("Fog"), Cloths.onHand("Fog", 20, 20, false)), Cloths.piece("a", 50, 50, Optional.of("Fog")))
                 .nearMisses());
         assertEquals(1, onHand(List.of(coarse("Fog"), Cloths.onHand("Tar", 60, 60, false)), Cloths.piece("a", 50, 50, Optional.of("Fog")))
                 .nearMisses().size());
@@ -194,6 +199,7 @@ class PlanChoiceTests {
     @Test
     void nothing_is_left_beyond_a_flaw_at_the_far_edge() {
         ClothOnHand flawed = Cloths.onHand("c", 100, 30, false, new Flaw(Flaw.Run.DOWN, 60, 40));
-        assertEquals(List.of(new Remnant(51, 0, 9, 30, true)), onHand(List.of(flawed), Cloths.piece("a", 50, 30)).cloths().get(0).remnants());
+        assertEquals(List.of(new Remnant(51, 0, 9, 30, true)), onHand(List.of(flawed), Cloths.piece("a", 50, 30)).cloths().get(0)
+                .remnants());
     }
 }
