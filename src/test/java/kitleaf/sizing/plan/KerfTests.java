@@ -55,5 +55,7 @@ class KerfTests {
         assertEquals(0, all.usableMm2(5, 36));
         assertEquals(0, all.usableMm2(30, 6));
         assertEquals(0, all.usableMm2(4, 5));
+        assertEquals(0, new Kerf(0, 0, 0).usableMm2(Stock.SLACK_MM, 1e6));
+        assertEquals(0, new Kerf(0, 0, 0).usableMm2(1e6, Stock.SLACK_MM));
     }
 }

@@ -50,18 +50,39 @@ class PlanChoiceTests {
                 .remnantMm2());
     }
 
+    /** Of 104 x 115 a row of 104 x 10 and a column of 10 x 104 below it leave 93 x 104. */
+    @Test
+    void a_row_and_a_column_leave_the_rectangle_between_them() {
+        ClothPlan plan = onHand(List.of(Cloths.onHand("c", 104, 115, false)), Cloths.piece("row", 104, 10),
+                Cloths.piece("column", 10, 104));
+        assertEquals(93 * 104, plan.cloths().get(0).proof().remnantMm2());
+    }
+
+    private static List<Double> largest(double usableMm, double width, double height, Piece... pieces) {
+        ClothSupply supply = new ClothSupply(List.of(Cloths.onHand("c", width, height, false)), List.of(), true, new Cutting(0, usableMm));
+        Remnant largest = Cloths.plan(supply, pieces).cloths().get(0).remnants().get(0);
+        return List.of(largest.widthMm(), largest.heightMm());
+    }
+
+    /** Two of 50 x 20 on 200 x 41 stand one below the other, 50 wide, not beside one another, 101 wide; and turned by a quarter. */
+    @Test
+    void what_is_cut_off_is_as_narrow_as_it_can_be() {
+        assertEquals(List.of(149.0, 41.0), largest(2, 200, 41, Cloths.piece("a", 50, 20), Cloths.piece("b", 50, 20)));
+        assertEquals(List.of(41.0, 149.0), largest(2, 41, 200, Cloths.piece("a", 20, 50), Cloths.piece("b", 20, 50)));
+    }
+
+    /** From 14 x 49 on 40 x 100 stay 25 x 100 or 40 x 50: smaller, and alone wide enough where remnants are kept from 30 mm on. */
+    @Test
+    void what_is_worth_keeping_stays_before_what_is_larger() {
+        assertEquals(List.of(40.0, 50.0), largest(30, 40, 100, Cloths.piece("a", 14, 49)));
+        assertEquals(List.of(25.0, 100.0), largest(25, 40, 100, Cloths.piece("a", 14, 49)));
+    }
+
     /** From 40 x 30 on 100 x 50 stay 59 x 50 or 100 x 19, all of less than 200 mm: the larger stays whole all the same. */
     @Test
     void what_is_not_worth_keeping_stays_as_large_as_it_can() {
-        List<Remnant> wide = keepingNothing(100, 50, Cloths.piece("a", 40, 30));
-        assertEquals(List.of(59.0, 50.0), List.of(wide.get(0).widthMm(), wide.get(0).heightMm()));
-        List<Remnant> high = keepingNothing(50, 100, Cloths.piece("a", 30, 40));
-        assertEquals(List.of(50.0, 59.0), List.of(high.get(0).widthMm(), high.get(0).heightMm()));
-    }
-
-    private static List<Remnant> keepingNothing(double width, double height, Piece piece) {
-        return Cloths.plan(new ClothSupply(List.of(Cloths.onHand("c", width, height, false)), List.of(), true,
-                new Cutting(0, 200)), piece).cloths().get(0).remnants();
+        assertEquals(List.of(59.0, 50.0), largest(200, 100, 50, Cloths.piece("a", 40, 30)));
+        assertEquals(List.of(50.0, 59.0), largest(200, 50, 100, Cloths.piece("a", 30, 40)));
     }
 
     /** Of three cloths the one of 60 x 60 is opened, and the largest rectangle is the one that stays whole: 300 x 200. */
@@ -134,10 +155,10 @@ class PlanChoiceTests {
         }
     }
 
-    /** Fog alone is sold in the cut at 1: the piece that names no cloth has to take the one at 5. */
+    /** Fog alone is sold in the cut at 1, which has room for both: the piece that names no cloth has to take the one at 5. */
     @Test
     void a_piece_takes_no_cut_its_cloth_is_not_sold_in() {
-        ClothCut fogs = new ClothCut("fogs", 60, 60, Cloth.WarpRun.DOWN, false, Optional.of(new Price(BigDecimal.ONE, "XTS")),
+        ClothCut fogs = new ClothCut("fogs", 120, 60, Cloth.WarpRun.DOWN, false, Optional.of(new Price(BigDecimal.ONE, "XTS")),
                 Optional.of("Fog"), Optional.empty(), Optional.empty());
         ClothPlan plan = bought(List.of(fogs, Cloths.cut("any", 60, 60, "5")), Cloths.piece("f", 50, 50, Optional.of("Fog")),
                 Cloths.piece("a", 50, 50));
@@ -183,7 +204,8 @@ class PlanChoiceTests {
     @Test
     void nothing_is_cut_from_a_cloth_that_is_one_flaw() {
         ClothOnHand stained = Cloths.onHand("c", 100, 30, false, new Flaw(Flaw.Run.DOWN, 0, 100));
-        assertEquals(1, onHand(List.of(stained), Cloths.piece("a", 50, 30)).unplaced().size());
+        ClothPlan plan = onHand(List.of(stained), Cloths.piece("a", 50, 30));
+        assertEquals(List.of(1, 0, 1), List.of(plan.unplaced().size(), plan.cloths().size(), plan.untouched().size()));
     }
 
     /** 40 + 1 + 59 are 100: a flaw of 1 mm goes with the one cut between them. */

@@ -1,6 +1,7 @@
 package kitleaf.sizing.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -79,6 +80,13 @@ class QuickChoiceTests {
         List<Piece> pieces = all(Stream.of(pieces("square", 4, 49, 49), pieces("large", 1, 90, 60), pieces("strip", 1, 390, 10),
                 pieces("short", 3, 199, 10)));
         assertEquals(0, left(planned(cloths, NO_SHOP, pieces)));
+    }
+
+    @Test
+    void no_plan_is_better_than_its_like() {
+        Draft draft = planned(cloths("c", 2, 60, 60), NO_SHOP, pieces("p", 1, 50, 50));
+        assertFalse(draft.betterThan(planned(cloths("c", 2, 60, 60), NO_SHOP, pieces("p", 1, 50, 50))));
+        assertTrue(draft.betterThan(planned(cloths("c", 2, 60, 60), NO_SHOP, pieces("p", 2, 50, 50))));
     }
 
     @Test
