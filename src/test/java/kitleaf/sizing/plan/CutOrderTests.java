@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Cutting;
@@ -141,5 +142,16 @@ class CutOrderTests {
         PlannedCloth wide = planned(Cloths.onHand("c", 101.0000001, 50, false), Cloths.piece("a", 50, 50), Cloths.piece("b", 50, 50));
         assertEquals(List.of(50.0), wide.edgeCuts().stream().map(EdgeCut::x1Mm).toList());
         assertEquals(List.of(), wide.remnants());
+    }
+
+    /** The last bits of doubles are neither a strip to cut off nor a remnant. */
+    @Test
+    void a_part_as_narrow_as_rounding_is_none() {
+        double hair = Stock.SLACK_MM;
+        assertEquals(List.of(false, false, true), Stream.of(new CutOrder.Region(0, 0, hair, 9, 0), new CutOrder.Region(0, 0, 9, hair, 0),
+                new CutOrder.Region(0, 0, 2 * hair, 2 * hair, 0)).map(CutOrder.Region::exists).toList());
+        assertEquals(List.of(true, false, false), Stream.of(new CutOrder.Region(0, 0, hair, hair, 0),
+                new CutOrder.Region(0, 0, 2 * hair, 0, 0), new CutOrder.Region(0, 0, 0, 2 * hair, 0))
+                .map(region -> region.is(0, 0)).toList());
     }
 }

@@ -60,25 +60,25 @@ class QuickChoiceTests {
     }
 
     /**
-     * Three cloths of 100 x 100 alone hold the pieces of 90 x 60, but four squares of 49 fill them better: 9604 of 10000, not 5400. So only
-     * where the twelve squares lie on twelve cloths of their own already nothing is left.
+     * Three cloths of 100 x 100 alone hold the pieces of 97 x 60, but one of 94 x 94 fills them better. So only where the twelve of those
+     * lie on the twelve cloths of 95 x 95 already nothing is left.
      */
     @Test
-    void the_smallest_cloths_are_tried_first_too_so_that_large_ones_are_free_for_large_pieces() {
-        List<ClothOnHand> cloths = all(Stream.of(cloths("small", 6, 49, 49), cloths("large", 3, 100, 100), cloths("small", 6, 49, 49)));
-        assertEquals(0, left(planned(cloths, NO_SHOP, all(Stream.of(pieces("square", 12, 49, 49), pieces("large", 3, 90, 60))))));
+    void the_smallest_cloths_are_tried_first_too_so_that_large_ones_are_free_for_long_pieces() {
+        List<ClothOnHand> cloths = all(Stream.of(cloths("small", 6, 95, 95), cloths("large", 3, 100, 100), cloths("small", 6, 95, 95)));
+        assertEquals(0, left(planned(cloths, NO_SHOP, all(Stream.of(pieces("square", 12, 94, 94), pieces("long", 3, 97, 60))))));
     }
 
     /**
-     * Squares of 49 have to be cut from the small cloths before the large one, as above. Of two narrow cloths it is the larger that has to
-     * be first: 199 x 40 holds three strips of 199 and none of 390; 400 x 10 alone holds that of 390, but two of 199 fill it better.
+     * As above 95 x 95 has to come before 100 x 100. Of two narrow cloths it is the larger that has to be first: 199 x 38 holds three of
+     * 199 x 12 and none of 390 x 4; 400 x 12 alone holds that, but two of 199 x 12 fill it better.
      */
     @Test
     void cloths_are_tried_in_any_order_too() {
-        List<ClothOnHand> cloths = all(Stream.of(cloths("square", 4, 49, 49), cloths("large", 1, 100, 100), cloths("strip", 1, 400, 10),
-                cloths("short", 1, 199, 40)));
-        List<Piece> pieces = all(Stream.of(pieces("square", 4, 49, 49), pieces("large", 1, 90, 60), pieces("strip", 1, 390, 10),
-                pieces("short", 3, 199, 10)));
+        List<ClothOnHand> cloths = all(Stream.of(cloths("small", 1, 95, 95), cloths("large", 1, 100, 100), cloths("strip", 1, 400, 12),
+                cloths("short", 1, 199, 38)));
+        List<Piece> pieces = all(Stream.of(pieces("square", 1, 94, 94), pieces("long", 1, 97, 60), pieces("strip", 1, 390, 4),
+                pieces("short", 3, 199, 12)));
         assertEquals(0, left(planned(cloths, NO_SHOP, pieces)));
     }
 
