@@ -209,9 +209,8 @@ final class CutOrder {
         boolean right = single ? part.widthMm() - width > Stock.SLACK_MM : kerf.usable(part.widthMm() - block.widthMm(), part.heightMm());
         boolean bottom = single ? part.heightMm() - height > Stock.SLACK_MM
                 : kerf.usable(part.heightMm() - block.heightMm(), part.widthMm());
-        boolean rightFirst = right && (!bottom || Math.max((part.widthMm() - block.widthMm()) * part.heightMm(),
-                (part.heightMm() - block.heightMm()) * width)
-                >= Math.max((part.heightMm() - block.heightMm()) * part.widthMm(), (part.widthMm() - block.widthMm()) * height));
+        boolean rightFirst = Math.max((part.widthMm() - block.widthMm()) * part.heightMm(), (part.heightMm() - block.heightMm()) * width)
+                >= Math.max((part.heightMm() - block.heightMm()) * part.widthMm(), (part.widthMm() - block.widthMm()) * height);
         Region rest = part;
         EdgeCut.Run first = rightFirst ? EdgeCut.Run.DOWN : EdgeCut.Run.ACROSS;
         for (EdgeCut.Run run : List.of(first, first.other())) {

@@ -129,10 +129,8 @@ final class ExactPlan {
     private boolean better(List<Shared> shared, ShopTable shop, int state, int other) {
         ShopTable.Bill bill = shop.bill(counts.all() - state);
         ShopTable.Bill otherBill = shop.bill(counts.all() - other);
-        if (bill.lessThan(otherBill) || otherBill.lessThan(bill)) {
-            return bill.lessThan(otherBill);
-        }
-        return outcome(shared, state).betterThan(outcome(shared, other));
+        return bill.lessThan(otherBill)
+                || !otherBill.lessThan(bill) && outcome(shared, state).betterThan(outcome(shared, other));
     }
 
     private Outcome outcome(List<Shared> shared, int state) {

@@ -123,13 +123,8 @@ final class Fronts {
         }
         int first = counts.first(state);
         if (counts.one(first) == state) {
-            List<Shape> ways = shapes.get(first);
-            for (int way = 0; way < ways.size(); way++) {
-                Shape shape = ways.get(way);
-                if (shape.widthMm() == width && shape.heightMm() == height) {
-                    return new Made(Optional.of(new Block.Single(first, way, width, height)), null, List.of());
-                }
-            }
+            int way = shapes.get(first).indexOf(new Shape(width, height));
+            return new Made(Optional.of(new Block.Single(first, way, width, height)), null, List.of());
         }
         Made[] found = new Made[1];
         counts.parts(state, part -> {

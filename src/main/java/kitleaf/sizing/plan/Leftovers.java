@@ -2,6 +2,7 @@ package kitleaf.sizing.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,10 @@ final class Leftovers {
 
     /** What stays whole, and the step before it: which block was cut off which rest. */
     private record Rest(double widthMm, double heightMm, Rest before, int block, EdgeCut.Run run) {
+
+        double usableMm2(Kerf kerf) {
+            return kerf.usableMm2(widthMm, heightMm);
+        }
     }
 
     /**
@@ -79,17 +84,13 @@ final class Leftovers {
 
     /** The area of the largest usable rectangle a selection leaves, 0 if none is usable, -1 if the selection does not fit. */
     double best(int state, Kerf kerf) {
-        return rests.get(state).stream().mapToDouble(rest -> kerf.usableMm2(rest.widthMm(), rest.heightMm())).max().orElse(-1);
+        return rests.get(state).stream().mapToDouble(rest -> rest.usableMm2(kerf)).max().orElse(-1);
     }
 
     /** How to cut a selection that fits, so that the largest usable rectangle stays. */
     List<Filled.Step> steps(int state, Kerf kerf) {
-        Rest best = null;
-        for (Rest rest : rests.get(state)) {
-            if (best == null || better(rest, best, kerf)) {
-                best = rest;
-            }
-        }
+        Rest best = rests.get(state).stream().max(Comparator.comparingDouble((Rest rest) -> rest.usableMm2(kerf))
+                .thenComparingDouble(rest -> rest.widthMm() * rest.heightMm())).orElseThrow();
         List<Filled.Step> steps = new ArrayList<>();
         for (Rest rest = best; rest.before() != null; rest = rest.before()) {
             double width = rest.before().widthMm() + Stock.SLACK_MM;
@@ -99,12 +100,5 @@ final class Leftovers {
         }
         Collections.reverse(steps);
         return steps;
-    }
-
-    private static boolean better(Rest one, Rest other, Kerf kerf) {
-        double oneMm2 = kerf.usableMm2(one.widthMm(), one.heightMm());
-        double otherMm2 = kerf.usableMm2(other.widthMm(), other.heightMm());
-        return oneMm2 != otherMm2 ? oneMm2 > otherMm2
-                : one.widthMm() * one.heightMm() > other.widthMm() * other.heightMm();
     }
 }

@@ -27,11 +27,7 @@ record Outcome(int cloths, double[] remnants) {
 
     /** Whether this is better than another for as many cloths. */
     boolean betterThan(Outcome other) {
-        if (cloths != other.cloths) {
-            return cloths < other.cloths;
-        }
-        int at = Arrays.mismatch(remnants, other.remnants);
-        return at >= 0 && remnants[at] > other.remnants[at];
+        return cloths != other.cloths ? cloths < other.cloths : Arrays.compare(remnants, other.remnants) > 0;
     }
 
     /** The largest rectangle left, 0 if there is none. */

@@ -101,13 +101,17 @@ final class QuickPlan {
     private Filled.Part fill(Stock.Panel panel, boolean turning, int[] left) {
         Filled.Part best = Filled.Part.untouched(panel);
         double bestMm2 = 0;
-        for (int guess = 0; guess == 0 || guess < GUESSES && !patience.ended() && bestMm2 > 0; guess++) {
-            Optional<Filled.Part> found = Guess.of(panel.widthMm() + group.kerf().besideMm(), panel.heightMm() + group.kerf().belowMm(),
-                    turning ? turned : kept, left, random, patience).map(block -> Filled.Part.of(panel, block, group.kerf()));
-            double mm2 = found.map(part -> areaMm2(numbers(part), turning)).orElse(0.0);
-            if (mm2 > bestMm2 + EQUAL_MM2 || mm2 > bestMm2 - EQUAL_MM2 && found.isPresent()
-                    && found.get().restMm2(group.kerf()) > best.restMm2(group.kerf())) {
-                best = found.get();
+        for (int guess = 0; guess == 0 || guess < GUESSES && !patience.ended(); guess++) {
+            Optional<Block> block = Guess.of(panel.widthMm() + group.kerf().besideMm(), panel.heightMm() + group.kerf().belowMm(),
+                    turning ? turned : kept, left, random, patience);
+            if (block.isEmpty()) {
+                return best;
+            }
+            Filled.Part found = Filled.Part.of(panel, block.get(), group.kerf());
+            double mm2 = areaMm2(numbers(found));
+            if (mm2 > bestMm2 + EQUAL_MM2
+                    || mm2 > bestMm2 - EQUAL_MM2 && found.restMm2(group.kerf()) > best.restMm2(group.kerf())) {
+                best = found;
                 bestMm2 = mm2;
             }
         }
@@ -120,9 +124,8 @@ final class QuickPlan {
         return numbers;
     }
 
-    private double areaMm2(int[] numbers, boolean turning) {
-        List<List<Shape>> shapes = turning ? turned : kept;
-        return IntStream.range(0, numbers.length).mapToDouble(kin -> numbers[kin] * shapes.get(kin).get(0).areaMm2()).sum();
+    private double areaMm2(int[] numbers) {
+        return IntStream.range(0, numbers.length).mapToDouble(kin -> numbers[kin] * kept.get(kin).get(0).areaMm2()).sum();
     }
 
     /** The shop cut that holds most of what is left for what it costs; empty if none holds anything. */
@@ -133,22 +136,12 @@ final class QuickPlan {
         return IntStream.range(0, group.shop().size()).boxed()
                 .flatMap(cut -> names.stream().flatMap(name -> fill(cut, group.shop().get(cut), most(draft, kin -> kin.shop().contains(cut)
                         && (kin.name().isEmpty() || kin.name().equals(name)))).stream()))
-                .max(Comparator.comparingDouble(this::worth)).map(this::cheapest);
+                .max(Comparator.comparingDouble(this::worth));
     }
 
     private double worth(Draft.Load load) {
         int[] numbers = load.numbers().stream().mapToInt(Integer::intValue).toArray();
-        return areaMm2(numbers, load.filled().stock().turning()) / Math.max(group.cost(load.cloth()), Double.MIN_NORMAL);
-    }
-
-    /** The same pieces on the cheapest cut that is found to hold them all. */
-    private Draft.Load cheapest(Draft.Load load) {
-        int[] all = load.numbers().stream().mapToInt(Integer::intValue).toArray();
-        return IntStream.range(0, group.shop().size()).filter(cut -> group.cost(cut) < group.cost(load.cloth())).boxed()
-                .sorted(Comparator.comparingDouble(group::cost))
-                .filter(cut -> IntStream.range(0, all.length).allMatch(kin -> all[kin] == 0 || group.kins().get(kin).shop().contains(cut)))
-                .flatMap(cut -> fill(cut, group.shop().get(cut), all).stream()).filter(found -> found.numbers().equals(load.numbers()))
-                .findFirst().orElse(load);
+        return areaMm2(numbers) / Math.max(group.cost(load.cloth()), Double.MIN_NORMAL);
     }
 
     /** The same plan, and of each cloth with few pieces the largest rectangle that can stay of it. */

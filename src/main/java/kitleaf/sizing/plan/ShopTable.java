@@ -42,13 +42,11 @@ final class ShopTable {
         private static final double EQUAL = 1e-9;
 
         boolean lessThan(Bill other) {
-            if (unplaced != other.unplaced) {
-                return unplaced < other.unplaced;
+            int less = Integer.compare(unplaced, other.unplaced);
+            if (less == 0 && Math.abs(cost - other.cost) > EQUAL * Math.max(cost, other.cost)) {
+                less = Double.compare(cost, other.cost);
             }
-            if (Math.abs(cost - other.cost) > EQUAL * Math.max(cost, other.cost)) {
-                return cost < other.cost;
-            }
-            return cuts < other.cuts;
+            return less < 0 || less == 0 && cuts < other.cuts;
         }
     }
 
@@ -110,19 +108,16 @@ final class ShopTable {
 
     private boolean work(int state, int[] cheapest, Patience patience) {
         int first = counts.one(counts.first(state));
-        Bill[] best = new Bill[1];
-        if (cheapest[first] < 0) {
-            Bill rest = bills[state - first];
-            best[0] = new Bill(rest.unplaced() + 1, rest.cost(), rest.cuts(), -1, first);
-        }
-        // The first piece lies on some cut: go through all that may lie there with it.
+        Bill others = bills[state - first];
+        Bill[] best = {new Bill(others.unplaced() + 1, others.cost(), others.cuts(), -1, first)};
+        // Or the first piece lies on some cut: go through all that may lie there with it.
         boolean inTime = counts.parts(state - first, with -> {
             int from = first + with;
             int cut = cheapest[from];
             if (cut >= 0) {
                 Bill rest = bills[state - from];
                 Bill bill = new Bill(rest.unplaced(), rest.cost() + costs[cut], rest.cuts() + 1, cut, from);
-                if (best[0] == null || bill.lessThan(best[0])) {
+                if (bill.lessThan(best[0])) {
                     best[0] = bill;
                 }
             }

@@ -71,6 +71,11 @@ final class Cloths {
                 Map.of(), Optional.empty(), Tags.USUAL, supply, Pace.UNSAID, List.of(), Optional.empty(), pieces);
     }
 
+    /** The groups in which pieces are planned. */
+    static List<Group> groups(ClothSupply supply, List<Piece> pieces) {
+        return Grouping.of(supply, Reckoning.of(basket(supply, pieces)).pieces().stream().map(piece -> Wanted.of(piece, 1)).toList());
+    }
+
     static ClothPlan plan(ClothSupply supply, Piece... pieces) {
         return plan(supply, List.of(pieces));
     }

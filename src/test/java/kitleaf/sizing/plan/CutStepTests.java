@@ -53,6 +53,16 @@ class CutStepTests {
         assertEquals(List.of(List.of(), List.of(0), List.of(1)), steps.stream().map(CutStep::remnants).toList());
     }
 
+    /** 100 off the top leave 196 of 300; of those 150 off the left leave 346 of 500, and of these 90 off the top. */
+    @Test
+    void a_part_below_a_cut_is_measured_from_its_own_top() {
+        List<CutStep> steps = cloth(List.of(piece(1, 0, 0, 500, 100), piece(2, 0, 104, 150, 196), piece(3, 154, 104, 346, 90)),
+                List.of(across(1, 100, 100, 0, 500), down(2, 150, 150, 104, 300), across(3, 90, 194, 154, 500)),
+                List.of(new Remnant(154, 198, 346, 102, true))).steps();
+        assertEquals(List.of(500.0, 500.0, 346.0), steps.stream().map(CutStep::widthMm).toList());
+        assertEquals(List.of(300.0, 196.0, 196.0), steps.stream().map(CutStep::heightMm).toList());
+    }
+
     @Test
     void a_cloth_that_is_the_piece_needs_no_step() {
         assertEquals(List.of(), cloth(List.of(piece(1, 0, 0, 500, 300)), List.of(), List.of()).steps());

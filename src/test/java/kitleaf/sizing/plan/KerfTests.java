@@ -27,6 +27,13 @@ class KerfTests {
         assertFalse(KERF.usable(300, 19.9));
     }
 
+    /** The last bits of doubles take nothing from a remnant that is as wide as it has to be. */
+    @Test
+    void what_is_a_hair_too_narrow_is_kept() {
+        assertTrue(KERF.usable(20 - Stock.SLACK_MM, 300));
+        assertFalse(KERF.usable(20 - 2 * Stock.SLACK_MM, 300));
+    }
+
     /** 30 x 36 with the kerf are 25 x 30 without it; 24.9 x 36 and 30 x 25.9 are 19.9 at the shorter side. */
     @Test
     void the_area_of_a_remnant_is_that_without_the_kerf() {
@@ -48,5 +55,7 @@ class KerfTests {
         assertEquals(0, all.usableMm2(5, 36));
         assertEquals(0, all.usableMm2(30, 6));
         assertEquals(0, all.usableMm2(4, 5));
+        assertEquals(0, new Kerf(0, 0, 0).usableMm2(Stock.SLACK_MM, 1e6));
+        assertEquals(0, new Kerf(0, 0, 0).usableMm2(1e6, Stock.SLACK_MM));
     }
 }

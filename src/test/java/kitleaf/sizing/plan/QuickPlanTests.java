@@ -10,13 +10,11 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import kitleaf.basket.Basket;
 import kitleaf.basket.ClothCut;
 import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Cutting;
 import kitleaf.basket.Piece;
-import kitleaf.sizing.Reckoning;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -49,11 +47,6 @@ class QuickPlanTests {
         return new ClothSupply(onHand, shop(), true, CUTTING);
     }
 
-    private static List<Group> groups(Basket basket) {
-        List<Wanted> wanted = Reckoning.of(basket).pieces().stream().map(piece -> Wanted.of(piece, 1)).toList();
-        return Grouping.of(basket.clothSupply(), wanted);
-    }
-
     @Property(tries = 12, seed = "20270109")
     void many_pieces_can_be_cut_as_planned(@ForAll long seed, @ForAll @IntRange(min = 13, max = 40) int number, @ForAll @IntRange(max = 3) int cloths) {
         Random random = new Random(seed);
@@ -74,7 +67,7 @@ class QuickPlanTests {
                                                                     @ForAll @IntRange(max = 3) int cloths) {
         Random random = new Random(seed);
         List<Piece> pieces = pieces(random, number);
-        for (Group group : groups(Cloths.basket(supply(random, cloths, 0.5 + random.nextDouble() * 1.5, pieces), pieces))) {
+        for (Group group : Cloths.groups(supply(random, cloths, 0.5 + random.nextDouble() * 1.5, pieces), pieces)) {
             Draft exact = ExactPlan.of(group, new Patience(Long.MAX_VALUE)).orElseThrow();
             Draft quick = QuickPlan.of(group, new Patience(LONG));
             assertFalse(quick.betterThan(exact), () -> quick.proof() + " but " + exact.proof());
@@ -88,7 +81,7 @@ class QuickPlanTests {
     @ValueSource(ints = {1, 2, 3, 4, 5})
     void little_of_what_is_bought_is_wasted(int seed) {
         List<Piece> pieces = pieces(new Random(seed), 30);
-        Group group = groups(Cloths.basket(new ClothSupply(List.of(), shop(), true, CUTTING), pieces)).get(0);
+        Group group = Cloths.groups(new ClothSupply(List.of(), shop(), true, CUTTING), pieces).get(0);
         DoubleSummaryStatistics boughtMm2 = QuickPlan.of(group, new Patience(LONG)).bought().stream()
                 .mapToDouble(load -> load.filled().stock().areaMm2()).summaryStatistics();
         double piecesMm2 = pieces.stream().mapToDouble(piece -> piece.stitches().cells()).sum();
@@ -105,7 +98,7 @@ class QuickPlanTests {
     @Test
     void without_a_step_every_piece_has_cloth_all_the_same_and_more_steps_are_no_worse() {
         List<Piece> pieces = pieces(new Random(6), 40);
-        Group group = groups(Cloths.basket(supply(new Random(7), 2, 0.8, pieces), pieces)).get(0);
+        Group group = Cloths.groups(supply(new Random(7), 2, 0.8, pieces), pieces).get(0);
         Draft last = QuickPlan.of(group, new Patience(0));
         assertEquals(40, Stream.concat(last.onHand().stream(), last.bought().stream()).mapToInt(Draft.Load::pieces).sum());
         for (long steps : new long[] {1_000, 100_000, LONG}) {
