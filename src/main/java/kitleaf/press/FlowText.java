@@ -63,8 +63,9 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
         if (spans.isEmpty()) {
             return 0;
         }
-        Galley galley = Galley.of(Counters.in(spans) ? Counters.WIDE.fill(spans) : spans);
-        return galley.widthPt(galley.whole()) * setter.scale() / Plate.POINTS_PER_MM + HAIR_MM;
+        List<Span> scaled = setter.scaled(spans);
+        Galley galley = Galley.of(Counters.in(scaled) ? Counters.WIDE.fill(scaled) : scaled);
+        return galley.widthPt(galley.whole()) / Plate.POINTS_PER_MM + HAIR_MM;
     }
 
     @Override
