@@ -94,6 +94,19 @@ public final class TextBoxes {
                 .map(box -> box.letter().toString()).toList();
     }
 
+    /** Characters that are smaller than so many points; the figures of a fraction may be three quarters of that. */
+    public static List<Letter> smaller(List<Letter> letters, double leastPt) {
+        List<Letter> smaller = new ArrayList<>();
+        for (int i = 0; i < letters.size(); i++) {
+            boolean figure = letters.get(i).text().matches("\\d") && letters.subList(Math.max(0, i - 3), Math.min(letters.size(), i + 4)).stream()
+                    .anyMatch(it -> it.text().equals("\u2044"));
+            if (!letters.get(i).text().isBlank() && letters.get(i).sizePt() < leastPt * (figure ? 0.75 : 1) - 1e-3) {
+                smaller.add(letters.get(i));
+            }
+        }
+        return smaller;
+    }
+
     private static boolean ofOneFraction(Boxed one, Boxed other) {
         return other.index() - one.index() <= 3 && (one.letter().text().equals("\u2044") || other.letter().text().equals("\u2044"));
     }

@@ -33,9 +33,11 @@ final class Compositor {
 
     private SetText compose(Copy copy) {
         Galley galley = Galley.of(copy.spans());
-        Fitting fitting = galley.size() > 0 && copy.widthPt() < Double.POSITIVE_INFINITY
-                ? Fitting.boxed(galley, copy.widthPt(), copy.lines(), Math.min(1, copy.style().fitPt() / leastSizePt(galley)))
-                : Fitting.free(galley);
+        Fitting fitting = fit(copy, galley);
+        if (fitting.factor() < 1 && galley.hasFractions()) {
+            galley = Galley.of(copy.spans(), fitting.factor());
+            fitting = fit(copy, galley);
+        }
         Galley drawn = fitting.galley();
         int end = fitting.lines().isEmpty() ? 0 : fitting.lines().get(fitting.lines().size() - 1).to();
         List<Glyph> missing = new ArrayList<>();
@@ -46,6 +48,12 @@ final class Compositor {
         }
         return new SetText(new Lines(fitting, copy.style()).runs(), fitting.cut(), fitting.cut() ? galley.text(0, galley.size()) : "",
                 fitting.cut() ? drawn.text(0, end) : "", missing, fitting.lines().size(), fitting.factor(), drawn.parted(fitting.lines()));
+    }
+
+    private static Fitting fit(Copy copy, Galley galley) {
+        return galley.size() > 0 && copy.widthPt() < Double.POSITIVE_INFINITY
+                ? Fitting.boxed(galley, copy.widthPt(), copy.lines(), Math.min(1, copy.style().fitPt() / leastSizePt(galley)))
+                : Fitting.free(galley);
     }
 
     private static double leastSizePt(Galley galley) {

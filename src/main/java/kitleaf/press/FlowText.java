@@ -111,8 +111,9 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
         if (spans.isEmpty()) {
             return 0;
         }
-        Galley galley = Galley.of(Counters.in(spans) ? Counters.WIDE.fill(spans) : spans);
-        return galley.widthPt(galley.whole()) * setter.factor(style, leastPt) / Plate.POINTS_PER_MM + HAIR_MM;
+        double factor = setter.factor(style, leastPt);
+        Galley galley = Galley.of(Counters.in(spans) ? Counters.WIDE.fill(spans) : spans, factor);
+        return galley.widthPt(galley.whole()) * factor / Plate.POINTS_PER_MM + HAIR_MM;
     }
 
     @Override

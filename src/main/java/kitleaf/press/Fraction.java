@@ -5,14 +5,21 @@ import java.util.List;
 
 /**
  * Sets a fraction from small figures and U+2044: the numerator hangs from cap height, the
- * denominator stands on the baseline, and both close up to the slash by its own slope.
+ * denominator stands on the baseline, and both close up to the slash by its own slope. In small type, where such figures could be
+ * misread, all of it stands in line at full size.
  */
 final class Fraction {
 
     static final int SLASH = 0x2044;
 
     /** The figures' size as a share of the type size. */
-    private static final double FIGURES = 0.62;
+    private static final double FIGURES = 0.75;
+
+    /** No figure is smaller than this; by eye, at reading distance. */
+    private static final double LEAST_PT = 6.5;
+
+    /** What stands for the slash in line: the other one has no room at its sides. */
+    private static final int LEVEL_SLASH = 0x2215;
 
     /** White between a figure's corner and the slash, in ems; chosen by eye from 8 to 40 pt. */
     private static final double GAP = 0.05;
@@ -23,7 +30,23 @@ final class Fraction {
     private Fraction() {
     }
 
-    static Glyph glyph(String numerator, String denominator, Face face) {
+    /** A fraction in type of a size. */
+    static Glyph glyph(String numerator, String denominator, FaceChain chain, double sizePt) {
+        return FIGURES * sizePt < LEAST_PT ? inLine(numerator, denominator, chain) : built(numerator, denominator, chain.fractionFace());
+    }
+
+    private static Glyph inLine(String numerator, String denominator, FaceChain chain) {
+        List<Piece> pieces = new ArrayList<>();
+        double atEm = 0;
+        for (int c : (numerator + Character.toString(LEVEL_SLASH) + denominator).codePoints().toArray()) {
+            Glyph glyph = chain.glyph(c);
+            pieces.add(new Piece(glyph.pieces().get(0).face(), glyph.pieces().get(0).text(), atEm, 0, 1));
+            atEm += glyph.widthEm();
+        }
+        return new Glyph(numerator + Character.toString(SLASH) + denominator, atEm, pieces, false, false, false, false);
+    }
+
+    private static Glyph built(String numerator, String denominator, Face face) {
         double cap = face.capHeightEm();
         double small = FIGURES * cap;
         Face.Ink slash = face.ink(SLASH);

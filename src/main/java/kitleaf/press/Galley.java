@@ -34,15 +34,24 @@ final class Galley {
     }
 
     static Galley of(List<Span> spans) {
+        return of(spans, 1);
+    }
+
+    /** What is set smaller by a factor. */
+    static Galley of(List<Span> spans, double factor) {
         List<Glyph> glyphs = new ArrayList<>();
         List<Style> styles = new ArrayList<>();
         for (Span span : spans) {
-            for (Glyph glyph : Glyphs.of(span.text(), span.style().type())) {
+            for (Glyph glyph : Glyphs.of(span.text(), span.style().type(), span.style().type().sizePt() * factor)) {
                 glyphs.add(glyph);
                 styles.add(span.style());
             }
         }
         return new Galley(glyphs, styles);
+    }
+
+    boolean hasFractions() {
+        return glyphs.stream().anyMatch(Glyph::isFraction);
     }
 
     int size() {

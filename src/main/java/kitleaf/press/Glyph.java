@@ -54,9 +54,9 @@ record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boo
         return new Glyph(text, width, List.of(centred), space, joint, missing, true);
     }
 
-    /** Whether it is a fraction, built from figures of another size and height than the text's. */
+    /** Whether it is a fraction, drawn otherwise than it is written. */
     boolean isFraction() {
-        return !pieces.isEmpty() && pieces.get(0).scale() != 1;
+        return text.indexOf(Fraction.SLASH) > 0;
     }
 
     private static boolean isSpace(int c) {

@@ -13,18 +13,24 @@ final class Glyphs {
 
     private final FaceChain chain;
     private final boolean tabular;
+    private final double sizePt;
     private final List<Glyph> glyphs = new ArrayList<>();
 
-    private Glyphs(Type type) {
+    private Glyphs(Type type, double sizePt) {
         this.chain = Typefaces.chain(type.family(), type.weight());
         this.tabular = type.tabular();
+        this.sizePt = sizePt;
     }
 
-    /** The text's glyphs from left to right; white space is taken as it is, the text brought to NFC. */
-    static List<Glyph> of(String text, Type type) {
+    /**
+     * The text's glyphs from left to right; white space is taken as it is, the text brought to NFC.
+     *
+     * @param sizePt what it is set in at last, which small fractions look at
+     */
+    static List<Glyph> of(String text, Type type, double sizePt) {
         String composed = isPlain(text) || Normalizer.isNormalized(text, Normalizer.Form.NFC) ? text
                 : Normalizer.normalize(text, Normalizer.Form.NFC);
-        Glyphs all = new Glyphs(type);
+        Glyphs all = new Glyphs(type, sizePt);
         int at = 0;
         while (at < composed.length()) {
             at = all.next(composed, at);
@@ -52,7 +58,7 @@ final class Glyphs {
         int end = at + Character.charCount(codePoint);
         if (isVulgar(codePoint)) {
             String[] parts = Normalizer.normalize(text.substring(at, end), Normalizer.Form.NFKC).split("\u2044");
-            glyphs.add(Fraction.glyph(parts[0], parts[1], chain.fractionFace()));
+            glyphs.add(Fraction.glyph(parts[0], parts[1], chain, sizePt));
             return end;
         }
         if (isInvisible(codePoint)) {
@@ -67,8 +73,7 @@ final class Glyphs {
         if (end < text.length() && text.charAt(end) == Fraction.SLASH) {
             int last = skipDigits(text, end + 1);
             if (last > end + 1) {
-                glyphs.add(Fraction.glyph(text.substring(at, end), text.substring(end + 1, last),
-                        chain.fractionFace()));
+                glyphs.add(Fraction.glyph(text.substring(at, end), text.substring(end + 1, last), chain, sizePt));
                 return last;
             }
         }

@@ -9,7 +9,6 @@ import kitleaf.sheet.goal.GoalGridLayout;
 import kitleaf.sheet.label.LabelLayout;
 import kitleaf.sheet.list.BuyListLayout;
 import kitleaf.sheet.list.KitListLayout;
-import kitleaf.sheet.page.FullFractions;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.page.SheetSettings;
@@ -40,17 +39,16 @@ public final class Sheets {
 
     /** Whether the basket's tags have room on its paper. */
     public static boolean tagsFit(Basket basket, SheetSettings settings) {
-        return TagLayout.fit(basket, FullFractions.in(settings));
+        return TagLayout.fit(basket, settings);
     }
 
     /** How many label places a sheet has; 0 where large print leaves no room for one on the basket's plain paper. */
     public static int labelPlaces(Basket basket, SheetSettings settings) {
-        return LabelLayout.stock(basket, FullFractions.in(settings)).map(LabelStock::perSheet).orElse(0);
+        return LabelLayout.stock(basket, settings).map(LabelStock::perSheet).orElse(0);
     }
 
     /** The sheet of one kind for a whole basket, laid out for one paper. */
-    public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings asked) {
-        SheetSettings settings = FullFractions.in(asked);
+    public static Sheet layOut(SheetKind kind, Reckoning reckoning, SheetSettings settings) {
         Sheet sheet = switch (kind) {
             case CUT_SHEETS -> CutSheetLayout.layOut(reckoning, settings);
             case CLOTH_PLAN -> ClothPlanLayout.layOut(reckoning, settings);

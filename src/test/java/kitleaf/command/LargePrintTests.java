@@ -71,7 +71,7 @@ class LargePrintTests {
                     double widthMm = document.getPage(page).getMediaBox().getWidth() * 25.4 / 72;
                     double heightMm = document.getPage(page).getMediaBox().getHeight() * 25.4 / 72;
                     List<Letter> words = letters.get(page).stream().filter(it -> !it.text().isBlank() && !it.text().equals(SCISSORS)).toList();
-                    assertEquals(List.of(), words.stream().filter(it -> it.sizePt() < LARGE_PT).toList(), where);
+                    assertEquals(List.of(), TextBoxes.smaller(words, LARGE_PT), where);
                     assertEquals(List.of(), TextBoxes.nearEdge(words, widthMm, heightMm, 8), where);
                     assertEquals(List.of(), TextBoxes.overlaps(words), where);
                     for (Drawn mark : drawn.get(page)) {
@@ -111,7 +111,7 @@ class LargePrintTests {
         Path basket = folder.resolve("b");
         String piece = "piece: Groyne\nstitches: 140 x 210\ncloth: {kind: linen, count: 36, over: 2}\n";
         byte[] asked = print(Ran.basket(basket, "large-print: yes\n", piece), "cut-sheets");
-        assertTrue(ReadBack.letters(asked, 1).stream().filter(it -> !it.text().isBlank()).allMatch(it -> it.sizePt() >= LARGE_PT));
+        assertEquals(List.of(), TextBoxes.smaller(ReadBack.letters(asked, 1), LARGE_PT));
         byte[] option = print(Ran.basket(basket, "", piece), "cut-sheets", "--large");
         assertArrayEquals(asked, option);
         byte[] usual = print(basket, "cut-sheets");
@@ -140,7 +140,7 @@ class LargePrintTests {
         StringBuilder all = new StringBuilder();
         for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             List<Letter> words = ReadBack.letters(pdf, page).stream().filter(it -> !it.text().isBlank()).toList();
-            assertEquals(List.of(), words.stream().filter(it -> it.sizePt() < LARGE_PT).toList(), "page " + page);
+            assertEquals(List.of(), TextBoxes.smaller(words, LARGE_PT), "page " + page);
             assertEquals(List.of(), TextBoxes.overlaps(words), "page " + page);
             assertEquals(List.of(), TextBoxes.nearEdge(words, 148, 210, 8), "page " + page);
             all.append(ReadBack.text(pdf, page).replaceAll("\\s+", " ")).append(' ');

@@ -247,9 +247,9 @@ class PressTextTests {
                 assertEquals("1\u20442", pressed.text());
                 List<ReadBack.Letter> letters = pressed.letters();
                 assertEquals(3, letters.size());
-                assertEquals(20 * 0.62, letters.get(0).sizePt(), 0.01);
+                assertEquals(20 * 0.75, letters.get(0).sizePt(), 0.01);
                 assertEquals(20, letters.get(1).sizePt(), 0.01);
-                assertEquals(20 * 0.62, letters.get(2).sizePt(), 0.01);
+                assertEquals(20 * 0.75, letters.get(2).sizePt(), 0.01);
                 assertTrue(letters.get(0).y() < 20 - 1, "the numerator is raised");
                 assertEquals(20, letters.get(2).y(), MM);
                 assertTrue(letters.get(2).x() > right(letters.get(0)) - 2);
@@ -260,9 +260,23 @@ class PressTextTests {
     @Test
     void aNumeratorHangsFromCapHeight() throws Exception {
         // Atkinson Hyperlegible Next: capitals and figure 1 are 668/1000 em high, so at 20 pt the top of H is
-        // 13.36 pt up; a 62 % figure is 8.2832 pt high and must be raised 5.0768 pt = 1.79098 mm.
+        // 13.36 pt up; a 75 % figure is 10.02 pt high and must be raised 3.34 pt = 1.17828 mm.
         ReadBack.Letter numerator = Pressed.page("<text y=\"20\" font-size=\"20pt\">\u00BC</text>").letters().get(0);
-        assertEquals(20 - 1.79098, numerator.y(), MM);
+        assertEquals(20 - 1.17828, numerator.y(), MM);
+    }
+
+    /** Three quarters of 8.6 pt are 6.45 pt, of 8.7 pt 6.525 pt: none may be under 6.5 pt. */
+    @Test
+    void fractionsOfSmallTypeStandInLineAtFullSize() throws Exception {
+        for (String written : List.of("1\u20442", "\u00BD")) {
+            for (String size : List.of("font-size=\"8.6pt\"", "font-size=\"12pt\" width=\"2.6\" fit=\"3pt\"")) {
+                Pressed pressed = Pressed.page("<text x=\"10\" y=\"20\" " + size + ">" + written + "</text>");
+                assertEquals("1\u20442", pressed.text());
+                assertEquals(1, pressed.letters().stream().map(it -> Math.round(it.sizePt() * 1000)).distinct().count());
+                pressed.letters().forEach(letter -> assertEquals(20, letter.y(), MM));
+            }
+        }
+        assertEquals(8.7 * 0.75, Pressed.page("<text y=\"20\" font-size=\"8.7pt\">\u00BD</text>").letters().get(0).sizePt(), 0.01);
     }
 
     @Test

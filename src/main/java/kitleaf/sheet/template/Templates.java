@@ -24,11 +24,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
-import kitleaf.sheet.page.FullFractions;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.page.TextRuler;
-import kitleaf.sheet.page.TypeScale;
 import kitleaf.sheet.words.SheetWords;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
@@ -132,8 +130,7 @@ public final class Templates {
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
             model.put("lines", new LinesFunction((TextRuler) model.get("ruler")));
             Template template = configuration.getTemplate(name);
-            boolean large = model.get("type") instanceof TypeScale type && type.large();
-            template.process(model, large ? FullFractions.into(out) : out);
+            template.process(model, out);
         } catch (StackOverflowError e) {
             throw new TemplateFault(name, Said.of("template.deep"));
         } catch (OutOfMemoryError e) {
