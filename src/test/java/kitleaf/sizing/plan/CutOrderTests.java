@@ -148,10 +148,10 @@ class CutOrderTests {
     @Test
     void a_part_as_narrow_as_rounding_is_none() {
         double hair = Stock.SLACK_MM;
-        assertEquals(List.of(false, false, true), Stream.of(new CutOrder.Region(0, 0, hair, 9, 0), new CutOrder.Region(0, 0, 9, hair, 0),
-                new CutOrder.Region(0, 0, 2 * hair, 2 * hair, 0)).map(CutOrder.Region::exists).toList());
-        assertEquals(List.of(true, false, false), Stream.of(new CutOrder.Region(0, 0, hair, hair, 0),
-                new CutOrder.Region(0, 0, 2 * hair, 0, 0), new CutOrder.Region(0, 0, 0, 2 * hair, 0))
-                .map(region -> region.is(0, 0)).toList());
+        assertEquals(List.of(false, false, true), Stream.of(new CutOrder.Region(0, 0, hair, 9), new CutOrder.Region(0, 0, 9, hair),
+                new CutOrder.Region(0, 0, 2 * hair, 2 * hair)).map(CutOrder.Region::exists).toList());
+        assertEquals(List.of(true, false, false), Stream.of(new CutOrder.Region(0, 0, hair, hair),
+                new CutOrder.Region(0, 0, 2 * hair, 0), new CutOrder.Region(0, 0, 0, 2 * hair))
+                .map(region -> region.is(EdgeCut.Run.DOWN, 0) && region.is(EdgeCut.Run.ACROSS, 0)).toList());
     }
 }
