@@ -96,8 +96,9 @@ record FlowPart(Laid laid, double beforeMm, double afterMm, boolean keep, boolea
             yMm = group.heightMm();
         }
         for (FlowPart part : room) {
-            FlowPart now = part.block == null ? part : part.laidAs(part.block.lay(part.block.widthIn(widthMm), Math.max(0, leftMm / rests),
-                    setter));
+            // Half of what is blank below the last may hang over, so that less is left than it takes.
+            FlowPart now = part.block == null ? part : part.laidAs(part.block.lay(part.block.widthIn(widthMm),
+                    Math.max(part.laid.heightMm(), leftMm / rests), setter));
             group.put(now.laid, 0, yMm + now.beforeMm);
             yMm += now.heightMm();
         }

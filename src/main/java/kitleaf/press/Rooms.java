@@ -34,7 +34,10 @@ record Rooms(double firstMm, double nextMm) {
             if (!room.isEmpty() && (part.breaks() || together(parts, i) > leftMm + ColumnWidth.SLACK_MM)) {
                 room = new ArrayList<>();
                 rooms.add(room);
-                leftMm = nextMm - (part.repeated() == null ? 0 : part.repeated().heightMm());
+                leftMm = nextMm;
+            }
+            if (room.isEmpty() && part.repeated() != null) {
+                leftMm -= part.repeated().heightMm();
             }
             room.add(part);
             leftMm -= part.heightMm();

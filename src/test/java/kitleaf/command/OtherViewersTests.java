@@ -146,7 +146,10 @@ class OtherViewersTests {
     @Test
     void mupdf_reads_the_same_without_a_warning() throws Exception {
         for (Path sheet : sheets()) {
-            assertEquals(lettersInPdfBox(sheet), letters(run(0, "mutool", "draw", "-q", "-F", "txt", sheet.toString())), sheet.toString());
+            // It does not look at what a fraction in line stands for, only at the slash that is drawn.
+            List<String> text = run(0, "mutool", "draw", "-q", "-F", "txt", sheet.toString()).stream()
+                    .map(line -> line.replace('\u2215', '\u2044')).toList();
+            assertEquals(lettersInPdfBox(sheet), letters(text), sheet.toString());
             List<String> pages = run(0, "mutool", "pages", sheet.toString());
             noWarning(sheet, pages);
             sameSizes(sheet, pages.stream().map(MUPDF_SIZE::matcher).filter(Matcher::matches)

@@ -131,7 +131,7 @@ class WallPrintTests {
         for (int page = 1; page <= ReadBack.pages(pdf); page++) {
             List<Letter> letters = ReadBack.letters(pdf, page).stream().filter(it -> !it.text().isBlank()).toList();
             assertTrue(letters.size() > 20, letters.size() + " letters");
-            assertEquals(List.of(), letters.stream().filter(it -> it.sizePt() < 16 - 0.001).toList(), "page " + page);
+            assertEquals(List.of(), TextBoxes.smaller(letters, 16), "page " + page);
             assertEquals(List.of(), TextBoxes.overlaps(letters), "page " + page);
         }
         if (!whole) {

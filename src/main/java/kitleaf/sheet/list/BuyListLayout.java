@@ -72,12 +72,13 @@ public final class BuyListLayout {
         BuyList list = threads.buyList();
         return new Frames(reckoning.basket(), settings, words, words.say("buy.name"))
                 .flowing(SheetKind.BUY_LIST, isEmpty(list) ? 0 : 1, words.say("buy.subject"),
-                        Map.of("below", subtitle(), "columns", Stream.of("each", "cost").flatMap(it -> column(it).stream()).toList(),
+                        Map.of("below", subtitle(), "columns", columns(),
                                 "rows", rows(list)));
     }
 
-    private Optional<List<String>> column(String figure) {
-        return currency.map(it -> List.of(figure, words.say("buy.in-currency", words.say("buy." + figure), it)));
+    private List<List<String>> columns() {
+        return currency.map(it -> List.of(List.of("each", words.say("buy.in-currency", words.say("buy.each"), it)),
+                List.of("cost", words.say("buy.in-currency", words.say("buy.cost"), it)))).orElse(List.of());
     }
 
     private boolean isEmpty(BuyList list) {
