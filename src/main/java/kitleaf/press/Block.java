@@ -18,12 +18,25 @@ sealed interface Block permits FlowText, DrawnPlace, RuleLine, Stack, Row, Grid,
     /** How wide it is of itself, in one line. */
     double naturalMm(Setter setter);
 
+    /** What stands in it. */
+    default List<Block> blocks() {
+        return List.of();
+    }
+
     /** Whether it takes what room is left below. */
-    boolean takesRest();
+    default boolean takesRest() {
+        return blocks().stream().anyMatch(Block::takesRest);
+    }
 
     /** Whether there is nothing in it: then what is blank above and below it goes too. */
     default boolean isEmpty() {
-        return false;
+        // Asked of every block of every label: no stream.
+        for (Block block : blocks()) {
+            if (!block.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether it is there, as what is only on one of several cards may not be. */
@@ -33,7 +46,7 @@ sealed interface Block permits FlowText, DrawnPlace, RuleLine, Stack, Row, Grid,
 
     /** Words in it, to tell of it by. */
     default String firstWords() {
-        return "";
+        return blocks().stream().map(Block::firstWords).filter(words -> !words.isEmpty()).findFirst().orElse("");
     }
 
     /** What a page may end between, from top to bottom, without the blank around the block: mostly the block as one. */

@@ -30,4 +30,9 @@ record DrawnPlace(Stance stance, double widthMm, double heightMm, boolean rest, 
     public boolean takesRest() {
         return rest;
     }
+
+    @Override
+    public boolean isEmpty() {
+        return false;
+    }
 }

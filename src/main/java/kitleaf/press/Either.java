@@ -8,7 +8,7 @@ import java.util.List;
  * @param saves what a later way is taken for though an earlier one would do
  * @param rest whether it waits for the room that all else on its page leaves, and fits there
  */
-record Either(Stance stance, List<Block> ways, Saves saves, boolean rest) implements Block {
+record Either(Stance stance, List<Block> blocks, Saves saves, boolean rest) implements Block {
 
     /** Nothing; the last one for a card less; or none for larger type, which gives way before words do. */
     enum Saves { NOTHING, CARDS, TYPE }
@@ -17,23 +17,13 @@ record Either(Stance stance, List<Block> ways, Saves saves, boolean rest) implem
     static final int STEP = 1000;
 
     @Override
-    public boolean isEmpty() {
-        return Stack.empty(ways);
-    }
-
-    @Override
-    public String firstWords() {
-        return ways.isEmpty() ? "" : ways.get(0).firstWords();
-    }
-
-    @Override
     public boolean takesRest() {
-        return rest || ways.stream().anyMatch(Block::takesRest);
+        return rest || Block.super.takesRest();
     }
 
     @Override
     public double naturalMm(Setter setter) {
-        return ways.isEmpty() ? 0 : ways.get(0).naturalMm(setter);
+        return blocks.isEmpty() ? 0 : blocks.get(0).naturalMm(setter);
     }
 
     @Override
@@ -78,6 +68,6 @@ record Either(Stance stance, List<Block> ways, Saves saves, boolean rest) implem
     }
 
     private List<Block> candidates(Setter setter) {
-        return saves == Saves.CARDS && setter.brief() ? ways.subList(ways.size() - 1, ways.size()) : ways;
+        return saves == Saves.CARDS && setter.brief() ? blocks.subList(blocks.size() - 1, blocks.size()) : blocks;
     }
 }

@@ -36,11 +36,6 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
         return spans.isEmpty() ? "" : spans.get(0).text();
     }
 
-    @Override
-    public boolean takesRest() {
-        return false;
-    }
-
     /** A text drawn where it is put. */
     private record Words(SetText text, double rightMm, double downMm) implements Laid.Drawing {
         @Override

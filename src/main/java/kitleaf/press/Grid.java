@@ -67,7 +67,7 @@ record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Bl
 
     private List<FlowPart> last(double roomMm, ColumnWidth.Shared shared, double widthMm, Setter setter) {
         List<Block> there = blocks.stream().filter(it -> it.isThere(setter)).toList();
-        List<FlowPart> rows = rows(there.stream().map(it -> it instanceof Either either ? either.ways().get(0) : it).toList(), shared,
+        List<FlowPart> rows = rows(there.stream().map(it -> it instanceof Either either ? either.blocks().get(0) : it).toList(), shared,
                 widthMm, setter);
         int from = rows.size();
         for (double leftMm = roomMm; from > 0 && (from == rows.size() || rows.get(from - 1).heightMm() <= leftMm); from--) {
@@ -75,7 +75,7 @@ record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Bl
         }
         List<FlowPart> shown = new ArrayList<>(rows.subList(from, rows.size()));
         if (from > 0 && shown.size() > 1 && there.get(from) instanceof Either either) {
-            shown.set(0, rows(either.ways().subList(1, 2), shared, widthMm, setter).get(0));
+            shown.set(0, rows(either.blocks().subList(1, 2), shared, widthMm, setter).get(0));
         }
         return shown;
     }

@@ -7,21 +7,6 @@ import java.util.List;
 record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
 
     @Override
-    public boolean isEmpty() {
-        return Stack.empty(blocks);
-    }
-
-    @Override
-    public String firstWords() {
-        return blocks.stream().map(Block::firstWords).filter(words -> !words.isEmpty()).findFirst().orElse("");
-    }
-
-    @Override
-    public boolean takesRest() {
-        return blocks.stream().anyMatch(Block::takesRest);
-    }
-
-    @Override
     public double naturalMm(Setter setter) {
         double sum = gapMm * Math.max(0, blocks.size() - 1);
         for (int i = 0; i < blocks.size(); i++) {

@@ -14,7 +14,7 @@ record RuleLine(Stance stance, Style style) implements Block {
     }
 
     @Override
-    public boolean takesRest() {
+    public boolean isEmpty() {
         return false;
     }
 }

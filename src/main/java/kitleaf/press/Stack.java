@@ -35,27 +35,12 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     @Override
     public boolean isEmpty() {
-        return frame == null && empty(blocks);
-    }
-
-    /** Whether there is nothing in any of them. */
-    static boolean empty(List<Block> blocks) {
-        for (int i = 0; i < blocks.size(); i++) {
-            if (!blocks.get(i).isEmpty()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    @Override
-    public String firstWords() {
-        return blocks.stream().map(Block::firstWords).filter(words -> !words.isEmpty()).findFirst().orElse("");
+        return frame == null && Block.super.isEmpty();
     }
 
     @Override
     public boolean takesRest() {
-        return (frame == null || frame.shrink() == 1) && blocks.stream().anyMatch(Block::takesRest);
+        return (frame == null || frame.shrink() == 1) && Block.super.takesRest();
     }
 
     @Override
