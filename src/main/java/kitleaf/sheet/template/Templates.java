@@ -26,7 +26,6 @@ import java.util.MissingResourceException;
 import java.util.Optional;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
-import kitleaf.sheet.page.TextRuler;
 import kitleaf.sheet.words.SheetWords;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
@@ -128,7 +127,6 @@ public final class Templates {
         try {
             Map<String, Object> model = new HashMap<>(sheet.model());
             model.put("say", (TemplateMethodModelEx) arguments -> say(arguments));
-            model.put("lines", new LinesFunction((TextRuler) model.get("ruler")));
             Template template = configuration.getTemplate(name);
             template.process(model, out);
         } catch (StackOverflowError e) {
