@@ -36,6 +36,11 @@ record Quotes(String signs) {
         return set == null ? text : set.toString();
     }
 
+    /** A text as it may have been typed, for a screen: straight marks and hyphens. */
+    static String straight(String set) {
+        return set.replaceAll("[‘’‚]", "'").replaceAll("[“”„]", "\"").replace('\u2011', '-');
+    }
+
     private char set(String text, int i, boolean[] open) {
         char c = text.charAt(i);
         int kind = STRAIGHT.indexOf(c);

@@ -313,9 +313,11 @@ class GoalPrintTests {
         double wall = 0;
         for (int tile = 1; tile <= 2; tile++) {
             List<Drawn> drawn = ReadBack.drawn(tiled, tile);
-            List<Double> joins = drawn.stream().filter(it -> it.stroked() && it.stroke() == INK && Math.abs(it.lineWidthMm() - 0.25) < 0.005
-                    && it.operations().equals("ML") && Math.abs(it.x(0) - it.x(1)) < 0.01).map(it -> it.x(0)).sorted().toList();
+            List<Drawn> lines = drawn.stream().filter(it -> it.stroked() && it.stroke() == INK && Math.abs(it.lineWidthMm() - 0.25) < 0.005
+                    && it.operations().equals("ML") && Math.abs(it.x(0) - it.x(1)) < 0.01).toList();
+            List<Double> joins = lines.stream().map(it -> it.x(0)).sorted().toList();
             assertEquals(1, joins.size());
+            assertEquals(tile == 2, lines.get(0).dashMm().isEmpty(), "solid where it is cut, at the left of the second tile");
             double from = tile == 1 ? cards(drawn).get(0) - wholeCards.get(0) : joins.get(0);
             assertEquals(wholeCards.get(tile - 1), cards(drawn).get(0) - from + wall, TRUE_MM);
             wall += joins.get(0) - from;

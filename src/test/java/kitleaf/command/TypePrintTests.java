@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import kitleaf.ReadBack;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -57,6 +58,20 @@ class TypePrintTests {
         try (PDDocument tags = Loader.loadPDF(pdf("bag-tags"))) {
             assertEquals(TYPED, tags.getDocumentCatalog().getDocumentOutline().getFirstChild().getTitle());
         }
+    }
+
+    /** Two styles on all sheets, as the look of the sheets asks: what is cut is solid, what is folded dash-dot, and nothing else is. */
+    @ParameterizedTest
+    @CsvSource({"bobbin-labels, true, true", "bag-tags, true, true", "cut-sheets, false, true", "goal-grid, false, false"})
+    void lines_to_cut_are_solid_and_folds_alone_are_dash_dot(String sheet, boolean folded, boolean cut) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "goals: {year: 2027, wall: A2}\npace: {stitches-per-hour: 100, hours-per-week: 5}\n", PIECE);
+        Ran ran = Ran.kitleaf("print", basket, "--out", folder.resolve("out"), "--only", sheet, "--as-of", "2027-01-01", "--paper", "A4");
+        assertEquals(0, ran.code(), ran.err());
+        List<ReadBack.Drawn> lines = ReadBack.drawnByPage(pdf(sheet)).stream().flatMap(List::stream).filter(ReadBack.Drawn::stroked).toList();
+        assertEquals(folded, lines.stream().anyMatch(it -> it.dashMm().size() == 4), "dash-dot");
+        List<ReadBack.Drawn> cuts = lines.stream().filter(it -> it.stroke() == 0x8a918d).toList();
+        assertEquals(cut, !cuts.isEmpty());
+        assertTrue(cuts.stream().allMatch(it -> it.dashMm().isEmpty()), cuts.toString());
     }
 
     private byte[] pdf(String sheet) throws IOException {
