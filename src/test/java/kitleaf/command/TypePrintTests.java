@@ -64,10 +64,12 @@ class TypePrintTests {
     @ParameterizedTest
     @CsvSource({"bobbin-labels, true, true", "bag-tags, true, true", "cut-sheets, false, true", "goal-grid, false, false"})
     void lines_to_cut_are_solid_and_folds_alone_are_dash_dot(String sheet, boolean folded, boolean cut) throws IOException {
-        Path basket = Ran.basket(folder.resolve("b"), "goals: {year: 2027, wall: A2}\npace: {stitches-per-hour: 100, hours-per-week: 5}\n", PIECE);
+        Path basket = Ran.basket(folder.resolve("b"), "goals: {year: 2027, wall: A2}\n"
+                + "pace: {stitches-per-hour: 100, hours-per-week: 5}\n", PIECE);
         Ran ran = Ran.kitleaf("print", basket, "--out", folder.resolve("out"), "--only", sheet, "--as-of", "2027-01-01", "--paper", "A4");
         assertEquals(0, ran.code(), ran.err());
-        List<ReadBack.Drawn> lines = ReadBack.drawnByPage(pdf(sheet)).stream().flatMap(List::stream).filter(ReadBack.Drawn::stroked).toList();
+        List<ReadBack.Drawn> lines = ReadBack.drawnByPage(pdf(sheet)).stream().flatMap(List::stream)
+                .filter(ReadBack.Drawn::stroked).toList();
         assertEquals(folded, lines.stream().anyMatch(it -> it.dashMm().size() == 4), "dash-dot");
         List<ReadBack.Drawn> cuts = lines.stream().filter(it -> it.stroke() == 0x8a918d).toList();
         assertEquals(cut, !cuts.isEmpty());

@@ -16,7 +16,8 @@ class ClothWordsTests {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"en|Sea-mist|LINEN|Sea-mist linen", "en|Natural linen|LINEN|Natural linen",
-        "en|Cream block|BLOCK|Cream block cloth", "en|Block cloth, cream|BLOCK|Block cloth, cream", "en|Sunblock|BLOCK|Sunblock block cloth",
+        "en|Cream block|BLOCK|Cream block cloth", "en|Block cloth, cream|BLOCK|Block cloth, cream",
+        "en|Sunblock|BLOCK|Sunblock block cloth",
         "en|Block|BLOCK|Block cloth", "de|Naturleinen|LINEN|Naturleinen", "de|Seenebel|LINEN|Seenebel (Leinen)"})
     void a_kind_that_the_name_says_is_not_said_again(String language, String name, Cloth.Kind kind, String said) {
         Words words = SheetWords.in(Locale.forLanguageTag(language));
