@@ -80,7 +80,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
     }
 
     private SheetSettings unchecked(Basket basket) {
-        TextMeasure measure = new TextMeasure();
+        TextMeasure measure = new TextMeasure(basket.language());
         return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf,
                 basket.language(), new TextRuler() {
             @Override

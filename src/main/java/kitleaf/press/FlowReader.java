@@ -25,10 +25,10 @@ final class FlowReader {
         private final Recording drawing;
         private int depth;
 
-        Node(Element element, Style style) {
+        Node(Element element, Style style, Quotes quotes) {
             this.element = element;
             this.style = style;
-            words = element.name().equals("text") ? new SpanGatherer() : null;
+            words = element.name().equals("text") ? new SpanGatherer(quotes) : null;
             drawing = element.name().equals("place") || element.name().equals("sheet")
                     || element.name().equals("slot") ? new Recording(style) : null;
         }
@@ -117,7 +117,7 @@ final class FlowReader {
         } else if (element.name().equals("tspan")) {
             spans.add(element.style(spans.isEmpty() ? top.style : spans.get(spans.size() - 1), styles));
         } else {
-            open.add(new Node(element, element.style(top.style, styles)));
+            open.add(new Node(element, element.style(top.style, styles), styles.quotes()));
         }
     }
 

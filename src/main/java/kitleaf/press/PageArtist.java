@@ -136,10 +136,10 @@ final class PageArtist {
             case "line" -> line(element, scope);
             case "circle" -> circle(element, scope);
             case "path" -> path(element, scope);
-            case "text" -> text = new SpanGatherer();
+            case "text" -> text = new SpanGatherer(styles.quotes());
             case "code" -> code = new StringBuilder();
             case "box" -> {
-                box = new FlowReader.Node(element, scope.style());
+                box = new FlowReader.Node(element, scope.style(), styles.quotes());
                 boxed = new FlowReader(box, styles, false);
             }
             case "bookmark" -> pen.forme().add(new Forme.Bookmark(element.neededText("title"), element.count("level", 1, MOST_LEVELS, 1),

@@ -119,7 +119,7 @@ public final class Press {
             return;
         }
         switch (element.name()) {
-            case "document" -> { }
+            case "document" -> styles.speak(element.text("lang").orElse("en"));
             case "page" -> startPage(root, element);
             case "pages", "cards" -> startFlow(root, element);
             default -> artist.start(element);
@@ -128,7 +128,7 @@ public final class Press {
 
     private void startFlow(Element root, Element element) throws MarkupException {
         source.startPage();
-        flowing = new FlowReader.Node(element, element.style(Style.DEFAULT, styles));
+        flowing = new FlowReader.Node(element, element.style(Style.DEFAULT, styles), styles.quotes());
         flow = new FlowReader(flowing, styles, true);
         FlowTaker.Printer printer = (page, drawing) -> print(root, page, drawing);
         taker = element.name().equals("pages") ? new FlowPages(flowing, compositor, printer) : new FlowCards(flowing, compositor, printer);

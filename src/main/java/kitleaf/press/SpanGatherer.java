@@ -2,13 +2,15 @@ package kitleaf.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Gathers a text's spans and collapses white space across them: runs become one space, none is left
- * at either end.
+ * at either end. Straight apostrophes and quotation marks are set, but for symbols.
  */
 final class SpanGatherer {
 
+    private final Quotes quotes;
     /** All there is so far, where it came at once and has nothing to collapse, as nearly always; then there are no spans yet. */
     private Span only;
     private List<Span> spans;
@@ -17,6 +19,10 @@ final class SpanGatherer {
     /** The style of a white space that waits for text to follow it, or null. */
     private Style spaceDue;
     private boolean begun;
+
+    SpanGatherer(Quotes quotes) {
+        this.quotes = quotes;
+    }
 
     void add(String more, Style in) {
         if (spans == null) {
@@ -67,10 +73,26 @@ final class SpanGatherer {
 
     List<Span> spans() {
         if (spans == null) {
-            return only == null ? List.of() : List.of(only);
+            return only == null ? List.of() : set(List.of(only), only.text());
         }
         close();
-        return List.copyOf(spans);
+        return set(List.copyOf(spans), spans.stream().map(Span::text).collect(Collectors.joining()));
+    }
+
+    /** The spans of a text as its language has them; a mark looks at what stands beside it, in whatever style. */
+    private List<Span> set(List<Span> gathered, String straight) {
+        String set = quotes.set(straight);
+        if (set.equals(straight)) {
+            return gathered;
+        }
+        List<Span> all = new ArrayList<>(gathered.size());
+        int from = 0;
+        for (Span span : gathered) {
+            int end = from + span.text().length();
+            all.add(span.style().type().family() == Family.SYMBOL ? span : new Span(set.substring(from, end), span.style()));
+            from = end;
+        }
+        return all;
     }
 
     /** Sets the space that is due, in the style it was written in. */

@@ -14,6 +14,16 @@ final class Styles {
     private final Lately<Change, Style> known = new Lately<>(MOST, Change::copy);
     private final Lately<Style, Style> all = new Lately<>(MOST);
     private final Change asked = new Change();
+    private Quotes quotes = Quotes.ENGLISH;
+
+    /** Says in which language the document is. */
+    void speak(String language) {
+        quotes = Quotes.of(language);
+    }
+
+    Quotes quotes() {
+        return quotes;
+    }
 
     /** Begins a question: what becomes of a style. */
     Styles from(Style style) {

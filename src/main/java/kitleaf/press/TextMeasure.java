@@ -1,5 +1,7 @@
 package kitleaf.press;
 
+import java.util.Locale;
+
 /** Measures text with the very code that draws it: fallback faces, fractions and line breaks included. */
 public final class TextMeasure {
 
@@ -17,6 +19,17 @@ public final class TextMeasure {
     /** What was set last, since the next question is often of the same text. */
     private Typed latest;
     private Galley galley;
+    private final Quotes quotes;
+
+    /** Measures text as English has it. */
+    public TextMeasure() {
+        this(Locale.ENGLISH);
+    }
+
+    /** Measures text as a language has it: quotation marks differ. */
+    public TextMeasure(Locale language) {
+        quotes = Quotes.of(language.toLanguageTag());
+    }
 
     /**
      * The width of a text set as one line, in millimetres; white space is collapsed as in markup.
@@ -69,7 +82,7 @@ public final class TextMeasure {
         }
     }
 
-    private static Galley set(String text, String family, int weight, double sizePt) {
+    private Galley set(String text, String family, int weight, double sizePt) {
         if (!(weight >= 100 && weight <= 900)) {
             throw new IllegalArgumentException("weight must be 100 to 900: " + weight);
         }
@@ -79,7 +92,7 @@ public final class TextMeasure {
         }
         try {
             Type type = new Type(Family.read(family), weight, sizePt, 0, false);
-            SpanGatherer gatherer = new SpanGatherer();
+            SpanGatherer gatherer = new SpanGatherer(quotes);
             gatherer.add(text, Style.DEFAULT.withType(type));
             return Galley.of(gatherer.spans());
         } catch (BadValue e) {

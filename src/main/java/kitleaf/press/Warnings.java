@@ -56,7 +56,8 @@ final class Warnings {
         }
     }
 
-    private static String quoted(String text) {
+    private static String quoted(String set) {
+        String text = Quotes.straight(set);
         int length = text.codePointCount(0, text.length());
         return length <= QUOTED ? text : text.substring(0, text.offsetByCodePoints(0, QUOTED / 2)) + " ... "
                 + text.substring(text.offsetByCodePoints(0, length - QUOTED / 2));

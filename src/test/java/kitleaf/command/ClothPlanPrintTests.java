@@ -375,7 +375,7 @@ class ClothPlanPrintTests {
         contains(ReadBack.line(pdf, 0), "From cloth to pieces", "3 pieces from 3 cloths", "2 × fat eighth", "15.20 GBP", "7.60 GBP each", "1 × fat eighth", "22.80 GBP",
                 "Spare", "Giant", "39 3⁄4 × 39 3⁄4 in (101 × 101 cm)", "Sea-mist on hand has 35 threads to the inch; Beacon asks for 36.",
                 "Begun, so cut already: Begun.", "Said to be cut already: Lying cut.", "Finished: Done.", "Square the cloth on a drawn thread first",
-                "Measure twice", "selvedge", "Wash or dye only", "keep fingers clear", "its maker's instructions", "Count the threads");
+                "Measure twice", "selvedge", "Wash or dye only", "keep fingers clear", "its maker’s instructions", "Count the threads");
     }
 
     @Test

@@ -303,9 +303,9 @@ class CornerGuidePrintTests {
                 .map(it -> (it.least(false) + it.most(false)) / 2).sorted().toList();
     }
 
-    /** The places of join lines: dashed, in ink. */
+    /** The places of join lines, in ink: solid where one cuts, dashed where the next page lies on it. */
     private static List<Double> joins(List<Drawn> all, boolean upright) {
-        return all.stream().filter(it -> line(it, 0.25, INK) && !it.dashMm().isEmpty() && upright(it) == upright)
+        return all.stream().filter(it -> line(it, 0.25, INK) && upright(it) == upright)
                 .map(it -> upright ? it.x(0) : it.y(0)).sorted().toList();
     }
 

@@ -192,7 +192,8 @@ class GoalPrintTests {
         for (int page = 1; page < ReadBack.pages(pdf); page++) {
             List<Drawn> drawn = ReadBack.drawn(pdf, page);
             List<Drawn> cards = drawn.stream().filter(it -> it.stroked() && it.stroke() == RULE && it.most(true) - it.least(true) > 40 && it.most(false) - it.least(false) > 40).toList();
-            for (Drawn line : drawn.stream().filter(it -> it.operations().equals("ML") && it.dashMm().size() == 2 && Math.abs(it.dashMm().get(0) - 3) < 0.01).toList()) {
+            for (Drawn line : drawn.stream().filter(it -> it.operations().equals("ML") && it.stroke() == INK
+                    && Math.abs(it.lineWidthMm() - 0.25) < 0.005).toList()) {
                 boolean across = Math.abs(line.x(0) - line.x(1)) < 0.01;
                 double at = across ? line.x(0) : line.y(0);
                 joins++;
@@ -312,9 +313,11 @@ class GoalPrintTests {
         double wall = 0;
         for (int tile = 1; tile <= 2; tile++) {
             List<Drawn> drawn = ReadBack.drawn(tiled, tile);
-            List<Double> joins = drawn.stream().filter(it -> it.stroked() && it.stroke() == INK && !it.dashMm().isEmpty()
-                    && it.operations().equals("ML") && Math.abs(it.x(0) - it.x(1)) < 0.01).map(it -> it.x(0)).sorted().toList();
+            List<Drawn> lines = drawn.stream().filter(it -> it.stroked() && it.stroke() == INK && Math.abs(it.lineWidthMm() - 0.25) < 0.005
+                    && it.operations().equals("ML") && Math.abs(it.x(0) - it.x(1)) < 0.01).toList();
+            List<Double> joins = lines.stream().map(it -> it.x(0)).sorted().toList();
             assertEquals(1, joins.size());
+            assertEquals(tile == 2, lines.get(0).dashMm().isEmpty(), "solid where it is cut, at the left of the second tile");
             double from = tile == 1 ? cards(drawn).get(0) - wholeCards.get(0) : joins.get(0);
             assertEquals(wholeCards.get(tile - 1), cards(drawn).get(0) - from + wall, TRUE_MM);
             wall += joins.get(0) - from;

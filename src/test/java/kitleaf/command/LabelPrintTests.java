@@ -181,12 +181,12 @@ class LabelPrintTests {
 
     /** The same ladder for strands by kind of stitch: whole, then in short forms; a lot stays. */
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {
-        "en; {cut: 63 mm x 25 mm}; 2 strands, back stitch 1 needle 26 1.5 skeins cotton lot 7",
-        "de; {cut: 63 mm x 25 mm}; 2-fädig, Rückstich 1 Nadel 26 1,5 Docken cotton Partie 7",
-        "en; {cut: 35 mm x 20 mm, style: face}; 2 strands, back stitch 1, needle 26, 1.5 skeins cotton, lot 7",
-        "de; {cut: 35 mm x 20 mm, style: face}; 2-fädig, Rückstich 1 · Nadel 26 · 1,5 Docken cotton · Partie 7",
-        "en; {cut: 25 mm x 20 mm, style: face}; 2 str, back 1, nd 26, 1.5 sk cotton, lot 7"})
+    @CsvSource(delimiter = '|', value = {
+        "en| {cut: 63 mm x 25 mm}| 2 strands, back stitch 1 needle 26 1.5 skeins cotton lot 7",
+        "de| {cut: 63 mm x 25 mm}| 2-fädig, Rückstich 1 Nadel 26 1,5 Docken cotton Partie 7",
+        "en| {cut: 35 mm x 20 mm, style: face}| 2 strands, back stitch 1; needle 26; 1.5 skeins cotton; lot 7",
+        "de| {cut: 35 mm x 20 mm, style: face}| 2-fädig, Rückstich 1 · Nadel 26 · 1,5 Docken cotton · Partie 7",
+        "en| {cut: 25 mm x 20 mm, style: face}| 2 str, back 1; nd 26; 1.5 sk cotton; lot 7"})
     void small_stock_shortens_strands_by_kind(String language, String stock, String facts) throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "label-stock: " + stock + "\n", piece(0, "")
                 + "  - {code: A1, name: Kelp, lot: \"7\", strands: {cross: 2, back: 1}, stitches: {cross: 400, back: 100}, used: {skeins: 1.5, stitches: 500}}\n");
@@ -216,7 +216,7 @@ class LabelPrintTests {
         Ran ran = Ran.kitleaf("print", basket.toString(), "--only", "bobbin-labels", "--out", folder.resolve("out").toString());
         assertEquals("", ran.err());
         String text = ReadBack.line(Files.readAllBytes(folder.resolve("out/bobbin-labels.pdf")), 1).replace('\u00a0', ' ');
-        assertTrue(text.contains("January gale 1-fäd., Nd. 26 · Part. 3 Harbour-master's almanac"), text);
+        assertTrue(text.contains("January gale 1-fäd., Nd. 26 · Part. 3 Harbour-master’s almanac"), text);
     }
 
     /** A wrong lot costs a skein: it stands whole on every stock, whatever has to go for it, over as many lines as it takes. */

@@ -260,7 +260,7 @@ class ListPrintTests {
 
     @Test
     void a_list_without_cloth_says_so() throws IOException {
-        contains(print("", PIECE, "buy-list"), "Cloth is not on this list. Its size stands on each piece's cut sheet: Groyne.");
+        contains(print("", PIECE, "buy-list"), "Cloth is not on this list. Its size stands on each piece’s cut sheet: Groyne.");
         String cut = PIECE.replace("cloth: {", "cloth: {cut: yes, ");
         assertFalse(print("", cut, "buy-list").contains("Cloth is not"));
     }

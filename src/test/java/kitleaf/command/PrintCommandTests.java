@@ -314,7 +314,7 @@ class PrintCommandTests {
         Path basket = Ran.basket(folder.resolve("b"), "", PIECE.replace("Groyne", "Φάρος и маяк ♥ 'n' <b> & ẞ"));
         Ran fine = Ran.kitleaf("print", basket, "--out", out());
         assertEquals("", fine.err());
-        assertTrue(ReadBack.text(pdf(), 1).contains("Φάρος и маяк ♥ 'n' <b> & ẞ"), ReadBack.text(pdf(), 1));
+        assertTrue(ReadBack.text(pdf(), 1).contains("Φάρος и маяк ♥ ’n’ <b> & ẞ"), ReadBack.text(pdf(), 1));
         Ran.basket(basket, "", PIECE.replace("Groyne", "Groyne \u6f6e"));
         Ran odd = Ran.kitleaf("print", basket, "--out", out());
         assertEquals(0, odd.code());

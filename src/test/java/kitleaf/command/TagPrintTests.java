@@ -148,7 +148,7 @@ class TagPrintTests {
         }
     }
 
-    private static List<String> decoded(byte[] pdf, int page) throws IOException {
+    static List<String> decoded(byte[] pdf, int page) throws IOException {
         return results(pdf, page).stream().map(Result::getText).sorted().toList();
     }
 

@@ -57,7 +57,8 @@ class WallPrintTests {
             List<Drawn> drawn = ReadBack.drawn(pdf, page);
             List<Letter> letters = ReadBack.letters(pdf, page);
             List<Drawn> closed = drawn.stream().filter(it -> it.stroked() && it.operations().endsWith("Z")).toList();
-            for (Drawn join : drawn.stream().filter(it -> it.operations().equals("ML") && it.dashMm().size() == 2 && Math.abs(it.dashMm().get(0) - 3) < 0.01).toList()) {
+            for (Drawn join : drawn.stream().filter(it -> it.operations().equals("ML") && it.stroke() == 0x20262b
+                    && Math.abs(it.lineWidthMm() - 0.25) < 0.005).toList()) {
                 boolean upright = Math.abs(join.x(0) - join.x(1)) < 0.01;
                 double at = upright ? join.x(0) : join.y(0);
                 String name = "page " + page + (upright ? ", upright at " : ", level at ") + Math.round(at);

@@ -163,7 +163,7 @@ class PressMarkupTests {
 
     @Test
     void xmlsOwnFiveEntitiesAndCharacterNumbersAreText() throws Exception {
-        assertEquals("<&>\"'\u03C8", Pressed.page("<text x=\"9\" y=\"9\">&lt;&amp;&gt;&quot;&apos;&#x3C8;</text>").text());
+        assertEquals("<&>”’\u03C8", Pressed.page("<text x=\"9\" y=\"9\">&lt;&amp;&gt;&quot;&apos;&#x3C8;</text>").text());
         assertEquals("a<b", Pressed.page("<text x=\"9\" y=\"9\"><!-- no --><![CDATA[a<b]]><?no no?></text>").text());
     }
 

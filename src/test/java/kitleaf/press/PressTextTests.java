@@ -142,6 +142,15 @@ class PressTextTests {
 
     /** Of its beginning alone, before and after would read the same. */
     @Test
+    void aTextThatIsCutIsToldOfAsItWasTyped() throws Exception {
+        Pressed cut = Pressed.page("<text x=\"5\" y=\"20\" width=\"22\" fit=\"9pt\" font-size=\"9pt\">"
+                + "The \"Gull\" N\u201112 of Nell's sisters</text>");
+        assertTrue(cut.text().startsWith("The “Gull”"), cut.text());
+        assertTrue(cut.warnings().toString().startsWith("[page 1: \"The \"Gull\" N-12 of Nell's sisters\" was cut short"),
+                cut.warnings().toString());
+    }
+
+    @Test
     void aLongTextThatIsCutIsQuotedWithBothItsEnds() throws Exception {
         String text = "Cut along the solid lines, fold at the broken one, punch both layers at the ring, tie on. Blades slip: cut away from your hand.";
         Pressed cut = Pressed.page("<text x=\"5\" y=\"20\" width=\"120\" fit=\"9pt\" font-size=\"9pt\">" + text + "</text>");

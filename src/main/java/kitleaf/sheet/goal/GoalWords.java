@@ -212,7 +212,7 @@ final class GoalWords {
         List<String> titles = year.notChosen().stream().filter(it -> it.why() == why).map(it -> it.reckoning().piece().title()).toList();
         if (!titles.isEmpty()) {
             int more = titles.size() - MOST_NAMED;
-            String shown = more > 0 ? titles.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")) : figures.list(titles);
+            String shown = more > 0 ? figures.parted(titles.stream().limit(MOST_NAMED).toList()) : figures.list(titles);
             notes.add(words.say(key, more > 0 ? words.say("strip.more", shown, more) : shown));
         }
     }

@@ -25,6 +25,7 @@ final class LabelWords {
     private final Words words;
     private final ThreadWords threadWords;
     private final String between;
+    private final String betweenSeveral;
     /** What most labels say is said again on the next. */
     private final Map<String, List<String>> known = new HashMap<>();
 
@@ -32,6 +33,7 @@ final class LabelWords {
         this.words = words;
         this.threadWords = new ThreadWords(words, settings.units());
         this.between = words.say("label.between");
+        this.betweenSeveral = words.say("label.between-several");
     }
 
     /**
@@ -48,7 +50,8 @@ final class LabelWords {
             known.clear();
         }
         List<String> ways = known.computeIfAbsent(lines, it -> ways(thread, lots, facts));
-        return new Label(thread.code(), ThreadWords.first(thread).name().orElse(""), together(title), lines, ways.get(0), ways.get(1),
+        return new Label(Figures.straight(thread.code()), ThreadWords.first(thread).name().orElse(""), together(title), lines, ways.get(0),
+                ways.get(1),
                 lots.isEmpty() ? "" : words.say("kit.lot", written(lots)),
                 Swatch.of(ThreadWords.first(thread)), first ? title : "");
     }
@@ -86,7 +89,9 @@ final class LabelWords {
      */
     private List<String> ways(ThreadTotal thread, Collection<String> lots, List<String> facts) {
         Set<String> ways = new LinkedHashSet<>();
-        ways.add(String.join(between, facts));
+        // Of several strands and needles one fact has commas of its own.
+        String parted = ThreadWords.differ(thread) ? betweenSeveral : between;
+        ways.add(String.join(parted, facts));
         String lot = lot(lots, "label.lot-blank-brief", "thread.lot-brief");
         String needle = threadWords.needleBriefly(thread);
         List<String> brief = first(thread, threadWords.strandsBriefly(thread), needle);
@@ -95,18 +100,18 @@ final class LabelWords {
             List<String> whole = first(thread, threadWords.strands(thread), threadWords.needle(thread));
             for (String skeins : List.of(words.say("label.skeins-brief", number, thread.putUp().name()),
                     words.say("label.skeins-least", number))) {
-                ways.add(joined(whole, unbroken(skeins), lot));
-                ways.add(joined(brief, unbroken(skeins), lot));
+                ways.add(joined(parted, whole, unbroken(skeins), lot));
+                ways.add(joined(parted, brief, unbroken(skeins), lot));
             }
         }
-        ways.add(joined(brief, lot));
+        ways.add(joined(parted, brief, lot));
         List<String> least = List.of(threadWords.strandsLeast(thread), needle);
         if (lots.isEmpty()) {
-            ways.add(joined(brief));
-            ways.add(joined(least));
+            ways.add(joined(parted, brief));
+            ways.add(joined(parted, least));
         } else {
-            ways.add(joined(brief, words.say("thread.lot-brief", written(lots))));
-            ways.add(joined(least, words.say("kit.lot", written(lots))));
+            ways.add(joined(parted, brief, words.say("thread.lot-brief", written(lots))));
+            ways.add(joined(parted, least, words.say("kit.lot", written(lots))));
         }
         List<String> all = List.copyOf(ways);
         return List.of(String.join(Label.OR, all), all.get(all.size() - 1));
@@ -117,16 +122,16 @@ final class LabelWords {
         return ThreadWords.differ(thread) ? List.of(strands, needle) : List.of(strands + ", " + needle);
     }
 
-    private String joined(List<String> first, String... then) {
-        return String.join(between, Stream.concat(first.stream(), Stream.of(then)).toList());
+    private static String joined(String parted, List<String> first, String... then) {
+        return String.join(parted, Stream.concat(first.stream(), Stream.of(then)).toList());
     }
 
     private String lot(Collection<String> lots, String blank, String written) {
-        return unbroken(lots.isEmpty() ? words.say(blank) : words.say(written, String.join(" + ", lots)));
+        return unbroken(lots.isEmpty() ? words.say(blank) : words.say(written, Figures.straight(String.join(" + ", lots))));
     }
 
     private static String written(Collection<String> lots) {
-        return String.join(" +" + Figures.NO_BREAK, lots);
+        return Figures.straight(String.join(" +" + Figures.NO_BREAK, lots));
     }
 
     private static String unbroken(String text) {

@@ -115,8 +115,8 @@ public final class BuyListLayout {
         List<BuyLine> enough = list.lines().stream().filter(line -> !wanted(line)).toList();
         if (!enough.isEmpty()) {
             rows.add(ListRow.words("group", words.say("buy.enough")));
-            enough.forEach(line -> rows.add(ListRow.enough(Swatch.of(line.thread()), line.code(), line.thread().name().orElse(""),
-                    need(line))));
+            enough.forEach(line -> rows.add(ListRow.enough(Swatch.of(line.thread()), Figures.asTyped(line.code()),
+                    line.thread().name().orElse(""), need(line))));
         }
         List<String> sentences = new ArrayList<>(sentences(told(list.warnings())));
         clothSentence().ifPresent(sentences::add);
@@ -175,7 +175,7 @@ public final class BuyListLayout {
         Set<String> pieces = new TreeSet<>();
         line.shares().forEach(share -> pieces.add(title(share.piece())));
         line.unknown().forEach(id -> pieces.add(title(id)));
-        return ListRow.bought(Swatch.of(called), line.code(), called.name().orElse(""),
+        return ListRow.bought(Swatch.of(called), Figures.asTyped(line.code()), called.name().orElse(""),
                 Stream.of(threadWords.asked(line.missing()), words.say("buy.for", figures.list(pieces)), need(line))
                         .filter(it -> !it.isEmpty()).collect(Collectors.joining(" · ")),
                 line.buy() == 0 ? "" : Long.toString(line.buy()), line.buy() == 0 ? "" : line.each().map(figures::amount).orElse(""),
@@ -204,9 +204,10 @@ public final class BuyListLayout {
             String pieces = figures.list(warning.pieces().stream().map(this::title).toList());
             boolean ofPieces = warning.kind() == ThreadWarning.Kind.NEED_UNKNOWN || warning.kind() == ThreadWarning.Kind.MIXED_LOTS
                     || warning.kind() == ThreadWarning.Kind.OTHER_LOTS;
-            Said said = warning.kind() == ThreadWarning.Kind.STASH_AS_OTHER ? new Said(warning.kind(), warning.skein(), held(warning))
+            Said said = warning.kind() == ThreadWarning.Kind.STASH_AS_OTHER ? new Said(warning.kind(), Figures.straight(warning.skein()),
+                    held(warning))
                     : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
-            codes.computeIfAbsent(said, one -> new ArrayList<>()).add(warning.code());
+            codes.computeIfAbsent(said, one -> new ArrayList<>()).add(Figures.asTyped(warning.code()));
         }
         return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT)
                 .replace('_', '-'), figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
@@ -224,7 +225,7 @@ public final class BuyListLayout {
     private String held(ThreadWarning warning) {
         return figures.list(reckoning.basket().stash().stream().filter(entry -> entry.code().equals(warning.code()) && !entry.skein()
                 .equals(warning.skein()))
-                .map(StashEntry::skein).distinct().sorted().toList());
+                .map(StashEntry::skein).map(Figures::straight).distinct().sorted().toList());
     }
 
     /** The lots the pieces of a warning have to be served from and lack, else those they name. */
@@ -237,14 +238,14 @@ public final class BuyListLayout {
                     .forEach(share -> lots.addAll(share.missing().ofLot().keySet()));
         }
         if (!lots.isEmpty()) {
-            return figures.list(lots);
+            return figures.list(lots.stream().map(Figures::asTyped).toList());
         }
         for (String id : warning.pieces()) {
             threads.piece(id).stream().flatMap(piece -> piece.threads().stream())
                     .filter(total -> total.code().equals(warning.code()) && total.putUp().name().equals(warning.skein()))
                     .map(ThreadTotal::needs).forEach(needs -> needs.forEach(need -> need.thread().lot().ifPresent(lots::add)));
         }
-        return figures.list(lots);
+        return figures.list(lots.stream().map(Figures::asTyped).toList());
     }
 
     private String title(String id) {

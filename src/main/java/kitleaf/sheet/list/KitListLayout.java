@@ -88,7 +88,8 @@ public final class KitListLayout {
         String below = String.join(" · ", Stream.of(threadWords.stitches(total), threadWords.strands(total), threadWords.needle(total),
                         share.map(it -> threadWords.asked(it.missing())).orElse(""))
                 .filter(text -> !text.isEmpty()).toList());
-        return ListRow.needed(Swatch.of(ThreadWords.first(total)), total.code(), ThreadWords.first(total).name().orElse(""), below,
+        return ListRow.needed(Swatch.of(ThreadWords.first(total)), Figures.asTyped(total.code()),
+                ThreadWords.first(total).name().orElse(""), below,
                 total.skeins().map(threadWords::likely).orElseGet(() -> words.say("thread.unknown")),
                 total.skeins().map(threadWords::range).orElse(""),
                 share.map(threadWords::drawn).filter(text -> !text.isEmpty()).orElse(words.say("kit.nothing")),

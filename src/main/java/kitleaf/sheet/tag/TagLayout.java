@@ -31,6 +31,7 @@ import kitleaf.sizing.tag.TagPlace;
 import kitleaf.sizing.tag.TagSheets;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
+import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Words;
 
@@ -152,19 +153,20 @@ public final class TagLayout {
         plain.add(dates(reckoned, LocalDate::toString));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
-                .map(thread -> new TagWords.Thread(thread.code(), ThreadWords.first(thread).name().orElse(""),
+                .map(thread -> new TagWords.Thread(Figures.asTyped(thread.code()), ThreadWords.first(thread).name().orElse(""),
                         Swatch.of(ThreadWords.first(thread)))).toList();
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
                 new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
                 figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
-        return new TagWords(piece.title(), facts, ticks, log, plain(plain.toString(), ticks));
+        return new TagWords(piece.title(), facts, ticks, log, plain(plain.toString(), threads.threads().stream().map(ThreadTotal::code)
+                .toList()));
     }
 
     /**
      * The facts with as many thread codes as a code of this size can carry and a telephone can read; where even the facts are too
      * much, as many of them as it can, the title first, below the words every code begins with.
      */
-    private String plain(String facts, List<TagWords.Thread> threads) {
+    private String plain(String facts, List<String> threads) {
         int kept = most(threads.size(), number -> threads(facts, threads, number));
         if (kept > 0) {
             return threads(facts, threads, kept);
@@ -177,8 +179,8 @@ public final class TagLayout {
         return String.join("\n", Arrays.asList(lines).subList(0, kept));
     }
 
-    private String threads(String facts, List<TagWords.Thread> threads, int kept) {
-        return facts + threads.stream().limit(kept).map(TagWords.Thread::code)
+    private String threads(String facts, List<String> threads, int kept) {
+        return facts + threads.stream().limit(kept)
                 .collect(Collectors.joining(", ", "\n" + words.say("tag.threads") + " ", kept < threads.size() ? ", ..." : ""));
     }
 

@@ -73,7 +73,16 @@ public final class ClothWords {
 
     private String cloth(Optional<String> name, Cloth.Kind kind, String counted) {
         String said = words.say("kind." + key(kind));
-        return words.say("plan.weave", name.map(it -> words.say("cloth.named", it, said)).orElse(said), counted);
+        return words.say("plan.weave", name.map(it -> named(it, said)).orElse(said), counted);
+    }
+
+    /** "Sea-mist linen"; a kind that the name says already, or begins to say at its end, is not said again. */
+    private String named(String name, String kind) {
+        String low = " " + name.toLowerCase(words.language());
+        String first = kind.split(" ")[0];
+        return low.contains(kind.toLowerCase(words.language())) ? name
+                : low.endsWith(" " + first.toLowerCase(words.language())) ? name + kind.substring(first.length())
+                : words.say("cloth.named", name, kind);
     }
 
     /** What a cloth of a plan is called, numbered where several of it are cut. */

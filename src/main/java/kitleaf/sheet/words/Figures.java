@@ -156,11 +156,11 @@ public final class Figures {
         return written(price.amount());
     }
 
-    /** Several things, one after the other; the last one is joined with "and" where the language's lists do that. */
+    /** Several things, one after the other, the last one joined with "and" where the language's lists do that; or {@link #parted}. */
     public String list(Collection<String> things) {
         List<String> all = List.copyOf(things);
         int last = all.size() - 1;
-        return last < 1 ? String.join("", all)
+        return last < 1 || all.stream().anyMatch(it -> it.indexOf(',') >= 0) ? parted(all)
                 : words.say("list.last", String.join(words.say("list.comma"), all.subList(0, last)), all.get(last));
     }
 
@@ -177,6 +177,11 @@ public final class Figures {
     /** A day by a pattern of {@link DateTimeFormatter} among the words. */
     public String day(LocalDate day, String pattern) {
         return DateTimeFormatter.ofPattern(words.say(pattern), words.language()).format(day);
+    }
+
+    /** Several things of a list that may go on, parted by semicolons where one of them holds a comma. */
+    public String parted(Collection<String> things) {
+        return String.join(words.say(things.stream().anyMatch(it -> it.indexOf(',') >= 0) ? "list.semicolon" : "list.comma"), things);
     }
 
     /** The word for a unit, with the space that stands before it. */
@@ -217,6 +222,16 @@ public final class Figures {
     /** Width by height in centimetres, with the unit. */
     String sizeCentimetres(double widthMm, double heightMm) {
         return centimetres(widthMm) + " × " + centimetres(heightMm) + unit("cm");
+    }
+
+    /** A code of hers, unbroken, and not set as words are: the press leaves these signs straight. */
+    public static String asTyped(String code) {
+        return straight(code).replace(' ', NO_BREAK).replace('-', '\u2011');
+    }
+
+    /** The same where a line may end in it. */
+    public static String straight(String code) {
+        return code.replace('\'', '\uFDD5').replace('"', '\uFDD6');
     }
 
     /** A text in plain signs: those a terminal or a code may not have are written with those it has. */

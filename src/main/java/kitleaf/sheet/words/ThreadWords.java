@@ -200,10 +200,14 @@ public final class ThreadWords {
     public String asked(Missing missing) {
         List<Missing.OfLot> lots = missing.asked();
         if (lots.size() < 2) {
-            return lots.isEmpty() ? "" : words.say("thread.ask-lot", lots.get(0).lot().orElseThrow());
+            return lots.isEmpty() ? "" : words.say("thread.ask-lot", lot(lots.get(0)));
         }
         return words.say("thread.ask-lots", figures.list(lots.stream()
-                .map(one -> words.say("thread.ask-of", one.whole(), one.lot().orElseThrow())).toList()));
+                .map(one -> words.say("thread.ask-of", one.whole(), lot(one))).toList()));
+    }
+
+    private static String lot(Missing.OfLot missing) {
+        return Figures.asTyped(missing.lot().orElseThrow());
     }
 
     /** "2310 cross, 120 back; Verse: 1420 cross". */
@@ -267,7 +271,7 @@ public final class ThreadWords {
     public String drawn(StashShare share) {
         StringJoiner drawn = new StringJoiner(" + ");
         for (StashShare.Drawn one : share.drawn()) {
-            drawn.add(number(one.skeins()) + one.lot().map(lot -> ", " + words.say("kit.lot", lot)).orElse(""));
+            drawn.add(number(one.skeins()) + one.lot().map(lot -> ", " + words.say("kit.lot", Figures.asTyped(lot))).orElse(""));
         }
         return drawn.toString().replace(' ', Figures.NO_BREAK);
     }

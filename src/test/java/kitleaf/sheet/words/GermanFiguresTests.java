@@ -33,7 +33,7 @@ class GermanFiguresTests {
     void decimals_have_a_comma_and_inches_keep_their_fractions() {
         assertEquals("25,4\u00a0cm", centimetres.length(254));
         assertEquals("3\u00a03\u204416\u00a0Zoll", inches.length(25.4 * (3 + 3 / 16.0)));
-        assertEquals("3\u00a03\u204416″", inches.brief(25.4 * (3 + 3 / 16.0)));
+        assertEquals("3\u00a03\u204416\u00a0Zoll", inches.brief(25.4 * (3 + 3 / 16.0)));
         assertEquals("25,4 × 38,1\u00a0cm", inches.otherSize(254, 381));
     }
 
@@ -56,6 +56,9 @@ class GermanFiguresTests {
         assertEquals("A", inches.list(List.of("A")));
         assertEquals("", inches.list(List.of()));
         assertEquals("A, B, C", in(Units.IN, Locale.ENGLISH).list(List.of("A", "B", "C")));
+        // The semicolon parts what has commas of its own (Duden, K 175; The Chicago Manual of Style, 6.60; from memory).
+        assertEquals("A, a; B; C", inches.list(List.of("A, a", "B", "C")));
+        assertEquals("A; B, b", in(Units.IN, Locale.ENGLISH).list(List.of("A", "B, b")));
     }
 
     @Test

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.ResourceBundle;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -22,7 +24,9 @@ import org.junit.jupiter.api.Test;
 class WordsTests {
 
     /** Keys put together from a beginning and the name of a constant. */
-    private static final Pattern COMPOSED = Pattern.compile("(over|kind|finish|stitch(-full|-short)?|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*");
+    private static final Pattern COMPOSED = Pattern.compile(
+            "(over|kind|finish|stitch(-full|-short)?|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*"
+            + "|buy\\.(each|cost)");
     /** What is said on a screen has words of its own. */
     private static final Path PLAIN = Path.of("src/main/java/kitleaf/sheet/plain");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z-]*(?:\\.[a-z0-9-]+)+)\"");
@@ -78,6 +82,42 @@ class WordsTests {
     @Test
     void slots_are_filled_and_apostrophes_are_nothing_special() {
         assertEquals("page 3 of 7", SheetWords.in(Locale.ENGLISH).say("signature.page", 3, 7));
-        assertTrue(SheetWords.in(Locale.ENGLISH).say("caution.iron").contains("maker's"));
+        assertTrue(SheetWords.in(Locale.ENGLISH).say("caution.iron").contains("maker’s"));
+    }
+
+    /** Marks and spaces as typography has them (Unicode Standard 6.2; a no-break space between figure and unit: SI brochure 5.4.3). */
+    @Test
+    void no_phrase_has_straight_marks_or_a_unit_that_may_leave_its_figure() throws IOException {
+        Pattern parted = Pattern.compile("[0-9}] (mm|cm|m|yd|h|%|Zoll)(?!\\p{L})|[0-9}] in($|[.,;)])");
+        List<String> wrong = new ArrayList<>();
+        int phrases = 0;
+        for (String language : List.of("", "_de", "_en_US")) {
+            Properties all = new Properties();
+            try (Reader in = Files.newBufferedReader(Path.of("src/main/resources/kitleaf/sheet/words/words" + language + ".properties"))) {
+                all.load(in);
+            }
+            for (String key : new TreeSet<>(all.stringPropertyNames())) {
+                // What stands behind a figure is an inch mark or a foot's.
+                String phrase = all.getProperty(key).replaceAll("(?<=[0-9}])[\"']", "");
+                if (phrase.matches(".*[\"'].*") || parted.matcher(phrase).find() || language.equals("_de") && phrase.matches(".*[”’″].*")) {
+                    wrong.add(key + language);
+                }
+                phrases++;
+            }
+        }
+        assertEquals(List.of(), wrong);
+        assertTrue(phrases > 800, phrases + " phrases");
+    }
+
+    /** Spellings of Merriam-Webster's dictionary, where the Oxford one has others; from memory. */
+    @Test
+    void american_phrases_have_american_spelling() {
+        Words words = SheetWords.in(Locale.US);
+        Pattern british = Pattern.compile("colour|grey|centre|metre|catalogue|selvedge|towards|labell|favour|\\b\\w+ise[ds]?\\b",
+                Pattern.CASE_INSENSITIVE);
+        List<String> left = ResourceBundle.getBundle("kitleaf.sheet.words.words", Locale.ROOT).keySet().stream()
+                .filter(key -> british.matcher(words.say(key).replace("otherwise", "")).find()).sorted().toList();
+        assertEquals(List.of(), left);
+        assertEquals("center", words.say("cut-sheet.centre-mark"));
     }
 }
