@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Tags;
@@ -133,14 +134,15 @@ public final class TagLayout {
         String finishedOther = figures.otherSize(size.across().finishedMm(), size.down().finishedMm());
         String cut = figures.cut(size.across().cutMm(), size.down().cutMm());
         String cutOther = figures.swapped().cut(size.across().cutMm(), size.down().cutMm());
-        List<String> facts = new ArrayList<>();
-        facts.add(piece.designer().map(designer -> designer + " · " + chart).orElse(chart));
-        facts.add(clothWords.cloth(piece.cloth()));
+        List<List<TagWords.Fact>> facts = new ArrayList<>();
+        facts.add(List.of(fact("tag.chart", piece.designer().map(designer -> designer + " · " + chart).orElse(chart))));
+        facts.add(List.of(fact("tag.cloth", clothWords.cloth(piece.cloth()))));
         // What stands in brackets is not parted: a line would begin in the middle of a size.
-        facts.add(words.say("tag.design", finished, finishedOther.replace(' ', Figures.NO_BREAK)));
-        facts.add(words.say("tag.cut", cut, cutOther.replace(' ', Figures.NO_BREAK)));
+        facts.add(List.of(fact("tag.design", words.say("plan.both", finished, finishedOther.replace(' ', Figures.NO_BREAK)))));
+        facts.add(List.of(fact("tag.cut", words.say("plan.both", cut, cutOther.replace(' ', Figures.NO_BREAK)))));
         if (!threads.threads().isEmpty()) {
-            facts.add(needles(threads));
+            List<ThreadNeed> needs = threads.threads().stream().flatMap(total -> total.needs().stream()).toList();
+            facts.add(List.of(fact("tag.needle", threadWords.needles(needs) + " · " + threadWords.strands(needs))));
         }
         facts.add(dates(reckoned, figures::day));
 
@@ -148,8 +150,10 @@ public final class TagLayout {
         // A reader of codes runs what begins like a command or an address; words of ours come before hers.
         plain.add(words.say("tag.code"));
         plain.add(piece.title());
-        facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(Figures.plain(fact).replace('·', ',').replace(" ,", ",")));
-        plain.add(dates(reckoned, LocalDate::toString));
+        List<List<TagWords.Fact>> shown = List.copyOf(facts);
+        facts.set(facts.size() - 1, dates(reckoned, LocalDate::toString));
+        facts.forEach(line -> plain.add(Figures.plain(line.stream().map(fact -> fact.label() + " " + fact.value())
+                .collect(Collectors.joining(", "))).replace('·', ',').replace(" ,", ",")));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
                 .map(thread -> new TagWords.Thread(thread.code(), ThreadWords.first(thread).name().orElse(""),
@@ -157,7 +161,7 @@ public final class TagLayout {
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
                 new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
                 figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
-        return new TagWords(piece.title(), facts, ticks, log, plain(plain.toString(), ticks));
+        return new TagWords(piece.title(), shown, ticks, log, plain(plain.toString(), ticks));
     }
 
     /**
@@ -196,15 +200,14 @@ public final class TagLayout {
         return fits;
     }
 
-    private String needles(PieceThreads threads) {
-        List<ThreadNeed> needs = threads.threads().stream().flatMap(total -> total.needs().stream()).toList();
-        return threadWords.needle(needs) + " · " + threadWords.strands(needs);
+    private TagWords.Fact fact(String label, String value) {
+        return new TagWords.Fact(words.say(label), value);
     }
 
-    private String dates(PieceReckoning reckoned, Function<LocalDate, String> day) {
-        String started = reckoned.piece().progress().started().map(on -> words.say("tag.started", day.apply(on)))
-                .orElseGet(() -> words.say(reckoned.begun() ? "tag.begun" : "tag.not-started"));
-        return started + reckoned.piece().goal().by().map(on -> ", " + words.say("tag.by", day.apply(on))).orElse("");
+    private List<TagWords.Fact> dates(PieceReckoning reckoned, Function<LocalDate, String> day) {
+        Stream<TagWords.Fact> started = Stream.of(reckoned.piece().progress().started().map(on -> fact("tag.started", day.apply(on)))
+                .orElseGet(() -> fact("tag.progress", words.say(reckoned.begun() ? "tag.begun" : "tag.not-started"))));
+        return Stream.concat(started, reckoned.piece().goal().by().map(on -> fact("tag.by", day.apply(on))).stream()).toList();
     }
 
 }
