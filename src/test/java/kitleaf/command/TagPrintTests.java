@@ -265,6 +265,33 @@ class TagPrintTests {
         assertTrue(sizes.get(true).stream().allMatch(size -> size > others) && Collections.max(sizes.get(true)) > far * others, sizes.toString());
     }
 
+    /** By hand: A5 has 128 x 176 mm for tags; no way to divide it by four leaves both faces of a folded tag 60 x 55. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"en | 3:14: quarter of A5 gives a tag faces smaller than 60 mm x 55 mm, too small for what it carries; "
+            + "leave size out, which makes them as large as they have to be, or name larger paper",
+        "de | 3:14: quarter von A5 ergibt Anhänger mit Seiten unter 60 mm x 55 mm, zu klein für das, was darauf steht; "
+            + "lassen Sie size weg, dann werden sie so groß wie nötig, oder nennen Sie größeres Papier"})
+    void a_share_too_small_for_a_tag_is_refused(String language, String told) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "language: " + language + "\npaper: A5\ntags: {size: quarter}\n", PIECE + threads(3));
+        for (Ran ran : List.of(Ran.kitleaf("check", basket), Ran.kitleaf("print", basket, "--out", folder.resolve("none")))) {
+            assertEquals(1, ran.code());
+            assertTrue(ran.err().lines().anyMatch(line -> line.endsWith("basket.yaml:" + told)), ran.err());
+        }
+        assertFalse(Files.exists(folder.resolve("none")));
+    }
+
+    /** For other paper than the basket's a share is judged as it is printed. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"--paper=A5; the basket's tags do not fit A5; choose larger paper, or leave out their size",
+        "--large; the basket's tags do not fit A4 in large print; choose larger paper, or leave out their size"})
+    void a_share_too_small_for_a_tag_is_not_printed_larger(String option, String told, String or) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "tags: {size: quarter}\n", PIECE + threads(3));
+        Ran ran = Ran.kitleaf("print", basket, "--only", "bag-tags", option, "--out", folder.resolve("none"));
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains(told + "; " + or), ran.err());
+        assertEquals(List.of(), Ran.files(folder.resolve("none")));
+    }
+
     /** What has to be searched stands as codes only, below each other, although names would have room. */
     @ParameterizedTest
     @CsvSource({"19, true", "20, false", "60, false"})

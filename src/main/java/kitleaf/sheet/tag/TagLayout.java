@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Tags;
+import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
@@ -59,8 +60,8 @@ public final class TagLayout {
         this.clothWords = new ClothWords(words, figures);
         this.threadWords = new ThreadWords(words, settings.units());
         this.footMm = footMm(reckoning.basket(), settings);
-        this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm)
-                : TagSheets.of(settings.paper(), reckoning.basket().tags());
+        Box least = settings.type().leastTag();
+        this.sheets = TagSheets.of(settings.paper(), reckoning.basket().tags(), least.widthMm(), least.heightMm(), footMm);
         this.codeMm = Math.min(MOST_CODE_MM, Math.max(LEAST_CODE_MM, sheets.tagHeightMm() - ABOVE_CODE_MM));
     }
 
@@ -69,17 +70,15 @@ public final class TagLayout {
         return new TagLayout(reckoning, settings).layOut(reckoning);
     }
 
-    /** Whether the basket's tags have room on its paper; in large print above its higher foot. */
+    /** Whether the basket's tags have room on its paper, above the foot. */
     public static boolean fit(Basket basket, SheetSettings settings) {
-        Tags tags = basket.tags();
-        int faces = tags.sides() == Tags.Sides.FOLDED ? 2 : 1;
-        return tags.fit(settings.paper()) && (!(tags.size() instanceof Tags.Own own)
-                || own.heightMm() * faces <= settings.paper().heightMm() - Tags.MARGIN_MM - footMm(basket, settings));
+        Box least = settings.type().leastTag();
+        return basket.tags().on(settings.paper(), least.widthMm(), least.heightMm(), footMm(basket, settings)).isPresent();
     }
 
     private static double footMm(Basket basket, SheetSettings settings) {
         Words words = SheetWords.in(settings.language());
-        return settings.type().large() ? frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides()))) : Tags.FOOT_MM;
+        return Math.max(Tags.FOOT_MM, frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides()))));
     }
 
     private static Frames frames(Basket basket, SheetSettings settings, Words words) {
