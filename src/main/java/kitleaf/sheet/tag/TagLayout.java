@@ -78,7 +78,10 @@ public final class TagLayout {
 
     private static double footMm(Basket basket, SheetSettings settings) {
         Words words = SheetWords.in(settings.language());
-        return Math.max(Tags.FOOT_MM, frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides()))));
+        double footMm = frames(basket, settings, words).footMm(words.say(note(basket.tags().sides())),
+                settings.paper().widthMm() - 2 * Frames.MARGIN_MM);
+        // Tags of her own size do not take up all the sheet, and come as near to the foot as they must.
+        return Math.max(Tags.FOOT_MM, Frames.LOWEST_MM + footMm + (basket.tags().size() instanceof Tags.Own ? 0 : Frames.CLEAR_MM));
     }
 
     private static Frames frames(Basket basket, SheetSettings settings, Words words) {
