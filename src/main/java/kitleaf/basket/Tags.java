@@ -1,6 +1,8 @@
 package kitleaf.basket;
 
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How bag tags are made.
@@ -22,8 +24,8 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
     /** The least a tag may measure down: room for the hole, the piece and a few threads. */
     public static final double LEAST_HEIGHT_MM = 55;
 
-    /** A quarter of the sheet, folded over. */
-    public static final Tags USUAL = new Tags(Share.QUARTER, Sides.FOLDED, 0, 0);
+    /** A quarter of the sheet or more, folded over. */
+    public static final Tags USUAL = new Tags(Usual.QUARTER_OR_MORE, Sides.FOLDED, 0, 0);
 
     /** How front and back come together. */
     public enum Sides {
@@ -36,7 +38,13 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
     }
 
     /** How large a tag is. */
-    public sealed interface Size permits Share, Own { }
+    public sealed interface Size permits Usual, Share, Own { }
+
+    /** Where she says nothing. */
+    public enum Usual implements Size {
+        /** A quarter of the sheet, or as much more of it as a tag needs. */
+        QUARTER_OR_MORE
+    }
 
     /** A share of the sheet's printable part, so that nothing is wasted; folded tags take it up unfolded. */
     public enum Share implements Size {
@@ -55,14 +63,9 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
             this.rows = rows;
         }
 
-        /** Tags side by side on an upright sheet. */
-        public int columns() {
-            return columns;
-        }
-
-        /** Tags one below the other on an upright sheet. */
-        public int rows() {
-            return rows;
+        /** Tags side by side: along the sheet's shorter side the fewer, or as many as make tags that are not too small. */
+        private IntStream ways(boolean upright) {
+            return IntStream.of(upright ? columns : rows, upright ? rows : columns, columns * rows, 1);
         }
     }
 
@@ -87,10 +90,48 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
     /** What is left below for the check bars and the signature. */
     public static final double FOOT_MM = 24;
 
-    /** Whether at least one such tag has room on a sheet; a share of the sheet always has. */
+    /** Forgives the last bits of dividing a sheet. */
+    private static final double SLACK_MM = 1e-6;
+
+    /**
+     * How tags share a sheet.
+     *
+     * @param columns tags side by side, 1 or more
+     * @param rows tags one below the other, 1 or more
+     * @param cellWidthMm of a tag as it lies on the sheet
+     * @param cellHeightMm of a tag as it lies on the sheet, unfolded if it is folded
+     */
+    public record Grid(int columns, int rows, double cellWidthMm, double cellHeightMm) { }
+
+    /**
+     * How these tags share a sheet; nothing where none of her own size has room, or where a share of the sheet she asks for is too small.
+     *
+     * @param leastWidthMm what a share measures across at least
+     * @param leastHeightMm likewise down, each face of a folded tag
+     * @param footMm what is left blank below
+     */
+    public Optional<Grid> on(Paper paper, double leastWidthMm, double leastHeightMm, double footMm) {
+        int faces = sides == Sides.FOLDED ? 2 : 1;
+        double acrossMm = paper.widthMm() - 2 * MARGIN_MM;
+        double downMm = paper.heightMm() - MARGIN_MM - footMm;
+        Own own = size instanceof Own hers ? hers : new Own(leastWidthMm, leastHeightMm);
+        int columns = (int) Math.floor((acrossMm + SLACK_MM) / own.widthMm());
+        int rows = (int) Math.floor((downMm + SLACK_MM) / (own.heightMm() * faces));
+        if (size == own) {
+            return Optional.of(new Grid(columns, rows, own.widthMm(), own.heightMm() * faces)).filter(it -> columns >= 1 && rows >= 1);
+        }
+        Share share = size instanceof Share hers ? hers : Share.QUARTER;
+        int number = share.columns * share.rows;
+        int more = size == share ? 0 : Math.max(1, Math.min(share.columns, columns));
+        return share.ways(paper.heightMm() >= paper.widthMm()).filter(wide -> wide <= columns && number / wide <= rows)
+                .mapToObj(wide -> new Grid(wide, number / wide, acrossMm / wide, downMm * wide / number)).findFirst()
+                .or(() -> Optional.of(Math.max(1, Math.min(share.rows, rows))).filter(high -> more > 0)
+                        .map(high -> new Grid(more, high, acrossMm / more, downMm / high)));
+    }
+
+    /** Whether these tags have room on a sheet of some paper, none of them too small. */
     public boolean fit(Paper paper) {
-        return !(size instanceof Own own) || (own.widthMm() <= paper.widthMm() - 2 * MARGIN_MM
-                && own.heightMm() * (sides == Sides.FOLDED ? 2 : 1) <= paper.heightMm() - MARGIN_MM - FOOT_MM);
+        return on(paper, LEAST_WIDTH_MM, LEAST_HEIGHT_MM, FOOT_MM).isPresent();
     }
 
     /** Refuses shifts no printer makes. */

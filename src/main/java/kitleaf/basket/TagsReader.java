@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitleaf.basket.SizeText.Size;
 import kitleaf.words.Said;
 
@@ -34,9 +35,22 @@ final class TagsReader {
         Optional<Fields> shift = fields.group("back-lies", SHIFT_EXAMPLE, WAYS);
         Tags tags = new Tags(size, sides, shift.map(lies -> lies(lies, "right", "left")).orElse(0.0),
                 shift.map(lies -> lies(lies, "below", "above")).orElse(0.0));
-        paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size",
-                Fault.of(sides == Tags.Sides.FOLDED ? "tag.large.unfolded" : "tag.large", Quote.bare(sheet.name()))));
+        paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size", misfit(tags, sheet)));
         return tags;
+    }
+
+    /** Why tags do not fit, and for a share the smallest that does. */
+    private static Fault misfit(Tags tags, Paper sheet) {
+        if (!(tags.size() instanceof Tags.Share share)) {
+            return Fault.of(tags.sides() == Tags.Sides.FOLDED ? "tag.large.unfolded" : "tag.large", Quote.bare(sheet.name()));
+        }
+        return Stream.of(Tags.Share.SIXTH, Tags.Share.QUARTER).filter(it -> new Tags(it, tags.sides(), 0, 0).fit(sheet)).findFirst()
+                .map(it -> Fault.of("tag.share", word(share), Quote.bare(sheet.name()), word(it)))
+                .orElseGet(() -> Fault.of("tag.share.none", word(share), Quote.bare(sheet.name())));
+    }
+
+    private static String word(Tags.Share share) {
+        return share.name().toLowerCase(Locale.ROOT);
     }
 
     /** How far one way, or below nought the other way. */
@@ -58,7 +72,7 @@ final class TagsReader {
         @Override
         public Tags.Size read(String text) throws Fault {
             for (Tags.Share share : Tags.Share.values()) {
-                if (share.name().toLowerCase(Locale.ROOT).equals(text.strip())) {
+                if (word(share).equals(text.strip())) {
                     return share;
                 }
             }

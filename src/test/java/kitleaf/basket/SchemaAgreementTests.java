@@ -125,7 +125,7 @@ class SchemaAgreementTests {
             basket.maybe("label-stock", pick("{cut: 50 mm x 20 mm, style: wrap}",
                     "{paper: letter, columns: 3, rows: 10, label: 2 5/8 in x 1 in, first: 3/16 in x 1/2 in, pitch: 2 3/4 in x 1 in, style: face}",
                     "{paper: A4, columns: 4, rows: \"6\", label: 40 mm, first: 16 mm x 15 mm, pitch: 46 mm x 45 mm, shape: round}"));
-            basket.maybe("tags", pick("{}", "{size: sixth}", "{sides: short-edge, back-lies: {left: 1 mm, above: 0 mm}}"));
+            basket.maybe("tags", pick("{}", "{size: sixth, sides: long-edge}", "{sides: short-edge, back-lies: {left: 1 mm, above: 0 mm}}"));
             basket.maybe("cloth-on-hand", "[{name: " + text() + ", kind: linen, count: " + count() + ", size: 70 cm x " + pick("1/2 yd", "90 cm", "1.5 m")
                     + ", selvedge: right, turning: " + yesNo() + ", flaws: [{from-top: 4 cm, wide: " + length(50) + "}]}]");
             basket.maybe("cloth-cuts", pick("[]", "[{name: fat quarter, size: 27 in x 18 in, price: 14.00 GBP, kind: linen, count: 36, cloth: " + text() + "}]"));

@@ -20,14 +20,14 @@ class TagsReaderTests {
 
     @Test
     void nothing_said_gives_the_usual_tags() {
-        assertEquals(new Tags(Tags.Share.QUARTER, Tags.Sides.FOLDED, 0, 0), settings("units: cm\n").basket().tags());
+        assertEquals(new Tags(Tags.Usual.QUARTER_OR_MORE, Tags.Sides.FOLDED, 0, 0), settings("units: cm\n").basket().tags());
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             {size: eighth, sides: short-edge}                                | EIGHTH | SHORT_EDGE | 0    | 0
-            {sides: long-edge, back-lies: {right: 0.8 mm, below: 0.5 mm}}    | QUARTER | LONG_EDGE | 0.8  | 0.5
-            {sides: long-edge, back-lies: {left: 1 mm, above: 0.05 cm}}      | QUARTER | LONG_EDGE | -1   | -0.5
+            {sides: long-edge, back-lies: {right: 0.8 mm, below: 0.5 mm}, size: quarter}    | QUARTER | LONG_EDGE | 0.8  | 0.5
+            {sides: long-edge, back-lies: {left: 1 mm, above: 0.05 cm}, size: sixth}      | SIXTH | LONG_EDGE | -1   | -0.5
             """)
     void tags_are_read(String text, Tags.Share size, Tags.Sides sides, double right, double below) {
         assertEquals(new Tags(size, sides, right, below), settings("tags: " + text + "\n").basket().tags());
@@ -44,6 +44,7 @@ class TagsReaderTests {
             {size: 50 mm x 80 mm}     | 1:14: a tag of 50 mm x 80 mm is too small for what it carries; write at least 60 mm x 55 mm
             {size: 100 mm x 140 mm}   | 1:14: a tag this large does not fit A4 unfolded; write a smaller size, or name larger paper
             {size: 200 mm x 140 mm, sides: long-edge} | 1:14: a tag this large does not fit A4; write a smaller size, or name larger paper
+            {size: eighth}            | 1:14: eighth of A4 gives a tag faces smaller than 60 mm x 55 mm, too small for what it carries; write sixth, or name larger paper
             {sides: foldd}            | 1:15: "foldd" is not a way to make a tag; did you mean folded?
             {back-lies: {right: 3 cm}} | 1:27: "3 cm" is further than any printer shifts; write 0 mm to 10 mm
             {back-lies: {right: 1 mm, left: 1 mm}} | 1:39: a back cannot lie right and left at once; keep one of the two

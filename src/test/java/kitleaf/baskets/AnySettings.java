@@ -35,7 +35,8 @@ record AnySettings(String text, boolean large, List<String> clothNames) {
         stash(draw, text);
         text.append(draw.once(2) ? "label-stock: " + labels(draw) + "\n" : "");
         if (draw.once(2)) {
-            text.append("tags: {size: ").append(draw.of("quarter", "sixth", "eighth", "60 mm x 56 mm", "68 mm x 60 mm")).append(", sides: ")
+            // Shares of a sheet are refused on some paper, and in large print.
+            text.append("tags: {").append(draw.of("", "", "", "size: 60 mm x 56 mm, ", "size: 68 mm x 60 mm, ")).append("sides: ")
                     .append(draw.of("folded", "long-edge", "short-edge")).append("}\n");
         }
         List<String> cloths = cloth(draw, text);

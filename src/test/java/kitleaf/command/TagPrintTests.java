@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -25,6 +26,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.ReadBack.Drawn;
+import kitleaf.ReadBack.Letter;
 import kitleaf.ReadBack;
 import kitleaf.TextBoxes;
 import org.apache.pdfbox.Loader;
@@ -173,8 +175,8 @@ class TagPrintTests {
         assertEquals(List.of("""
                 In this bag
                 Groyne
-                Nell Ferry, 140 x 210 stitches
-                Spray linen, 28 count over two
+                chart Nell Ferry, 140 x 210 stitches
+                cloth Spray linen, 28 count over two
                 design 10 x 15 in (25.4 x 38.1 cm)
                 cut 16 x 21 in (40.7 x 53.4 cm)
                 needle 24, 2 strands
@@ -210,7 +212,7 @@ class TagPrintTests {
                 codes.addAll(decoded(pdf, page));
             }
             assertEquals(1, codes.size());
-            assertTrue(codes.get(0).startsWith("In this bag\nGroyne\nNell Ferry, 140 x 210 stitches\n"), codes.get(0));
+            assertTrue(codes.get(0).startsWith("In this bag\nGroyne\nchart Nell Ferry, 140 x 210 stitches\n"), codes.get(0));
             assertTrue(codes.get(0).endsWith(", ..."), codes.get(0));
         }
     }
@@ -250,9 +252,61 @@ class TagPrintTests {
         }
     }
 
-    /** The facts leave room for eight threads on the first tag of large print: one more may not stand alone on the second. */
+    /** The eye finds the piece first: nothing on either face is as large as its title, and on the front all is smaller by far. */
     @ParameterizedTest
-    @ValueSource(ints = {9, 10, 17})
+    @CsvSource(delimiter = ';', value = {"A4; ; Groyne; 2", "letter; --large; Groyne; 1.4", "A5; ; Groyne; 2",
+        "A4; ; The very long and winding band of the keeper of the light; 1.4"})
+    void the_title_is_the_largest_thing_on_a_tag(String paper, String large, String title, double far) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE.replace("Groyne", title) + threads(3)), "bag-tags", "--paper", paper,
+                large == null ? "--most-pages=100" : large);
+        Map<Boolean, List<Double>> sizes = ReadBack.letters(pdf, 1).stream().collect(Collectors.partitioningBy(
+                it -> it.font().contains("Alegreya"), Collectors.mapping(Letter::sizePt, Collectors.toList())));
+        double others = sizes.get(false).stream().mapToDouble(it -> it).max().orElseThrow();
+        assertTrue(sizes.get(true).stream().allMatch(size -> size > others) && Collections.max(sizes.get(true)) > far * others, sizes.toString());
+    }
+
+    /** By hand: A5 has 128 x 176 mm for tags; no way to divide it by four leaves both faces of a folded tag 60 x 55. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"en | 3:14: quarter of A5 gives a tag faces smaller than 60 mm x 55 mm, too small for what it carries; "
+            + "leave size out, which makes them as large as they have to be, or name larger paper",
+        "de | 3:14: quarter von A5 ergibt Anhänger mit Seiten unter 60 mm x 55 mm, zu klein für das, was darauf steht; "
+            + "lassen Sie size weg, dann werden sie so groß wie nötig, oder nennen Sie größeres Papier"})
+    void a_share_too_small_for_a_tag_is_refused(String language, String told) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "language: " + language + "\npaper: A5\ntags: {size: quarter}\n", PIECE + threads(3));
+        for (Ran ran : List.of(Ran.kitleaf("check", basket), Ran.kitleaf("print", basket, "--out", folder.resolve("none")))) {
+            assertEquals(1, ran.code());
+            assertTrue(ran.err().lines().anyMatch(line -> line.endsWith("basket.yaml:" + told)), ran.err());
+        }
+        assertFalse(Files.exists(folder.resolve("none")));
+    }
+
+    /** For other paper than the basket's a share is judged as it is printed. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"--paper=A5; the basket's tags do not fit A5; choose larger paper, or leave out their size",
+        "--large; the basket's tags do not fit A4 in large print; choose larger paper, or leave out their size"})
+    void a_share_too_small_for_a_tag_is_not_printed_larger(String option, String told, String or) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "tags: {size: quarter}\n", PIECE + threads(3));
+        Ran ran = Ran.kitleaf("print", basket, "--only", "bag-tags", option, "--out", folder.resolve("none"));
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains(told + "; " + or), ran.err());
+        assertEquals(List.of(), Ran.files(folder.resolve("none")));
+    }
+
+    /** What has to be searched stands as codes only, below each other, although names would have room. */
+    @ParameterizedTest
+    @CsvSource({"19, true", "20, false", "60, false"})
+    void twenty_threads_and_more_are_a_grid_of_codes(int threads, boolean named) throws IOException {
+        byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {size: quarter, sides: long-edge}\n",
+                PIECE + threads(threads).replace("colour:", "name: Reed, colour:")), "bag-tags", "--paper", "A3");
+        assertEquals(named ? threads : 0, ReadBack.text(pdf, 0).split("Reed", -1).length - 1);
+        for (int i = 0; i < threads; i++) {
+            assertEquals(1, ReadBack.text(pdf, 0).split("\\bN" + (100 + i) + "\\b", -1).length - 1, "N" + (100 + i));
+        }
+    }
+
+    /** The facts leave room for a few threads on the first tag of large print: one more may not stand alone on the second. */
+    @ParameterizedTest
+    @ValueSource(ints = {5, 7, 9, 10, 17})
     void no_large_tag_is_for_a_single_thread(int threads) throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "", PIECE + threads(threads)), "bag-tags", "--large");
         List<Integer> tags = new ArrayList<>();
@@ -263,7 +317,7 @@ class TagPrintTests {
             }
         }
         assertEquals(threads, tags.stream().mapToInt(Integer::intValue).sum());
-        assertTrue(tags.size() > 1 && tags.stream().allMatch(held -> held > 1), tags.toString());
+        assertTrue(ReadBack.text(pdf, 0).contains("tag 2 of ") && tags.stream().allMatch(held -> held > 1), tags.toString());
     }
 
     @ParameterizedTest
@@ -305,7 +359,7 @@ class TagPrintTests {
         Path basket = Ran.basket(folder.resolve("b"), language.isEmpty() ? "" : "language: " + language + "\n",
                 "piece: Groyne\nstitches: 140 x 210\ncloth: {kind: linen, count: 28, over: 2}\nmargin: 3 in\n" + progress + "\n");
         String text = ReadBack.text(print(basket, "bag-tags"), 1);
-        assertTrue(text.lines().anyMatch(said::equals), text);
+        assertTrue(text.lines().anyMatch(((language.isEmpty() ? "progress " : "Stand ") + said)::equals), text);
     }
 
     /** Written with a stroke, one and two strands would be half a strand. */
@@ -349,8 +403,8 @@ class TagPrintTests {
     void a_front_says_what_the_piece_is_and_a_back_where_she_was() throws IOException {
         byte[] pdf = print(Ran.basket(folder.resolve("b"), "tags: {sides: long-edge}\n", PIECE + threads(3)), "bag-tags");
         String front = ReadBack.text(pdf, 1).replace('\u00a0', ' ').replaceAll("\\s+", " ");
-        for (String words : List.of("Groyne", "Nell Ferry · 140 × 210 stitches", "Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
-                "cut 16 × 21 in (40.7 × 53.4 cm)", "needle 24 · 2 strands", "started 14 February 2026, wanted by 30 June 2027", "N100",
+        for (String words : List.of("Groyne", "chart Nell Ferry · 140 × 210 stitches", "cloth Spray linen, 28 count over two", "design 10 × 15 in (25.4 × 38.1 cm)",
+                "cut 16 × 21 in (40.7 × 53.4 cm)", "needle 24 · 2 strands", "started 14 February 2026 wanted by 30 June 2027", "N100",
                         "N102")) {
             assertTrue(front.contains(words), () -> words + " is not in " + front);
         }

@@ -70,7 +70,7 @@ public record GuideRoom(Box head, Box foot, double leftMm, double topMm, double 
         // What the level bar measures stands beside it, and two lines on it where they have room; else below it.
         boolean beside = widthMm >= BAR_MM + 3 + TypeScale.mm(type.fine()) * 4;
         double barMm = beside ? Math.max(5.6, type.lineMm(type.fine())) : 2.6 + type.lineMm(type.fine());
-        double heightMm = noteMm + 2.5 + barMm + frames.placedFootMm(widthMm);
+        double heightMm = noteMm + 2.5 + barMm + frames.footMm("", widthMm);
         return new Box(Frames.MARGIN_MM, settings.paper().heightMm() - Frames.LOWEST_MM - heightMm, widthMm, heightMm);
     }
 

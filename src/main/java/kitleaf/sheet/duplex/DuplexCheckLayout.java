@@ -38,7 +38,8 @@ public final class DuplexCheckLayout {
         Tags asked = reckoning.basket().tags();
         // Folded tags have no backs to shift; the check is then for the usual way of turning a sheet.
         Tags.Sides sides = asked.sides() == Tags.Sides.FOLDED ? Tags.Sides.LONG_EDGE : asked.sides();
-        TagSheets sheets = TagSheets.of(paper, new Tags(Tags.Share.QUARTER, sides, asked.backLiesRightMm(), asked.backLiesBelowMm()));
+        TagSheets sheets = TagSheets.of(paper, new Tags(Tags.USUAL.size(), sides, asked.backLiesRightMm(), asked.backLiesBelowMm()),
+                Tags.LEAST_WIDTH_MM, Tags.LEAST_HEIGHT_MM, Tags.FOOT_MM);
         double fromEdgeMm = Math.max(LEAST_FROM_EDGE_MM, FROM_EDGE * paper.heightMm());
         List<Box> fronts = new ArrayList<>();
         for (double x : new double[] {FROM_SIDE_MM, paper.widthMm() / 2, paper.widthMm() - FROM_SIDE_MM}) {

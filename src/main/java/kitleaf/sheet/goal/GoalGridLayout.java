@@ -119,7 +119,7 @@ public final class GoalGridLayout {
     }
 
     private double footMm(Paper paper) {
-        return Frames.LOWEST_MM + frames.placedFootMm(paper.widthMm() - 2 * Frames.MARGIN_MM);
+        return Frames.LOWEST_MM + frames.footMm("", paper.widthMm() - 2 * Frames.MARGIN_MM);
     }
 
     private static boolean holds(Paper sheet, Paper wall) {

@@ -74,7 +74,8 @@ public final class LabelLayout {
     }
 
     private static double footMm(Basket basket, SheetSettings settings, String note) {
-        return Math.max(LabelStocks.FOOT_MM, frames(basket, settings).closeFootMm(note));
+        double widthMm = settings.paper().widthMm() - 2 * Frames.MARGIN_MM;
+        return Math.max(LabelStocks.FOOT_MM, Frames.LOWEST_MM + frames(basket, settings).footMm(note, widthMm) + Frames.CLEAR_MM);
     }
 
     private static Frames frames(Basket basket, SheetSettings settings) {

@@ -20,23 +20,20 @@ public final class Frames {
     /** Check bars, separator and signature. */
     public static final double FOOT_MM = 31;
 
-    /**
-     * The bars of a flowing page's foot across, what is blank beside them, the bars above their captions, and what is blank below the
-     * foot.
-     */
-    private static final double BARS_MM = 109;
-    private static final double FOOT_GAP_MM = 5;
+    /** The bars above their captions, and what is blank beside them, around all, and above the signature of a close foot, in lines. */
     private static final double BAR_MM = 2.4;
-    private static final double BOTTOM_MM = 8;
-    /** Above the bars of a foot that is set close, between its lines in parts of a line, and above all of it. */
+    private static final double FOOT_GAP_MM = 5;
     private static final double ABOVE_BARS_MM = 1.2;
+    private static final double AROUND_MM = 7.4;
     private static final double ABOVE_SIGNATURE = 0.5;
-    private static final double CLEAR_MM = 2.5;
 
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
+    /** What is blank above a foot that is set close. */
+    public static final double CLEAR_MM = 2.5;
     /** What a page's foot keeps from the paper's edge. */
     public static final double LOWEST_MM = 8;
+    /** Lines of the signature, and more than stand beside the bars. */
     private static final int MOST_LINES = 6;
     /** The bars of 50 mm and 2 in, and what lies between them and words beside them. */
     private static final double BESIDE_BARS_MM = 114;
@@ -89,33 +86,24 @@ public final class Frames {
         return new Sheet(kind, parts, model);
     }
 
+    /**
+     * How high the foot is at most that {@code flow.ftlx} sets in a width.
+     *
+     * @param note what stands beside its bars, and then all of it is set close; if empty, what is usually said of them
+     */
+    public double footMm(String note, double widthMm) {
+        double lineMm = settings.type().lineMm(settings.type().fine());
+        String said = !note.isEmpty() ? note : correction().isEmpty() ? words.say("bars.note-large") : correction();
+        int beside = widthMm > BESIDE_BARS_MM ? lines(said, 400, widthMm - BESIDE_BARS_MM) : MOST_LINES;
+        double barsMm = BAR_MM + lineMm;
+        double notedMm = beside <= 2 ? Math.max(barsMm, 2 * lineMm) : lines(said, 400, widthMm) * lineMm + ABOVE_BARS_MM + barsMm;
+        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
+        int signed = Math.min(MOST_LINES, lines(PROGRAM + signature(), 600, widthMm - pageMm - FOOT_GAP_MM));
+        return notedMm + (note.isEmpty() ? AROUND_MM : ABOVE_SIGNATURE * lineMm) + signed * lineMm;
+    }
+
     private int lines(String text, int weight, double widthMm) {
         return settings.ruler().lines(text, "text", weight, settings.type().fine(), widthMm);
-    }
-
-    /** How high what {@code flow.ftlx} sets close together at a foot is, with what is blank around it. */
-    public double closeFootMm(String note) {
-        double lineMm = TypeScale.mm(settings.type().fine()) * TypeScale.LEADING;
-        double innerMm = settings.paper().widthMm() - 2 * MARGIN_MM;
-        int beside = lines(note, 600, innerMm - BARS_MM - FOOT_GAP_MM);
-        double barsMm = BAR_MM + lineMm;
-        double notedMm = beside <= 2 ? Math.max(barsMm, beside * lineMm) : lines(note, 600, innerMm) * lineMm + ABOVE_BARS_MM + barsMm;
-        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
-        return BOTTOM_MM + (lines(PROGRAM + signature(), 600, innerMm - pageMm - FOOT_GAP_MM) + ABOVE_SIGNATURE) * lineMm + notedMm
-                + CLEAR_MM;
-    }
-
-    /** How high the foot is at most that {@code flow.ftlx} sets in a width: for pages on which something has its place above it. */
-    public double placedFootMm(double widthMm) {
-        TypeScale type = settings.type();
-        TextRuler ruler = settings.ruler();
-        double lineMm = type.lineMm(type.fine());
-        String note = correction().isEmpty() ? words.say("bars.note-large") : correction();
-        boolean beside = widthMm > BESIDE_BARS_MM && ruler.lines(note, "text", 400, type.fine(), widthMm - BESIDE_BARS_MM) <= 2;
-        double noteMm = beside ? 0 : ruler.lines(note, "text", 400, type.fine(), widthMm) * lineMm + 1.2;
-        double pageMm = ruler.widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
-        int lines = Math.min(MOST_LINES, ruler.lines(PROGRAM + signature(), "text", 600, type.fine(), widthMm - pageMm - 5));
-        return 3 + noteMm + Math.max(2.4, lineMm) + lineMm + 4.4 + lines * lineMm;
     }
 
     private String signature() {

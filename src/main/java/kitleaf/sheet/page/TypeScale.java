@@ -1,5 +1,7 @@
 package kitleaf.sheet.page;
 
+import kitleaf.basket.Tags;
+
 /**
  * The type sizes of all sheets by their role, in points; templates see it as {@code type}. A sheet that takes every size from
  * here, and heights from {@link #lineMm}, is set in large print without another line.
@@ -118,6 +120,14 @@ public record TypeScale(boolean large, double display, double title, double figu
      */
     public Box usualLabel() {
         return large ? new Box(0, 0, 95, 61) : new Box(0, 0, 63, 25);
+    }
+
+    /**
+     * What a tag that is a share of its sheet measures at least; in large print it holds some 30 characters a line and ten lines (found by
+     * measuring).
+     */
+    public Box leastTag() {
+        return large ? new Box(0, 0, 90, 100) : new Box(0, 0, Tags.LEAST_WIDTH_MM, Tags.LEAST_HEIGHT_MM);
     }
 
     /** The size a text may shrink to: what the ordinary sheet allows, but no smaller than the smallest of this scale. */

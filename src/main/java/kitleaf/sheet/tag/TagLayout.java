@@ -11,9 +11,11 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Tags;
+import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
@@ -59,8 +61,8 @@ public final class TagLayout {
         this.clothWords = new ClothWords(words, figures);
         this.threadWords = new ThreadWords(words, settings.units());
         this.footMm = footMm(reckoning.basket(), settings);
-        this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm)
-                : TagSheets.of(settings.paper(), reckoning.basket().tags());
+        Box least = settings.type().leastTag();
+        this.sheets = TagSheets.of(settings.paper(), reckoning.basket().tags(), least.widthMm(), least.heightMm(), footMm);
         this.codeMm = Math.min(MOST_CODE_MM, Math.max(LEAST_CODE_MM, sheets.tagHeightMm() - ABOVE_CODE_MM));
     }
 
@@ -69,17 +71,18 @@ public final class TagLayout {
         return new TagLayout(reckoning, settings).layOut(reckoning);
     }
 
-    /** Whether the basket's tags have room on its paper; in large print above its higher foot. */
+    /** Whether the basket's tags have room on its paper, above the foot. */
     public static boolean fit(Basket basket, SheetSettings settings) {
-        Tags tags = basket.tags();
-        int faces = tags.sides() == Tags.Sides.FOLDED ? 2 : 1;
-        return tags.fit(settings.paper()) && (!(tags.size() instanceof Tags.Own own)
-                || own.heightMm() * faces <= settings.paper().heightMm() - Tags.MARGIN_MM - footMm(basket, settings));
+        Box least = settings.type().leastTag();
+        return basket.tags().on(settings.paper(), least.widthMm(), least.heightMm(), footMm(basket, settings)).isPresent();
     }
 
     private static double footMm(Basket basket, SheetSettings settings) {
         Words words = SheetWords.in(settings.language());
-        return settings.type().large() ? frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides()))) : Tags.FOOT_MM;
+        double footMm = frames(basket, settings, words).footMm(words.say(note(basket.tags().sides())),
+                settings.paper().widthMm() - 2 * Frames.MARGIN_MM);
+        // Tags of her own size do not take up all the sheet, and come as near to the foot as they must.
+        return Math.max(Tags.FOOT_MM, Frames.LOWEST_MM + footMm + (basket.tags().size() instanceof Tags.Own ? 0 : Frames.CLEAR_MM));
     }
 
     private static Frames frames(Basket basket, SheetSettings settings, Words words) {
@@ -134,14 +137,15 @@ public final class TagLayout {
         String finishedOther = figures.otherSize(size.across().finishedMm(), size.down().finishedMm());
         String cut = figures.cut(size.across().cutMm(), size.down().cutMm());
         String cutOther = figures.swapped().cut(size.across().cutMm(), size.down().cutMm());
-        List<String> facts = new ArrayList<>();
-        facts.add(piece.designer().map(designer -> designer + " · " + chart).orElse(chart));
-        facts.add(clothWords.cloth(piece.cloth()));
+        List<List<TagWords.Fact>> facts = new ArrayList<>();
+        facts.add(List.of(fact("tag.chart", piece.designer().map(designer -> designer + " · " + chart).orElse(chart))));
+        facts.add(List.of(fact("tag.cloth", clothWords.cloth(piece.cloth()))));
         // What stands in brackets is not parted: a line would begin in the middle of a size.
-        facts.add(words.say("tag.design", finished, finishedOther.replace(' ', Figures.NO_BREAK)));
-        facts.add(words.say("tag.cut", cut, cutOther.replace(' ', Figures.NO_BREAK)));
+        facts.add(List.of(fact("tag.design", words.say("plan.both", finished, finishedOther.replace(' ', Figures.NO_BREAK)))));
+        facts.add(List.of(fact("tag.cut", words.say("plan.both", cut, cutOther.replace(' ', Figures.NO_BREAK)))));
         if (!threads.threads().isEmpty()) {
-            facts.add(needles(threads));
+            List<ThreadNeed> needs = threads.threads().stream().flatMap(total -> total.needs().stream()).toList();
+            facts.add(List.of(fact("tag.needle", threadWords.needles(needs) + " · " + threadWords.strands(needs))));
         }
         facts.add(dates(reckoned, figures::day));
 
@@ -149,8 +153,10 @@ public final class TagLayout {
         // A reader of codes runs what begins like a command or an address; words of ours come before hers.
         plain.add(words.say("tag.code"));
         plain.add(piece.title());
-        facts.subList(0, facts.size() - 1).forEach(fact -> plain.add(Figures.plain(fact).replace('·', ',').replace(" ,", ",")));
-        plain.add(dates(reckoned, LocalDate::toString));
+        List<List<TagWords.Fact>> shown = List.copyOf(facts);
+        facts.set(facts.size() - 1, dates(reckoned, LocalDate::toString));
+        facts.forEach(line -> plain.add(Figures.plain(line.stream().map(fact -> fact.label() + " " + fact.value())
+                .collect(Collectors.joining(", "))).replace('·', ',').replace(" ,", ",")));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
                 .map(thread -> new TagWords.Thread(Figures.asTyped(thread.code()), ThreadWords.first(thread).name().orElse(""),
@@ -158,7 +164,7 @@ public final class TagLayout {
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
                 new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
                 figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
-        return new TagWords(piece.title(), facts, ticks, log, plain(plain.toString(), threads.threads().stream().map(ThreadTotal::code)
+        return new TagWords(piece.title(), shown, ticks, log, plain(plain.toString(), threads.threads().stream().map(ThreadTotal::code)
                 .toList()));
     }
 
@@ -198,15 +204,14 @@ public final class TagLayout {
         return fits;
     }
 
-    private String needles(PieceThreads threads) {
-        List<ThreadNeed> needs = threads.threads().stream().flatMap(total -> total.needs().stream()).toList();
-        return threadWords.needle(needs) + " · " + threadWords.strands(needs);
+    private TagWords.Fact fact(String label, String value) {
+        return new TagWords.Fact(words.say(label), value);
     }
 
-    private String dates(PieceReckoning reckoned, Function<LocalDate, String> day) {
-        String started = reckoned.piece().progress().started().map(on -> words.say("tag.started", day.apply(on)))
-                .orElseGet(() -> words.say(reckoned.begun() ? "tag.begun" : "tag.not-started"));
-        return started + reckoned.piece().goal().by().map(on -> ", " + words.say("tag.by", day.apply(on))).orElse("");
+    private List<TagWords.Fact> dates(PieceReckoning reckoned, Function<LocalDate, String> day) {
+        Stream<TagWords.Fact> started = Stream.of(reckoned.piece().progress().started().map(on -> fact("tag.started", day.apply(on)))
+                .orElseGet(() -> fact("tag.progress", words.say(reckoned.begun() ? "tag.begun" : "tag.not-started"))));
+        return Stream.concat(started, reckoned.piece().goal().by().map(on -> fact("tag.by", day.apply(on))).stream()).toList();
     }
 
 }

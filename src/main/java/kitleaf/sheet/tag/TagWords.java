@@ -8,12 +8,12 @@ import kitleaf.sheet.page.Swatch;
  * What a bag tag says of its piece. Absent text is empty.
  *
  * @param title of the piece
- * @param facts a line each: designer and chart, cloth, design, cut, needle and strands, dates
+ * @param facts a line each, of one or more: designer and chart, cloth, design, cut, needle and strands, dates
  * @param threads in the order of the chart
  * @param log the sittings, oldest first
  * @param plain facts and codes of threads as plain text, for the code
  */
-public record TagWords(String title, List<String> facts, List<Thread> threads, List<Sitting> log, String plain) {
+public record TagWords(String title, List<List<Fact>> facts, List<Thread> threads, List<Sitting> log, String plain) {
 
     /** Copies the lists. */
     public TagWords {
@@ -22,6 +22,14 @@ public record TagWords(String title, List<String> facts, List<Thread> threads, L
         threads = List.copyOf(threads);
         log = List.copyOf(log);
     }
+
+    /**
+     * A label and what is so called.
+     *
+     * @param label such as "cut"
+     * @param value such as "16 × 21 in (40.7 × 53.4 cm)"
+     */
+    public record Fact(String label, String value) { }
 
     /**
      * A thread to tick off.

@@ -88,8 +88,12 @@ public final class ThreadWords {
                 "thread.needle-of", "stitch-short."));
     }
 
-    /** The same of several threads, where it may be broken. */
-    public String needle(List<ThreadNeed> needs) {
+    /** "26", or "24 and 26", of several threads, where it may be broken. */
+    public String needles(List<ThreadNeed> needs) {
+        return told(needs, NEEDLE, needles -> join(needles, "thread.joined"), "thread.needle-of", "stitch-full.");
+    }
+
+    private String needle(List<ThreadNeed> needs) {
         return told(needs, NEEDLE, needles -> words.say("thread.needle", join(needles, "thread.joined")),
                 "thread.needle-of", "stitch-full.");
     }

@@ -22,12 +22,6 @@ import kitleaf.basket.Tags;
  */
 public record TagSheets(Paper paper, Tags tags, int columns, int rows, double cellWidthMm, double cellHeightMm) {
 
-    /** Forgives the last bits of dividing a sheet. */
-    private static final double SLACK_MM = 1e-6;
-    /** A tag of large print holds some 30 characters a line and ten lines (found by measuring). */
-    private static final double LARGE_WIDTH_MM = 90;
-    private static final double LARGE_HEIGHT_MM = 100;
-
     /** Refuses sheets without tags. */
     public TagSheets {
         Objects.requireNonNull(paper);
@@ -38,41 +32,17 @@ public record TagSheets(Paper paper, Tags tags, int columns, int rows, double ce
     }
 
     /**
-     * The sheets of some paper. Where a share of the sheet would be too small for a tag, larger ones are made.
+     * The sheets of some paper.
      *
-     * @throws IllegalArgumentException when tags of her own size do not {@linkplain Tags#fit fit}
-     */
-    public static TagSheets of(Paper paper, Tags tags) {
-        return of(paper, tags, Tags.LEAST_WIDTH_MM, Tags.LEAST_HEIGHT_MM, Tags.FOOT_MM);
-    }
-
-    /**
-     * The sheets of large print, whose tags have to be larger and whose foot is higher.
-     *
+     * @param leastWidthMm what a share of a sheet measures across at least
+     * @param leastHeightMm likewise down
      * @param footMm what is left below for the check bars and the signature
-     * @throws IllegalArgumentException when tags of her own size do not fit
+     * @throws IllegalArgumentException when such tags {@linkplain Tags#on have no room}
      */
-    public static TagSheets large(Paper paper, Tags tags, double footMm) {
-        return of(paper, tags, LARGE_WIDTH_MM, LARGE_HEIGHT_MM, footMm);
-    }
-
-    private static TagSheets of(Paper paper, Tags tags, double leastWidthMm, double leastHeightMm, double footMm) {
-        double roomAcrossMm = paper.widthMm() - 2 * Tags.MARGIN_MM;
-        double roomDownMm = paper.heightMm() - Tags.MARGIN_MM - footMm;
-        int faces = tags.sides() == Tags.Sides.FOLDED ? 2 : 1;
-        if (tags.size() instanceof Tags.Own own) {
-            return new TagSheets(paper, tags, (int) Math.floor((roomAcrossMm + SLACK_MM) / own.widthMm()),
-                    (int) Math.floor((roomDownMm + SLACK_MM) / (own.heightMm() * faces)), own.widthMm(), own.heightMm() * faces);
-        }
-        Tags.Share share = (Tags.Share) tags.size();
-        boolean upright = paper.heightMm() >= paper.widthMm();
-        int columns = most(upright ? share.columns() : share.rows(), roomAcrossMm, leastWidthMm);
-        int rows = most(upright ? share.rows() : share.columns(), roomDownMm, leastHeightMm * faces);
-        return new TagSheets(paper, tags, columns, rows, roomAcrossMm / columns, roomDownMm / rows);
-    }
-
-    private static int most(int wanted, double roomMm, double leastMm) {
-        return Math.max(1, Math.min(wanted, (int) Math.floor(roomMm / leastMm)));
+    public static TagSheets of(Paper paper, Tags tags, double leastWidthMm, double leastHeightMm, double footMm) {
+        Tags.Grid grid = tags.on(paper, leastWidthMm, leastHeightMm, footMm)
+                .orElseThrow(() -> new IllegalArgumentException("no tags: " + tags + " on " + paper));
+        return new TagSheets(paper, tags, grid.columns(), grid.rows(), grid.cellWidthMm(), grid.cellHeightMm());
     }
 
     /** Tags on a sheet. */

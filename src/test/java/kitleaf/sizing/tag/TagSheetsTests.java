@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Tags;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -21,7 +23,11 @@ class TagSheetsTests {
     private static final Paper A4 = new Paper("A4", 210, 297);
 
     private static TagSheets sheets(Paper paper, Tags.Size size, Tags.Sides sides) {
-        return TagSheets.of(paper, new Tags(size, sides, 0, 0));
+        return of(paper, new Tags(size, sides, 0, 0));
+    }
+
+    private static TagSheets of(Paper paper, Tags tags) {
+        return TagSheets.of(paper, tags, 60, 55, 24);
     }
 
     /** By hand: A4 has 190 x 263 mm between 10 mm at the top and sides and 24 mm at the foot; a quarter is 95 x 131.5, folded 65.75 high. */
@@ -69,10 +75,38 @@ class TagSheetsTests {
     /** By hand: large print keeps 40 mm at the foot here, so two rows share 247 mm of A4. */
     @Test
     void large_tags_leave_the_foot_they_are_told_of() {
-        TagSheets large = TagSheets.large(A4, new Tags(Tags.Share.QUARTER, Tags.Sides.LONG_EDGE, 0, 0), 40);
+        TagSheets large = TagSheets.of(A4, new Tags(Tags.Share.QUARTER, Tags.Sides.LONG_EDGE, 0, 0), 90, 100, 40);
         assertEquals(4, large.perSheet());
         assertEquals(95, large.tagWidthMm(), SAME);
         assertEquals(123.5, large.tagHeightMm(), SAME);
+    }
+
+    /**
+     * By hand: A4 has 190 x 263 mm for tags. Folded three below each other, each face is 263 / 6 = 43.8 high, too low; three side by side are
+     * 190 / 3 = 63.3 wide and 263 / 4 = 65.75 high. Lying, 277 x 176: two rows folded are 176 / 4 = 44 high, four columns in one row
+     * 277 / 4 = 69.25 x 88.
+     */
+    @ParameterizedTest
+    @CsvSource({"210, 297, SIXTH, 3, 2, 63.333, 65.75", "297, 210, QUARTER, 4, 1, 69.25, 88"})
+    void a_share_is_divided_the_way_that_makes_tags_large_enough(double width, double height, Tags.Share share, int columns, int rows,
+            double tagWidth, double tagHeight) {
+        TagSheets sheets = sheets(new Paper("own", width, height), share, Tags.Sides.FOLDED);
+        assertEquals(columns, sheets.columns());
+        assertEquals(rows, sheets.rows());
+        assertEquals(tagWidth, sheets.tagWidthMm(), 0.001);
+        assertEquals(tagHeight, sheets.tagHeightMm(), SAME);
+    }
+
+    /** By hand: A5 has 128 x 176 mm for tags; two rows folded are 44 high, so that what is not asked for by name is a half, 64 x 88. */
+    @Test
+    void where_she_says_nothing_tags_are_as_large_as_they_must_be() {
+        Paper a5 = new Paper("A5", 148, 210);
+        TagSheets usual = of(a5, Tags.USUAL);
+        assertEquals(2, usual.perSheet());
+        assertEquals(64, usual.tagWidthMm(), SAME);
+        assertEquals(88, usual.tagHeightMm(), SAME);
+        assertFalse(new Tags(Tags.Share.QUARTER, Tags.Sides.FOLDED, 0, 0).fit(a5));
+        assertEquals(4, of(A4, Tags.USUAL).perSheet());
     }
 
     /**
@@ -108,7 +142,9 @@ class TagSheetsTests {
             @ForAll Tags.Share share, @ForAll @IntRange(max = 1) int edge, @ForAll @DoubleRange(min = -5, max = 5) double right,
             @ForAll @DoubleRange(min = -5, max = 5) double below) {
         Paper paper = new Paper("own", width, height);
-        TagSheets sheets = TagSheets.of(paper, new Tags(share, edge == 0 ? Tags.Sides.LONG_EDGE : Tags.Sides.SHORT_EDGE, right, below));
+        Tags tags = new Tags(share, edge == 0 ? Tags.Sides.LONG_EDGE : Tags.Sides.SHORT_EDGE, right, below);
+        Assume.that(tags.fit(paper));
+        TagSheets sheets = of(paper, tags);
         for (int i = 0; i < sheets.perSheet(); i++) {
             TagPlace front = sheets.front(i);
             TagPlace back = sheets.back(i);
@@ -124,7 +160,9 @@ class TagSheetsTests {
     void tags_stay_on_the_sheet_and_are_never_too_small(@ForAll @DoubleRange(min = 148, max = 450) double width,
             @ForAll @DoubleRange(min = 210, max = 450) double height, @ForAll Tags.Share share, @ForAll Tags.Sides sides, @ForAll boolean lying) {
         Paper paper = lying ? new Paper("own", height, width) : new Paper("own", width, height);
-        TagSheets sheets = sheets(paper, share, sides);
+        Tags asked = new Tags(share, sides, 0, 0);
+        TagSheets sheets = of(paper, asked.fit(paper) ? asked : new Tags(Tags.USUAL.size(), sides, 0, 0));
+        assertTrue(!asked.fit(paper) || sheets.perSheet() == Map.of(Tags.Share.QUARTER, 4, Tags.Share.SIXTH, 6, Tags.Share.EIGHTH, 8).get(share));
         assertTrue(sheets.tagWidthMm() >= Tags.LEAST_WIDTH_MM && sheets.tagHeightMm() >= Tags.LEAST_HEIGHT_MM, sheets.toString());
         TagPlace last = sheets.front(sheets.perSheet() - 1);
         assertTrue(last.xMm() + last.widthMm() <= paper.widthMm() - 10 + SAME);
