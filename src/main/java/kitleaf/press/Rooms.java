@@ -23,7 +23,7 @@ record Rooms(double firstMm, double nextMm) {
     private static final double STEP = 0.1;
     private static final int HALVINGS = 12;
 
-    /** What stands in each room; at least one room. */
+    /** What stands in each room; at least one room. What is repeated is left out where nothing would have room below it. */
     List<List<FlowPart>> fill(List<FlowPart> parts) {
         List<List<FlowPart>> rooms = new ArrayList<>();
         List<FlowPart> room = new ArrayList<>();
@@ -34,7 +34,12 @@ record Rooms(double firstMm, double nextMm) {
             if (!room.isEmpty() && (part.breaks() || together(parts, i) > leftMm + ColumnWidth.SLACK_MM)) {
                 room = new ArrayList<>();
                 rooms.add(room);
-                leftMm = nextMm - (part.repeated() == null ? 0 : part.repeated().heightMm());
+                leftMm = nextMm;
+            }
+            if (room.isEmpty() && part.repeated() != null) {
+                boolean fits = part.repeated().heightMm() + together(parts, i) <= leftMm + ColumnWidth.SLACK_MM;
+                part = fits ? part : part.under(null);
+                leftMm -= fits ? part.repeated().heightMm() : 0;
             }
             room.add(part);
             leftMm -= part.heightMm();
