@@ -59,7 +59,7 @@ public final class TagLayout {
         this.threadWords = new ThreadWords(words, settings.units());
         this.footMm = footMm(reckoning.basket(), settings);
         this.sheets = settings.type().large() ? TagSheets.large(settings.paper(), reckoning.basket().tags(), footMm)
-                : TagSheets.of(settings.paper(), reckoning.basket().tags());
+                : TagSheets.of(settings.paper(), reckoning.basket().tags(), footMm);
         this.codeMm = Math.min(MOST_CODE_MM, Math.max(LEAST_CODE_MM, sheets.tagHeightMm() - ABOVE_CODE_MM));
     }
 
@@ -76,9 +76,12 @@ public final class TagLayout {
                 || own.heightMm() * faces <= settings.paper().heightMm() - Tags.MARGIN_MM - footMm(basket, settings));
     }
 
+    /** In ordinary print what tags of her own size leave, which is enough but for a signature of two lines. */
     private static double footMm(Basket basket, SheetSettings settings) {
         Words words = SheetWords.in(settings.language());
-        return settings.type().large() ? frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides()))) : Tags.FOOT_MM;
+        double closeMm = frames(basket, settings, words).closeFootMm(words.say(note(basket.tags().sides())));
+        return settings.type().large() ? closeMm
+                : basket.tags().size() instanceof Tags.Own ? Tags.FOOT_MM : Math.max(Tags.FOOT_MM, closeMm);
     }
 
     private static Frames frames(Basket basket, SheetSettings settings, Words words) {

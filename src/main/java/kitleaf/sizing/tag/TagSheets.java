@@ -43,7 +43,12 @@ public record TagSheets(Paper paper, Tags tags, int columns, int rows, double ce
      * @throws IllegalArgumentException when tags of her own size do not {@linkplain Tags#fit fit}
      */
     public static TagSheets of(Paper paper, Tags tags) {
-        return of(paper, tags, Tags.LEAST_WIDTH_MM, Tags.LEAST_HEIGHT_MM, Tags.FOOT_MM);
+        return of(paper, tags, Tags.FOOT_MM);
+    }
+
+    /** The same above a foot of another height. */
+    public static TagSheets of(Paper paper, Tags tags, double footMm) {
+        return of(paper, tags, Tags.LEAST_WIDTH_MM, Tags.LEAST_HEIGHT_MM, footMm);
     }
 
     /**
