@@ -1,6 +1,7 @@
 package kitleaf;
 
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,9 +10,13 @@ import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDVectorFont;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.apache.pdfbox.util.Matrix;
+import org.apache.pdfbox.util.Vector;
 
 /**
  * Reads a PDF back with PDFBox, which is not the library that wrote it: what was drawn, in millimetres from
@@ -23,9 +28,12 @@ public final class ReadBack {
 
     private ReadBack() { }
 
+    /** What is laid on a page. */
+    public sealed interface Mark { }
+
     /** One painted path: the operations and points as drawn, and how it was painted. */
     public record Drawn(String operations, List<Point2D.Double> points, boolean filled, boolean stroked, int fill,
-            int stroke, double lineWidthMm, List<Double> dashMm, int cap, int join) {
+            int stroke, double lineWidthMm, List<Double> dashMm, int cap, int join) implements Mark {
 
         public double x(int i) {
             return points.get(i).x;
@@ -46,6 +54,32 @@ public final class ReadBack {
 
     /** One character as PDFBox places it; x is its left edge, y its baseline. */
     public record Letter(String text, double x, double y, double width, double sizePt, String font, double turned) {
+    }
+
+    /** A character with the corners of the box its ink takes, turned as it is; none for white space. */
+    public record Inked(Letter letter, List<Point2D.Double> corners) implements Mark {
+    }
+
+    /** What is laid on each page, paths and characters, in the order it was laid. */
+    public static List<List<Mark>> marksByPage(PDDocument document) throws IOException {
+        List<List<Mark>> pages = new ArrayList<>();
+        for (PDPage page : document.getPages()) {
+            List<Mark> marks = new ArrayList<>();
+            PathReader reader = new PathReader(page) {
+                @Override
+                void painted(Drawn path) {
+                    marks.add(path);
+                }
+
+                @Override
+                protected void showGlyph(Matrix at, PDFont font, int code, Vector displacement) throws IOException {
+                    marks.add(inked(at, font, code, displacement));
+                }
+            };
+            reader.processPage(page);
+            pages.add(marks);
+        }
+        return pages;
     }
 
     /** Everything drawn on a page that is not text. */
@@ -140,7 +174,7 @@ public final class ReadBack {
         }
     }
 
-    private static final class PathReader extends PDFGraphicsStreamEngine {
+    private static class PathReader extends PDFGraphicsStreamEngine {
 
         private final List<Drawn> drawn = new ArrayList<>();
         private final StringBuilder operations = new StringBuilder();
@@ -159,13 +193,33 @@ public final class ReadBack {
             current = new Point2D.Double(x, y);
         }
 
+        void painted(Drawn path) {
+            drawn.add(path);
+        }
+
+        final Inked inked(Matrix at, PDFont font, int code, Vector displacement) throws IOException {
+            String text = font.toUnicode(code);
+            Letter letter = new Letter(text == null ? "?" : text, at.getTranslateX() / POINTS_PER_MM,
+                    (height - at.getTranslateY()) / POINTS_PER_MM,
+                    displacement.getX() * Math.hypot(at.getScaleX(), at.getShearY()) / POINTS_PER_MM,
+                    Math.hypot(at.getScaleX(), at.getShearY()), font.getName(), Math.toDegrees(Math.atan2(at.getShearY(), at.getScaleX())));
+            Rectangle2D ink = ((PDVectorFont) font).getNormalizedPath(code).getBounds2D();
+            List<Point2D.Double> corners = new ArrayList<>();
+            for (double[] corner : new double[][] {{ink.getMinX(), ink.getMinY()}, {ink.getMaxX(), ink.getMinY()},
+                {ink.getMaxX(), ink.getMaxY()}, {ink.getMinX(), ink.getMaxY()}}) {
+                Point2D.Float point = at.transformPoint((float) corner[0] / 1000, (float) corner[1] / 1000);
+                corners.add(new Point2D.Double(point.x / POINTS_PER_MM, (height - point.y) / POINTS_PER_MM));
+            }
+            return new Inked(letter, ink.isEmpty() ? List.of() : corners);
+        }
+
         private void paint(boolean filled, boolean stroked) throws IOException {
             var state = getGraphicsState();
             List<Double> dash = new ArrayList<>();
             for (float length : state.getLineDashPattern().getDashArray()) {
                 dash.add(length / POINTS_PER_MM);
             }
-            drawn.add(new Drawn(operations.toString(), List.copyOf(points), filled, stroked,
+            painted(new Drawn(operations.toString(), List.copyOf(points), filled, stroked,
                     state.getNonStrokingColor().toRGB(), state.getStrokingColor().toRGB(),
                     state.getLineWidth() / POINTS_PER_MM, dash, state.getLineCap(), state.getLineJoin()));
             endPath();

@@ -25,7 +25,7 @@ record FlowPart(Laid laid, double beforeMm, double afterMm, boolean keep, boolea
         return new FlowPart(now, beforeMm, afterMm, keep, breaks, null, repeated);
     }
 
-    /** The same below what is repeated where it begins a page. */
+    /** The same below what is repeated where it begins a page; null for nothing. */
     FlowPart under(Laid heads) {
         return new FlowPart(laid, beforeMm, afterMm, keep, breaks, block, heads);
     }

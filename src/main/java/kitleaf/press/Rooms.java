@@ -23,7 +23,7 @@ record Rooms(double firstMm, double nextMm) {
     private static final double STEP = 0.1;
     private static final int HALVINGS = 12;
 
-    /** What stands in each room; at least one room. */
+    /** What stands in each room; at least one room. What is repeated is left out where nothing would have room below it. */
     List<List<FlowPart>> fill(List<FlowPart> parts) {
         List<List<FlowPart>> rooms = new ArrayList<>();
         List<FlowPart> room = new ArrayList<>();
@@ -37,7 +37,9 @@ record Rooms(double firstMm, double nextMm) {
                 leftMm = nextMm;
             }
             if (room.isEmpty() && part.repeated() != null) {
-                leftMm -= part.repeated().heightMm();
+                boolean fits = part.repeated().heightMm() + together(parts, i) <= leftMm + ColumnWidth.SLACK_MM;
+                part = fits ? part : part.under(null);
+                leftMm -= fits ? part.repeated().heightMm() : 0;
             }
             room.add(part);
             leftMm -= part.heightMm();

@@ -109,15 +109,16 @@ record CardRoom(List<GoalEntry> entries, TypeScale type, TextRuler ruler, Words 
      * The card of a piece.
      *
      * @param box where it lies
-     * @param scale how much all on it is enlarged, or shrunk
+     * @param scale how much all on it is enlarged, or shrunk; 0 where it does not fit at all
      */
     GoalCard card(GoalEntry entry, Box box, double scale) {
         double larger = Math.max(1, scale);
         double innerMm = box.widthMm() / larger - 2 * PAD_MM;
         double heightMm = box.heightMm() / larger;
         TypeScale sizes = type.before(larger);
+        double by = scale > 0 ? Math.min(1, scale) : type.least() / type.small();
         double drawn = entries.stream().mapToDouble(it -> Math.min(OUTLINE_SHARE * innerMm / it.widthMm(),
-                Math.min(OUTLINE_SHARE * heightMm, roomMm(it, innerMm, heightMm, sizes, Math.min(1, scale))) / it.heightMm()))
+                Math.min(OUTLINE_SHARE * heightMm, roomMm(it, innerMm, heightMm, sizes, by)) / it.heightMm()))
                 .min().orElse(1);
         return new GoalCard(box, entry, Math.max(LEAST_OUTLINE_MM, entry.widthMm() * drawn),
                 Math.max(LEAST_OUTLINE_MM, entry.heightMm() * drawn),
