@@ -93,10 +93,17 @@ public final class Frames {
      */
     public double footMm(String note, double widthMm) {
         double lineMm = settings.type().lineMm(settings.type().fine());
-        String said = !note.isEmpty() ? note : correction().isEmpty() ? words.say("bars.note-large") : correction();
-        int beside = widthMm > BESIDE_BARS_MM ? lines(said, 400, widthMm - BESIDE_BARS_MM) : MOST_LINES;
         double barsMm = BAR_MM + lineMm;
-        double notedMm = beside <= 2 ? Math.max(barsMm, 2 * lineMm) : lines(said, 400, widthMm) * lineMm + ABOVE_BARS_MM + barsMm;
+        double notedMm = 0;
+        for (String said : !note.isEmpty() ? List.of(note) : correction().isEmpty()
+                ? List.of(words.say("bars.note"), words.say("bars.note-large")) : List.of(correction())) {
+            int beside = widthMm > BESIDE_BARS_MM ? lines(said, 400, widthMm - BESIDE_BARS_MM) : MOST_LINES;
+            int above = lines(said, 400, widthMm);
+            notedMm = beside <= 2 ? Math.max(barsMm, 2 * lineMm) : above * lineMm + ABOVE_BARS_MM + barsMm;
+            if (beside <= 2 || above == 1) {
+                break;
+            }
+        }
         double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
         int signed = Math.min(MOST_LINES, lines(PROGRAM + signature(), 600, widthMm - pageMm - FOOT_GAP_MM));
         return notedMm + (note.isEmpty() ? AROUND_MM : ABOVE_SIGNATURE * lineMm) + signed * lineMm;
