@@ -5,7 +5,8 @@ import kitleaf.sheet.page.Swatch;
 /**
  * A row of a kit or buy list. What a kind of row does not have is empty, or null for the swatch.
  *
- * @param kind {@code thread}, {@code item} (ticked off, no thread), {@code enough} (a thread not ticked off), {@code group} (a heading), {@code sum},
+ * @param kind {@code thread}, {@code item} (ticked off, no thread), {@code enough} (a thread not ticked off),
+ *        {@code group} (a heading), {@code sum},
  *        {@code heading} or {@code note}
  * @param swatch the thread's colour and symbol
  * @param name what is largest: the code of a thread, the words of a heading
