@@ -6,7 +6,8 @@ import kitleaf.basket.Tags;
  * The type sizes of all sheets by their role, in points; templates see it as {@code type}. A sheet that takes every size from
  * here, and heights from {@link #lineMm}, is set in large print without another line.
  *
- * @param large whether this is large print: nothing under {@value #LEAST_LARGE_PT} pt, left aligned, no blocks of capitals
+ * @param large whether this is large print: nothing under {@value #LEAST_LARGE_PT} pt but the figures of fractions, left aligned, no
+ *     blocks of capitals
  * @param display the one figure a page is cut by
  * @param title of a page
  * @param figure the second figure of a page
