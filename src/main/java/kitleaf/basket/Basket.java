@@ -66,10 +66,24 @@ public record Basket(String title, Locale language, Paper paper, Units units, bo
                 clothSupply, pace, timeOff, goals, pieces);
     }
 
+    /** The same basket as it was known at the end of a day. */
+    public Basket asOf(LocalDate day) {
+        return with(pieces.stream().map(piece -> piece.with(piece.progress().asOf(day))).toList());
+    }
+
+    /** How many facts are of a later day than this. */
+    public long factsAfter(LocalDate day) {
+        return pieces.stream().map(Piece::progress).mapToLong(progress -> progress.facts() - progress.asOf(day).facts()).sum();
+    }
+
     /** The same basket with only those of its pieces whose IDs are named. */
     public Basket only(List<String> ids) {
+        return with(pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
+    }
+
+    private Basket with(List<Piece> others) {
         return new Basket(title, language, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags,
-                clothSupply, pace, timeOff, goals, pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
+                clothSupply, pace, timeOff, goals, others);
     }
 
     /** The date of the data: the latest day any piece's progress speaks of. */

@@ -3,6 +3,7 @@ package kitleaf.basket;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import kitleaf.words.Said;
 
 /**
@@ -16,9 +17,16 @@ record Choice<T>(String wrong, Map<String, T> words) implements Form<T> {
 
     /** The constants of an enum, named in kebab-case. */
     static <E extends Enum<E>> Choice<E> of(String wrong, Class<E> type) {
+        return of(wrong, type, constant -> true);
+    }
+
+    /** Those constants of an enum that can be written, named in kebab-case. */
+    static <E extends Enum<E>> Choice<E> of(String wrong, Class<E> type, Predicate<E> written) {
         Map<String, E> words = new LinkedHashMap<>();
         for (E constant : type.getEnumConstants()) {
-            words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
+            if (written.test(constant)) {
+                words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
+            }
         }
         return new Choice<>(wrong, words);
     }

@@ -19,9 +19,7 @@ final class LogCheck {
         Progress p = piece.progress();
         List<LogEntry> log = new ArrayList<>(p.log());
         log.add(entry);
-        Piece logged = new Piece(piece.id(), piece.title(), piece.designer(), piece.stitches(), piece.cloth(), piece.finish(),
-                piece.margins(), piece.marginsGiven(), piece.threads(), piece.parts(), piece.coverage(),
-                new Progress(p.started(), p.finished(), p.done(), log), piece.goal());
+        Piece logged = piece.with(new Progress(p.started(), p.stitched(), p.finished(), p.done(), p.readings(), log, p.states()));
         List<Piece> wanted = before.pieces().stream().map(one -> one.equals(piece) ? logged : one).toList();
         return after.basket().map(Basket::pieces).filter(wanted::equals).map(pieces -> logged);
     }

@@ -112,14 +112,14 @@ public sealed interface LogEdit {
         if (later.isPresent()) {
             return Optional.of(new Refused(Slip.BEFORE_START, later.get().toString()));
         }
-        if (LogLimits.afterFinish(entry, progress.finished())) {
-            return Optional.of(new Refused(Slip.AFTER_FINISH, progress.finished().get().toString()));
+        if (LogLimits.afterLast(entry, progress.last())) {
+            return Optional.of(new Refused(Slip.AFTER_FINISH, progress.last().get().toString()));
         }
         if (LogLimits.tooFast(entry)) {
             return Optional.of(new Refused(Slip.TOO_FAST, Integer.toString(LogLimits.MOST_AN_HOUR)));
         }
         long most = MostStitches.of(piece);
-        long before = progress.log().stream().mapToLong(LogEntry::stitches).sum();
+        long before = progress.log().stream().mapToLong(LogEntry::counted).sum();
         return LogLimits.tooMany(entry, before, most) ? Optional.of(new Refused(Slip.TOO_MANY, Long.toString(most))) : Optional.empty();
     }
 

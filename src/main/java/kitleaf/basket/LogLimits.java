@@ -22,12 +22,12 @@ final class LogLimits {
     }
 
     static boolean tooFast(LogEntry entry) {
-        return entry.stitches() > MOST_AN_HOUR * entry.hours();
+        return entry.full() && entry.stitches().getAsInt() > MOST_AN_HOUR * entry.hours().getAsDouble();
     }
 
-    /** Whether there are stitches after the last one. Hours without any are not: a piece is sewn up after it is finished. */
-    static boolean afterFinish(LogEntry entry, Optional<LocalDate> finished) {
-        return entry.stitches() > 0 && finished.filter(entry.on()::isAfter).isPresent();
+    /** Whether there are stitches after the last one. Hours without any are not: a piece is made up after it is stitched. */
+    static boolean afterLast(LogEntry entry, Optional<LocalDate> last) {
+        return entry.stitches().orElse(0) > 0 && last.filter(entry.on()::isAfter).isPresent();
     }
 
     /**
@@ -37,6 +37,6 @@ final class LogLimits {
      * @param most what {@link MostStitches} gives
      */
     static boolean tooMany(LogEntry entry, long before, long most) {
-        return entry.stitches() > most || before + entry.stitches() > OFTEN * most;
+        return entry.counted() > most || before + entry.counted() > OFTEN * most;
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -69,12 +70,20 @@ final class LogPlace {
 
     /** An entry as one writes it. */
     static String written(LogEntry entry) {
-        return "{on: " + entry.on() + ", hours: " + hours(entry) + ", stitches: " + entry.stitches() + "}";
+        return fields(entry).collect(Collectors.joining(", ", "{", "}"));
     }
 
-    /** The hours of an entry as one writes them. */
+    private static Stream<String> fields(LogEntry entry) {
+        return Stream.of(Optional.of("on: " + entry.on()),
+                Optional.of(entry).filter(one -> one.hours().isPresent()).map(one -> "hours: " + hours(one)),
+                Optional.of(entry).filter(one -> one.stitches().isPresent()).map(one -> "stitches: " + one.stitches().getAsInt()),
+                Optional.of(entry).filter(one -> one.unpicked() > 0).map(one -> "unpicked: " + one.unpicked()),
+                entry.note().map(note -> "note: '" + note.replace("'", "''") + "'")).flatMap(Optional::stream);
+    }
+
+    /** The hours of an entry as one writes them; nothing where they are not known. */
     static String hours(LogEntry entry) {
-        return BigDecimal.valueOf(entry.hours()).stripTrailingZeros().toPlainString();
+        return entry.hours().isEmpty() ? "" : BigDecimal.valueOf(entry.hours().getAsDouble()).stripTrailingZeros().toPlainString();
     }
 
     private List<Insertion> in(MappingNode piece) {
@@ -113,9 +122,9 @@ final class LogPlace {
         boolean besideDash = lineStart(dash) == lineStart(last.getStartMark().getIndex());
         int gap = besideDash ? column(last) - column : USUAL_STEP;
         String start = pad(column) + "-" + pad(gap - 1);
+        List<String> fields = fields(entry).toList();
         Stream<String> item = last instanceof MappingNode && !flow(last)
-                ? Stream.of(start + "on: " + entry.on(), pad(column + gap) + "hours: " + hours(entry),
-                        pad(column + gap) + "stitches: " + entry.stitches())
+                ? Stream.concat(Stream.of(start + fields.get(0)), fields.stream().skip(1).map(field -> pad(column + gap) + field))
                 : Stream.of(start + written(entry));
         return List.of(below(end(list), item));
     }

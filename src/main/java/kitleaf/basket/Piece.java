@@ -40,4 +40,9 @@ public record Piece(String id, String title, Optional<String> designer, ChartSiz
         threads = CalledThreads.copyOf(threads);
         parts = List.copyOf(parts);
     }
+
+    /** The same piece with another record of how far it has come. */
+    public Piece with(Progress other) {
+        return new Piece(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, other, goal);
+    }
 }

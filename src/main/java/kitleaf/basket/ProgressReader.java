@@ -4,18 +4,26 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.function.Function;
 import kitleaf.words.Said;
 
 /** Reads how far a piece has come and what is wanted of it. */
 final class ProgressReader {
 
-    private static final List<String> KEYS = List.of("started", "finished", "done", "log");
-    private static final List<String> LOG_KEYS = List.of("on", "hours", "stitches");
+    private static final List<String> KEYS = List.of("started", "stitched", "finished", "done", "readings", "log", "states");
+    private static final List<String> READING_KEYS = List.of("on", "done");
+    private static final List<String> LOG_KEYS = List.of("on", "hours", "stitches", "unpicked", "note");
+    private static final List<String> STATE_KEYS = List.of("on", "is");
     private static final List<String> GOAL_KEYS = List.of("must", "by", "weight");
     private static final String EXAMPLE = "45%";
+    private static final String READING_EXAMPLE = "- {on: 2026-03-01, done: 45%}";
+    private static final String STATE_EXAMPLE = "- {on: 2026-05-01, is: resting}";
     private static final String LOG_EXAMPLE = "- {on: 2026-03-01, hours: 2.5, stitches: 260}";
 
+    private static final Form<PieceState> STATE = Choice.of("choice.state", PieceState.class, PieceState::said);
     static final Form<LocalDate> DAY = new DateText();
     static final Form<Double> HOURS =
             new NumberText(0, true, 24, "log.hours", "2.5");
@@ -53,20 +61,25 @@ final class ProgressReader {
 
     private Progress read(Fields fields, OptionalLong most) {
         Optional<LocalDate> started = fields.value("started", DAY);
+        Optional<LocalDate> stitched = fields.value("stitched", DAY);
         Optional<LocalDate> finished = fields.value("finished", DAY);
-        if (started.isPresent() && finished.isPresent() && finished.get().isBefore(started.get())) {
-            fields.wrong("finished", Fault.of("progress.before-start", finished.get().toString(), started.get().toString()));
-        }
+        notBefore(fields, "stitched", stitched, started, "progress.before-start");
+        notBefore(fields, "finished", finished, started, "progress.before-start");
+        notBefore(fields, "finished", finished, stitched, "progress.before-stitched");
         Optional<Amount> done = fields.value("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
-        if (finished.isPresent() && done.isPresent() && done.get() instanceof Amount.Share share && share.fraction() < 1) {
-            fields.wrong("done", Fault.of("progress.not-all", finished.get().toString()));
+        Optional<LocalDate> last = stitched.or(() -> finished);
+        if (last.isPresent() && done.isPresent() && done.get() instanceof Amount.Share share && share.fraction() < 1) {
+            fields.wrong("done", Fault.of("progress.not-all", last.get().toString()));
         }
+        List<HowFar> readings = each(fields, "readings", READING_EXAMPLE, "thing.reading", READING_KEYS,
+                keys -> reading(keys, started, most));
+        List<SaidState> states = each(fields, "states", STATE_EXAMPLE, "thing.state", STATE_KEYS, ProgressReader::state);
         List<LogEntry> log = new ArrayList<>();
         boolean told = false;
         long stitches = 0;
         for (Node node : fields.list("log", LOG_EXAMPLE)) {
             Optional<Fields> keys = Fields.of(node, Said.of("thing.log-entry"), LOG_EXAMPLE, LOG_KEYS, problems);
-            Optional<LogEntry> entry = keys.flatMap(one -> logEntry(one, started, finished));
+            Optional<LogEntry> entry = keys.flatMap(one -> logEntry(one, started, last));
             if (entry.isEmpty()) {
                 continue;
             }
@@ -74,25 +87,56 @@ final class ProgressReader {
             // Where one entry is too much all that follow are, so the first is told alone.
             if (!told && most.isPresent() && LogLimits.tooMany(entry.get(), stitches, most.getAsLong())) {
                 told = true;
-                keys.get().wrong("stitches", Fault.of("log.too-many", stitches + entry.get().stitches(), most.getAsLong()));
+                keys.get().wrong("stitches", Fault.of("log.too-many", stitches + entry.get().counted(), most.getAsLong()));
             }
-            stitches += entry.get().stitches();
+            stitches += entry.get().counted();
         }
-        return new Progress(started, finished, done, log);
+        return new Progress(started, stitched, finished, done, readings, log, states);
     }
 
-    private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started, Optional<LocalDate> finished) {
+    private <T> List<T> each(Fields fields, String key, String example, String thing, List<String> keys,
+                             Function<Fields, Optional<T>> read) {
+        return fields.list(key, example).stream().flatMap(node -> Fields.of(node, Said.of(thing), example, keys, problems).stream())
+                .flatMap(one -> read.apply(one).stream()).toList();
+    }
+
+    private static Optional<HowFar> reading(Fields fields, Optional<LocalDate> started, OptionalLong most) {
         Optional<LocalDate> on = fields.required("on", DAY);
-        if (on.isPresent() && started.isPresent() && on.get().isBefore(started.get())) {
-            fields.wrong("on", Fault.of("progress.before-start", on.get().toString(), started.get().toString()));
+        notBefore(fields, "on", on, started, "progress.before-start");
+        Optional<Amount> done = fields.required("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
+        return on.flatMap(day -> done.map(amount -> new HowFar(day, amount)));
+    }
+
+    private static Optional<SaidState> state(Fields fields) {
+        Optional<LocalDate> on = fields.required("on", DAY);
+        Optional<PieceState> is = fields.required("is", STATE);
+        return on.flatMap(day -> is.map(state -> new SaidState(day, state)));
+    }
+
+    private static void notBefore(Fields fields, String key, Optional<LocalDate> day, Optional<LocalDate> first, String fault) {
+        if (day.isPresent() && first.isPresent() && day.get().isBefore(first.get())) {
+            fields.wrong(key, Fault.of(fault, day.get().toString(), first.get().toString()));
         }
-        Optional<Double> hours = fields.required("hours", HOURS);
-        Optional<Integer> stitches = fields.required("stitches", WholeText.stitches());
-        Optional<LogEntry> entry = on.flatMap(day -> hours.flatMap(h -> stitches.map(n -> new LogEntry(day, h, n))));
-        entry.filter(one -> LogLimits.afterFinish(one, finished)).ifPresent(one -> fields.wrong("on",
-                Fault.of("progress.after-finish", one.on().toString(), finished.get().toString())));
+    }
+
+    private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started, Optional<LocalDate> last) {
+        Optional<LocalDate> on = fields.required("on", DAY);
+        notBefore(fields, "on", on, started, "progress.before-start");
+        Optional<Double> hours = fields.value("hours", HOURS);
+        Optional<Integer> stitches = fields.value("stitches", WholeText.stitches());
+        Optional<Integer> unpicked = fields.value("unpicked", WholeText.stitches());
+        Optional<String> note = fields.value("note", new TextForm("moved to the second page"));
+        if (!fields.has("hours") && !fields.has("stitches") && !fields.has("unpicked")) {
+            fields.wrong("on", Fault.of("log.nothing"));
+            return Optional.empty();
+        }
+        Optional<LogEntry> entry = on.filter(day -> hours.isPresent() || stitches.isPresent() || unpicked.orElse(0) > 0)
+                .map(day -> new LogEntry(day, hours.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                        stitches.map(OptionalInt::of).orElseGet(OptionalInt::empty), unpicked.orElse(0), note));
+        entry.filter(one -> LogLimits.afterLast(one, last)).ifPresent(one -> fields.wrong("on",
+                Fault.of("progress.after-finish", one.on().toString(), last.get().toString())));
         entry.filter(LogLimits::tooFast).ifPresent(one -> fields.wrong("stitches",
-                Fault.of("log.too-fast", one.stitches(), LogPlace.hours(one), LogLimits.MOST_AN_HOUR)));
+                Fault.of("log.too-fast", one.stitches().getAsInt(), LogPlace.hours(one), LogLimits.MOST_AN_HOUR)));
         return entry;
     }
 

@@ -78,8 +78,8 @@ final class LogCommand extends Task {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
         }
         if (edit instanceof LogEdit.Refused refused) {
-            throw Failure.of(Exit.WRONG_USAGE, phrase(refused.slip()), entry.on().toString(), entry.stitches(), written(entry.hours()),
-                    refused.bound());
+            throw Failure.of(Exit.WRONG_USAGE, phrase(refused.slip()), entry.on().toString(), entry.stitches().orElse(0),
+                    written(entry.hours().orElse(0)), refused.bound());
         }
         if (edit instanceof LogEdit.ByHand byHand) {
             throw Failure.of(Exit.COULD_NOT_WRITE, "log.by-hand", file.file().toString(), byHand.entry());
@@ -102,8 +102,8 @@ final class LogCommand extends Task {
 
     private void tell(Piece logged, LogEntry entry) {
         StitchTally tally = StitchTally.of(logged);
-        line().getOut().println(voice().say("log.done", logged.title(), entry.on().toString(), entry.stitches(), written(entry.hours()),
-                tally.left(), tally.total()));
+        line().getOut().println(voice().say("log.done", logged.title(), entry.on().toString(), entry.stitches().orElse(0),
+                written(entry.hours().orElse(0)), tally.left(), tally.total()));
         if (logged.progress().done().isPresent()) {
             line().getOut().println(voice().say("log.done-figure"));
         }

@@ -2,6 +2,7 @@ package kitleaf.sizing;
 
 import java.util.Objects;
 import kitleaf.basket.Piece;
+import kitleaf.basket.PieceState;
 import kitleaf.sizing.cloth.ClothReckoning;
 
 /**
@@ -22,7 +23,12 @@ public record PieceReckoning(Piece piece, ClothReckoning cloth, StitchTally tall
 
     /** Whether somebody has put a needle in it: a day, a sitting or a stitch that is written down tells. */
     public boolean begun() {
-        return tally.done() > 0 || piece.progress().latest().isPresent();
+        return tally.done() > 0 || piece.progress().begun();
+    }
+
+    /** How the piece stands, by all its facts. */
+    public PieceState state() {
+        return Standing.of(piece.progress(), tally);
     }
 
     /** Whether its cloth is cut: because she says so, or because nobody stitches on cloth that is not. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Units;
 import kitleaf.sizing.cloth.ClothReckoning;
@@ -56,8 +57,9 @@ public final class Reckoning {
     /** Its pieces, in the basket's order. */
     public synchronized List<PieceReckoning> pieces() {
         if (pieces == null) {
+            OptionalDouble perHour = StitchPace.of(basket);
             pieces = basket.pieces().stream()
-                    .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, cutStepMm), StitchTally.of(piece)))
+                    .map(piece -> new PieceReckoning(piece, ClothReckoning.of(piece, cutStepMm), StitchTally.of(piece, perHour)))
                     .toList();
         }
         return pieces;

@@ -1,11 +1,17 @@
 package kitleaf.sizing;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import kitleaf.basket.Amount;
 import kitleaf.basket.CalledThread;
+import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
+import kitleaf.basket.PieceState;
+import kitleaf.basket.Progress;
 import kitleaf.basket.StitchCount;
 
 /**
@@ -14,8 +20,9 @@ import kitleaf.basket.StitchCount;
  * @param total all of them, 0 or more
  * @param left those not done yet, 0 to {@code total}
  * @param from where {@code total} comes from
+ * @param inferred how many of those done nobody counted: they are what her pace makes of the hours she logged, 0 or more
  */
-public record StitchTally(long total, long left, From from) {
+public record StitchTally(long total, long left, From from, long inferred) {
 
     /** Where a total comes from, the surest first. */
     public enum From {
@@ -30,26 +37,52 @@ public record StitchTally(long total, long left, From from) {
     /** Refuses what does not add up. */
     public StitchTally {
         Objects.requireNonNull(from);
-        if (total < 0 || left < 0 || left > total) {
+        if (total < 0 || left < 0 || left > total || inferred < 0) {
             throw new IllegalArgumentException("no such tally: " + left + " of " + total);
         }
     }
 
+    /** A tally of which every stitch was counted. */
+    public StitchTally(long total, long left, From from) {
+        this(total, left, from, 0);
+    }
+
     /**
-     * The tally of one piece. What is done is, in this order: everything, when it is finished; the figure
-     * she gave; the sum of the log.
+     * The tally of one piece, from all its facts. What is done is everything, when it is stitched; else what the last reading says, and
+     * what was logged after that reading's day. Hours without a stitch count are worth what the pace makes of them, to the nearest stitch
+     * in all: as plain crosses, since the pace is learned so. At least one stitch is left as long as only such hours say otherwise.
+     *
+     * @param perHour her pace in stitches an hour, above 0; where it is empty, hours alone move nothing
      */
-    public static StitchTally of(Piece piece) {
+    public static StitchTally of(Piece piece, OptionalDouble perHour) {
         From from = from(piece);
         long total = switch (from) {
             case THREADS -> threads(piece).flatMap(thread -> thread.stitches().stream()).mapToLong(StitchCount::count).sum();
             case COVERAGE -> number(piece.coverage().orElseThrow(), piece.stitches().cells());
             case CELLS -> piece.stitches().cells();
         };
-        long done = piece.progress().finished().isPresent() ? total
-                : piece.progress().done().map(amount -> number(amount, total))
-                        .orElseGet(() -> piece.progress().log().stream().mapToLong(LogEntry::stitches).sum());
-        return new StitchTally(total, Math.max(0, total - done), from);
+        if (piece.progress().last().isPresent()) {
+            return new StitchTally(total, 0, from, 0);
+        }
+        Optional<HowFar> reading = piece.progress().reading();
+        List<LogEntry> since = piece.progress().log().stream()
+                .filter(entry -> reading.filter(one -> !entry.on().isAfter(one.on())).isEmpty()).toList();
+        double hours = since.stream().filter(entry -> entry.stitches().isEmpty()).mapToDouble(entry -> entry.hours().orElse(0)).sum();
+        long inferred = Math.round(hours * perHour.orElse(0));
+        long counted = reading.map(one -> number(one.done(), total)).orElse(0L) + since.stream().mapToLong(LogEntry::counted).sum();
+        // What nobody counted may be wrong, and ends no piece.
+        long least = counted < total ? Math.min(1, total) : 0;
+        return new StitchTally(total, Math.max(least, Math.min(total, total - counted - inferred)), from, inferred);
+    }
+
+    /** The tally of a piece by what was counted alone. */
+    public static StitchTally of(Piece piece) {
+        return of(piece, OptionalDouble.empty());
+    }
+
+    /** How a piece of this tally stands. */
+    public PieceState standing(Progress progress) {
+        return Standing.of(progress, this);
     }
 
     /** Stitches done, 0 to {@code total}. */

@@ -115,7 +115,9 @@ class SchemasTests {
         "a part without over          | parts: [{part: Verse}]",
         "a day the other way round    | progress: {started: 14.02.2026}",
         "a month there is not         | progress: {started: 2026-13-01}",
-        "a log entry without hours    | progress: {log: [{on: 2026-03-01, stitches: 260}]}",
+        "a log entry without a day    | progress: {log: [{hours: 2, stitches: 260}]}",
+        "a reading without a figure   | progress: {readings: [{on: 2026-03-01}]}",
+        "a state that is reckoned     | progress: {states: [{on: 2026-03-01, is: waiting}]}",
         "a day of 25 hours            | progress: {log: [{on: 2026-03-01, hours: 25, stitches: 260}]}",
         "a goal of no weight          | goal: {weight: 0}",
         "nothing after a key          | designer:"})

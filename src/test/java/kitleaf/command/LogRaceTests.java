@@ -45,7 +45,7 @@ class LogRaceTests {
     }
 
     private TreeSet<Integer> stitches() {
-        return BasketReader.read(folder).basket().orElseThrow().pieces().get(0).progress().log().stream().map(LogEntry::stitches)
+        return BasketReader.read(folder).basket().orElseThrow().pieces().get(0).progress().log().stream().map(LogEntry::counted)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

@@ -20,7 +20,7 @@ class ExampleLogsTests {
         assertEquals(List.of("almanac", "bosuns-knot", "breakwater", "cormorant-row", "rope-border", "saltings", "tide-table"),
                 logged.stream().map(Piece::id).toList());
         for (Piece piece : logged) {
-            long stitches = piece.progress().log().stream().mapToLong(LogEntry::stitches).sum();
+            long stitches = piece.progress().log().stream().mapToLong(LogEntry::counted).sum();
             StitchTally tally = StitchTally.of(piece);
             assertTrue(stitches <= tally.done(), piece.id() + ": " + stitches + " in the log, done " + tally.done());
         }

@@ -155,6 +155,7 @@ final class GoalWords {
                 case FEW_WEEKS -> notes.add(words.say("strip.few-weeks", Math.round(warning.figure().orElse(0))));
                 case CELLS_COUNTED -> notes.add(words.say("strip.cells", titles(warning.pieces())));
                 case MORE_MUSTS_THAN_CHOSEN -> notes.add(words.say("strip.more-musts", Math.round(warning.figure().orElse(0))));
+                case LAID_ASIDE -> notes.add(words.say("strip.laid-aside", titles(warning.pieces())));
                 case MUSTS_NOT_NAMED -> notes.add(words.say("strip.musts-not-named", titles(warning.pieces())));
                 case UNUSUAL_WEEKS -> notes.add(words.say("strip.outliers", figures.list(year.pace().outliers().stream()
                         .map(week -> day(week.monday()) + " (" + figures.decimal(week.hours(), 1) + figures.unit("h") + ")").toList())));

@@ -49,8 +49,9 @@ public final class PlainNotices {
 
     /** Her own figure is taken, even where the log has more. */
     private Optional<String> progress(PieceReckoning piece) {
-        long logged = piece.piece().progress().log().stream().mapToLong(LogEntry::stitches).sum();
-        boolean passedOver = piece.piece().progress().done().isPresent() && piece.piece().progress().finished().isEmpty()
+        long logged = piece.piece().progress().log().stream().mapToLong(LogEntry::counted).sum();
+        boolean passedOver = piece.piece().progress().done().isPresent() && piece.piece().progress().last().isEmpty()
+                && piece.piece().progress().readings().isEmpty()
                 && logged > piece.tally().done();
         return passedOver ? Optional.of(words.say("notice.log-more", id(piece), logged, piece.tally().done())) : Optional.empty();
     }

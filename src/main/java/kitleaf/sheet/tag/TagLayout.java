@@ -163,7 +163,8 @@ public final class TagLayout {
                         Swatch.of(ThreadWords.first(thread)))).toList();
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
                 new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
-                figures.decimal(entry.hours(), 2), Integer.toString(entry.stitches()))).toList();
+                entry.hours().isPresent() ? figures.decimal(entry.hours().getAsDouble(), 2) : "",
+                entry.stitches().isPresent() || entry.unpicked() > 0 ? Integer.toString(entry.counted()) : "")).toList();
         return new TagWords(piece.title(), shown, ticks, log, plain(plain.toString(), threads.threads().stream().map(ThreadTotal::code)
                 .toList()));
     }

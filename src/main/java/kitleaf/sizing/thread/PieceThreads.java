@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import kitleaf.basket.CalledThread;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
+import kitleaf.basket.PieceState;
+import kitleaf.basket.Progress;
 import kitleaf.basket.PutUp;
 import kitleaf.sizing.StitchTally;
 
@@ -20,12 +23,14 @@ import kitleaf.sizing.StitchTally;
  * @param piece what she wrote
  * @param threads each code and put-up once, in the order of the chart, the piece's own before those of its parts
  * @param left the part of the piece still to be stitched, 0 to 1
+ * @param state how the piece stands
  */
-public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left) {
+public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left, PieceState state) {
 
     /** Copies the list; refuses parts outside 0 to 1. */
     public PieceThreads {
         Objects.requireNonNull(piece);
+        Objects.requireNonNull(state);
         threads = List.copyOf(threads);
         if (!(left >= 0 && left <= 1)) {
             throw new IllegalArgumentException("left must be 0 to 1: " + left);
@@ -38,9 +43,10 @@ public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left) 
      * The threads of a piece.
      *
      * @param putUps by name, every one the piece calls for; the built-in cotton may be missing
+     * @param perHour her pace in stitches, where it is known
      * @throws IllegalArgumentException when a thread comes in a put-up that is not among them
      */
-    static PieceThreads of(Piece piece, Map<String, PutUp> putUps) {
+    static PieceThreads of(Piece piece, Map<String, PutUp> putUps, OptionalDouble perHour) {
         Map<Key, List<ThreadNeed>> needs = new LinkedHashMap<>();
         add(piece, Optional.empty(), piece.threads(), putUps, needs);
         for (Part part : piece.parts()) {
@@ -48,7 +54,8 @@ public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left) 
         }
         List<ThreadTotal> totals = needs.entrySet().stream()
                 .map(entry -> new ThreadTotal(entry.getKey().code(), entry.getValue().get(0).putUp(), entry.getValue())).toList();
-        return new PieceThreads(piece, totals, left(piece));
+        StitchTally tally = StitchTally.of(piece, perHour);
+        return new PieceThreads(piece, totals, left(piece.progress(), tally), tally.standing(piece.progress()));
     }
 
     /** How many threads a piece has, each code and put-up once: as many as are reckoned, without reckoning them. */
@@ -80,12 +87,11 @@ public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left) 
      * The part of a piece still to be stitched. Without a figure or a log nobody knows, and all of it is; a day it was
      * started on says nothing of how far it has come.
      */
-    private static double left(Piece piece) {
-        if (piece.progress().finished().isPresent()) {
+    private static double left(Progress progress, StitchTally tally) {
+        if (progress.last().isPresent()) {
             return 0;
         }
-        StitchTally tally = StitchTally.of(piece);
-        boolean told = piece.progress().done().isPresent() || !piece.progress().log().isEmpty();
+        boolean told = progress.reading().isPresent() || !progress.log().isEmpty();
         return told && tally.total() > 0 ? (double) tally.left() / tally.total() : 1;
     }
 }

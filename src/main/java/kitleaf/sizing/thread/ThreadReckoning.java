@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.PutUp;
+import kitleaf.sizing.StitchPace;
 
 /**
  * All that is reckoned of a basket's threads.
@@ -44,7 +46,8 @@ public record ThreadReckoning(List<PieceThreads> pieces, BuyList buyList) {
      */
     public static Stream<PieceThreads> eachPiece(Basket basket) {
         Map<String, PutUp> putUps = basket.putUps().stream().collect(Collectors.toMap(PutUp::name, putUp -> putUp));
-        return basket.pieces().stream().map(piece -> PieceThreads.of(piece, putUps));
+        OptionalDouble perHour = StitchPace.of(basket);
+        return basket.pieces().stream().map(piece -> PieceThreads.of(piece, putUps, perHour));
     }
 
     /** How many threads the pieces have that are not finished, each once a piece: so many labels there are. */

@@ -8,7 +8,7 @@ import java.util.Optional;
  * A piece that could be finished.
  *
  * @param id the piece's
- * @param hours still to do, 0 or more
+ * @param hours still to do, 0 or more: to stitch and to make up
  * @param weight what finishing it is worth, 1 or more
  * @param must whether it has to be among the chosen
  * @param due the day it is wanted, where there is one

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.CalledThread;
+import kitleaf.basket.Finish;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.PutUp;
@@ -54,7 +55,12 @@ public record Effort(double crossesPerStitch, double crossesLeft, boolean byPath
                 ? new Effort(crosses / stitches, reckoned.tally().left() * (crosses / stitches), true) : plain(reckoned.tally());
     }
 
-    /** Hours at so many plain crosses an hour, above 0. */
+    /** Hours to make a piece up, 0 or more: what its finish usually takes; nothing where none is written, or it is made up. */
+    public static double makingUpHours(Piece piece) {
+        return piece.progress().finished().isPresent() ? 0 : piece.finish().map(Finish::usualHours).orElse(0.0);
+    }
+
+    /** Hours to stitch at so many plain crosses an hour, above 0. */
     public double hours(double stitchesPerHour) {
         return crossesLeft / stitchesPerHour;
     }

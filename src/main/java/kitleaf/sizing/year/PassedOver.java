@@ -23,6 +23,10 @@ public record PassedOver(PieceReckoning reckoning, OptionalDouble hoursLeft, Why
         NOT_NAMED,
         /** Nothing tells how many stitches she makes in an hour, or how many hours a week she has. */
         HOURS_UNKNOWN,
+        /** It rests. */
+        RESTING,
+        /** It is given up. */
+        GIVEN_UP,
         /** It was finished before the year, or after it. */
         FINISHED
     }

@@ -9,12 +9,13 @@ import kitleaf.sizing.PieceReckoning;
  * One chosen piece in the plan of a year.
  *
  * @param reckoning what is reckoned of it
- * @param effort what is still to do
- * @param hoursLeft the same in hours, 0 or more
+ * @param effort what is still to stitch
+ * @param hoursLeft what is still to do in hours, 0 or more: to stitch and to make up
+ * @param stitched the day its last stitch is done at her usual pace, or was
  * @param firstWeek the Monday of the first week planned for it, beside another or as the main piece
  * @param mainWeek the Monday of the first week it is the main piece in; its first week when it never is
  * @param lastWeek the Monday of the last week planned for it
- * @param finish the day it is finished at her usual pace
+ * @param finish the day it is made up at her usual pace
  * @param p10 the day by which it is finished in one of ten drawn years; dates on the horizon mean then or later
  * @param p50 the day by which it is finished in one of two
  * @param p90 the day by which it is finished in nine of ten
@@ -26,7 +27,7 @@ import kitleaf.sizing.PieceReckoning;
  *        date of its own and less than an even chance to keep it
  */
 public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hoursLeft, LocalDate firstWeek, LocalDate mainWeek,
-                           LocalDate lastWeek, LocalDate finish, LocalDate p10, LocalDate p50, LocalDate p90, LocalDate deadline,
+                           LocalDate lastWeek, LocalDate stitched, LocalDate finish, LocalDate p10, LocalDate p50, LocalDate p90, LocalDate deadline,
                            double chance, long lateDays, Place place, Optional<Rescue> rescue) {
 
     /** An even chance. */
@@ -36,6 +37,7 @@ public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hours
     public PlannedPiece {
         Objects.requireNonNull(reckoning);
         Objects.requireNonNull(effort);
+        Objects.requireNonNull(stitched);
         Objects.requireNonNull(finish);
         Objects.requireNonNull(deadline);
         Objects.requireNonNull(place);
@@ -53,12 +55,17 @@ public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hours
 
     /** The same with what would save it. */
     PlannedPiece saved(Rescue by) {
-        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, finish, p10, p50, p90, deadline, chance,
+        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, stitched, finish, p10, p50, p90, deadline, chance,
                 lateDays, place, Optional.of(by));
     }
 
     /** The ID of the piece. */
     public String id() {
         return reckoning.piece().id();
+    }
+
+    /** Hours to make it up, 0 to {@code hoursLeft}. */
+    public double makingUpHours() {
+        return Effort.makingUpHours(reckoning.piece());
     }
 }

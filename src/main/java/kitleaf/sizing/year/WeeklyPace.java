@@ -13,6 +13,7 @@ import kitleaf.basket.LogEntry;
 import kitleaf.basket.Pace;
 import kitleaf.basket.Piece;
 import kitleaf.basket.TimeOff;
+import kitleaf.sizing.StitchPace;
 
 /**
  * Her pace: what she says of it, else what her logs tell.
@@ -48,7 +49,7 @@ public record WeeklyPace(PaceFigure stitchesPerHour, PaceFigure hoursPerWeek, Li
         // Sums of doubles depend on their order; the order of the pieces must not.
         List<LogEntry> entries = pieces.stream().flatMap(piece -> piece.progress().log().stream())
                 .filter(entry -> !entry.on().isAfter(asOf))
-                .sorted(Comparator.comparing(LogEntry::on).thenComparing(LogEntry::hours).thenComparing(LogEntry::stitches)).toList();
+                .sorted(Comparator.comparing(LogEntry::on).thenComparing(entry -> entry.hours().orElse(0))).toList();
         List<LoggedWeek> weeks = weeks(entries, timeOff);
         OptionalDouble mean = weeks.stream().mapToDouble(LoggedWeek::hours).average();
         double[] hours = weeks.stream().mapToDouble(LoggedWeek::hours).toArray();
@@ -65,17 +66,9 @@ public record WeeklyPace(PaceFigure stitchesPerHour, PaceFigure hoursPerWeek, Li
         if (said.stitchesPerHour().isPresent()) {
             return PaceFigure.of(said.stitchesPerHour().getAsDouble(), PaceFigure.From.STATED);
         }
-        double hours = 0;
-        long stitches = 0;
-        for (LogEntry entry : entries) {
-            if (entry.stitches() > 0) {
-                hours += entry.hours();
-                stitches += entry.stitches();
-            }
-        }
-        return entries.isEmpty() ? PaceFigure.none(PaceFigure.From.NO_LOG)
-                : stitches == 0 ? PaceFigure.none(PaceFigure.From.NO_STITCHES)
-                : PaceFigure.of(stitches / hours, PaceFigure.From.LOGGED);
+        OptionalDouble learned = StitchPace.learned(entries);
+        return learned.isPresent() ? PaceFigure.of(learned.getAsDouble(), PaceFigure.From.LOGGED)
+                : PaceFigure.none(entries.isEmpty() ? PaceFigure.From.NO_LOG : PaceFigure.From.NO_STITCHES);
     }
 
     private static PaceFigure hours(Pace said, OptionalDouble mean) {
@@ -91,12 +84,14 @@ public record WeeklyPace(PaceFigure stitchesPerHour, PaceFigure hoursPerWeek, Li
             return List.of();
         }
         TreeMap<LocalDate, Double> logged = new TreeMap<>();
-        entries.forEach(entry -> logged.merge(monday(entry.on()), entry.hours(), Double::sum));
+        entries.forEach(entry -> logged.merge(monday(entry.on()), entry.hours().orElse(Double.NaN), Double::sum));
         List<LoggedWeek> weeks = new ArrayList<>();
         for (LocalDate week = logged.firstKey(); !week.isAfter(logged.lastKey()); week = week.plusWeeks(1)) {
-            if (logged.containsKey(week)) {
-                weeks.add(new LoggedWeek(week, logged.get(week)));
-            } else if (Days.off(week, timeOff) < Days.WEEK) {
+            double hours = logged.getOrDefault(week, 0.0);
+            // A week with a sitting nobody timed tells no hours; what it held is not known.
+            if (hours > 0) {
+                weeks.add(new LoggedWeek(week, hours));
+            } else if (!logged.containsKey(week) && Days.off(week, timeOff) < Days.WEEK) {
                 weeks.add(new LoggedWeek(week, 0));
             }
         }

@@ -12,11 +12,13 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Goals;
 import kitleaf.basket.Pace;
+import kitleaf.basket.PieceState;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.StitchTally;
 
@@ -83,7 +85,7 @@ final class YearPlan {
     }
 
     private YearReckoning planned(double perWeek, double available) {
-        List<Candidate> candidates = pieces.values().stream().filter(piece -> !isFinished(piece)).map(this::candidate).toList();
+        List<Candidate> candidates = pieces.values().stream().filter(YearPlan::open).map(this::candidate).toList();
         Set<String> begun = pieces.values().stream().filter(PieceReckoning::begun)
                 .map(piece -> piece.piece().id()).collect(Collectors.toSet());
         Lead lead = Lead.of(candidates, begun, days, perWeek, lastDay);
@@ -93,13 +95,20 @@ final class YearPlan {
         Projection projection = Projection.of(schedule, work, days, pace, goals.seed().orElse(Projection.USUAL_SEED));
         double[][] hours = new double[schedule.turns().size()][days.weeks()];
         boolean[][] main = new boolean[schedule.turns().size()][days.weeks()];
+        double[] toStitch = schedule.turns().stream().mapToDouble(turn -> turn.candidate().hours()
+                - Effort.makingUpHours(pieces.get(turn.candidate().id()).piece())).toArray();
+        int[] stitched = new int[toStitch.length];
         int[] finishes = work.finished(week -> perWeek, (day, piece, amount, asMain) -> {
+            stitched[piece] = toStitch[piece] > LateJobs.SAME_HOURS ? day : stitched[piece];
+            toStitch[piece] -= amount;
             hours[piece][days.week(day)] += amount;
             main[piece][days.week(day)] |= asMain;
         });
         List<PlannedPiece> planned = new ArrayList<>();
+        IntStream.range(0, stitched.length).filter(i -> toStitch[i] > LateJobs.SAME_HOURS).forEach(i -> stitched[i] = days.count() - 1);
         for (int i = 0; i < schedule.turns().size(); i++) {
-            PlannedPiece piece = planned(schedule.turns().get(i), projection.finishes().get(i), days.date(finishes[i]), hours[i], main[i]);
+            PlannedPiece piece = planned(schedule.turns().get(i), projection.finishes().get(i), days.date(stitched[i]), days.date(finishes[i]),
+                    hours[i], main[i]);
             planned.add(piece.close() && piece.rescue().isEmpty() && projection.spread() ? piece.saved(evened(schedule, i, perWeek))
                     : piece);
         }
@@ -173,6 +182,12 @@ final class YearPlan {
     }
 
     private void warnOfNames(List<Candidate> early) {
+        List<String> aside = pieces.values().stream().filter(piece -> piece.state().laidAside())
+                .filter(piece -> piece.piece().goal().must() || goals.pieces().contains(piece.piece().id()))
+                .map(piece -> piece.piece().id()).toList();
+        if (!aside.isEmpty()) {
+            warnings.add(YearWarning.of(YearWarning.Kind.LAID_ASIDE, aside));
+        }
         if (goals.pieces().isEmpty()) {
             return;
         }
@@ -180,7 +195,7 @@ final class YearPlan {
         if (!missing.isEmpty()) {
             warnings.add(YearWarning.of(YearWarning.Kind.NAMED_MISSING, missing));
         }
-        List<String> musts = pieces.values().stream().filter(piece -> !isFinished(piece) && piece.piece().goal().must())
+        List<String> musts = pieces.values().stream().filter(piece -> open(piece) && piece.piece().goal().must())
                 .map(piece -> piece.piece().id()).filter(id -> !goals.pieces().contains(id) && !ids(early).contains(id)).toList();
         if (!musts.isEmpty()) {
             warnings.add(YearWarning.of(YearWarning.Kind.MUSTS_NOT_NAMED, musts));
@@ -212,7 +227,8 @@ final class YearPlan {
         }
     }
 
-    private PlannedPiece planned(Schedule.Turn turn, Projection.Finish projected, LocalDate finish, double[] hours, boolean[] main) {
+    private PlannedPiece planned(Schedule.Turn turn, Projection.Finish projected, LocalDate stitched, LocalDate finish, double[] hours,
+                                 boolean[] main) {
         PieceReckoning piece = pieces.get(turn.candidate().id());
         int first = 0;
         int mainWeek = -1;
@@ -225,7 +241,8 @@ final class YearPlan {
             }
         }
         return new PlannedPiece(piece, Effort.of(piece), turn.candidate().hours(), days.monday(first),
-                days.monday(mainWeek < 0 ? first : mainWeek), days.monday(last), finish, projected.p10(), projected.p50(),
+                days.monday(mainWeek < 0 ? first : mainWeek), days.monday(last),
+                piece.piece().progress().stitched().orElse(stitched), finish, projected.p10(), projected.p50(),
                 projected.p90(), turn.deadline(), projected.chance(), Math.max(0, ChronoUnit.DAYS.between(turn.deadline(), finish)),
                 turn.place(), turn.rescue());
     }
@@ -257,7 +274,8 @@ final class YearPlan {
 
     private OptionalDouble hours(PieceReckoning piece) {
         OptionalDouble perHour = pace.stitchesPerHour().figure();
-        return perHour.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Effort.of(piece).hours(perHour.getAsDouble()));
+        return perHour.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(Effort.of(piece).hours(perHour.getAsDouble()) + Effort.makingUpHours(piece.piece()));
     }
 
     private List<PieceReckoning> finished() {
@@ -273,7 +291,11 @@ final class YearPlan {
             return day.get().getYear() == goals.year() ? Optional.empty()
                     : Optional.of(new PassedOver(piece, OptionalDouble.of(0), PassedOver.Why.FINISHED));
         }
-        return Optional.of(new PassedOver(piece, hours(piece), why));
+        return Optional.of(new PassedOver(piece, hours(piece), switch (piece.state()) {
+            case RESTING -> PassedOver.Why.RESTING;
+            case GIVEN_UP -> PassedOver.Why.GIVEN_UP;
+            default -> why;
+        }));
     }
 
     private List<PieceReckoning> namedFirst() {
@@ -281,8 +303,9 @@ final class YearPlan {
                 .toList();
     }
 
-    private static boolean isFinished(PieceReckoning piece) {
-        return piece.piece().progress().finished().isPresent();
+    /** Whether it may be chosen: a piece that is made up needs no plan, and one that is laid aside wants none. */
+    private static boolean open(PieceReckoning piece) {
+        return piece.state() != PieceState.MADE_UP && !piece.state().laidAside();
     }
 
     private static List<String> ids(List<Candidate> candidates) {

@@ -31,6 +31,8 @@ public record YearWarning(Kind kind, List<String> pieces, OptionalDouble figure)
         NAMED_MISSING,
         /** Must-haves that are not among the pieces she named, and so are left out. */
         MUSTS_NOT_NAMED,
+        /** Pieces she named or must have that rest or are given up, and so are not chosen. */
+        LAID_ASIDE,
         /** Pieces that come after their deadlines at her usual pace, the year's end among these; in the order of the plan. */
         LATE,
         /** Pieces that a drawn or the planned year does not finish within the horizon; the figure is its years. */

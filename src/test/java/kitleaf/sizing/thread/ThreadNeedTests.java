@@ -266,7 +266,7 @@ class ThreadNeedTests {
     void a_put_up_the_basket_does_not_have_is_refused_and_the_built_in_one_never_missing() {
         Piece silk = Skeins.piece("p", Skeins.crosses("K1", "silk", 1, 10));
         assertThrows(IllegalArgumentException.class, () -> reckoned(silk));
-        assertEquals(PutUp.COTTON, PieceThreads.of(Skeins.piece("p", Skeins.crosses("K1", "cotton", 1, 10)), Map.of())
+        assertEquals(PutUp.COTTON, PieceThreads.of(Skeins.piece("p", Skeins.crosses("K1", "cotton", 1, 10)), Map.of(), OptionalDouble.empty())
                 .threads().get(0).putUp());
     }
 

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import kitleaf.basket.Basket;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.Goal;
@@ -26,7 +27,7 @@ class ThreadNumberTests {
         Piece piece = Skeins.piece("bell", List.of(Skeins.crosses("K1", "cotton", 2, 10), Skeins.crosses("K2", "cotton", 2, 10)), List.of(verse),
                 Optional.empty(), Progress.NONE, Goal.NONE);
         assertEquals(4, PieceThreads.number(piece));
-        assertEquals(4, PieceThreads.of(piece, Map.of("dyed", Skeins.DYED)).threads().size());
+        assertEquals(4, PieceThreads.of(piece, Map.of("dyed", Skeins.DYED), OptionalDouble.empty()).threads().size());
     }
 
     @Test

@@ -48,7 +48,7 @@ class ThreadPropertyTests {
         Piece plain = Skeins.piece("p", thread);
         Piece piece = new Piece("p", "p", Optional.empty(), plain.stitches(), Pieces.linen(perInch, 1), Optional.empty(),
                 plain.margins(), true, plain.threads(), List.of(), Optional.empty(), Progress.NONE, Goal.NONE);
-        return PieceThreads.of(piece, Map.of(putUp.name(), putUp)).threads().get(0).skeins().orElseThrow();
+        return PieceThreads.of(piece, Map.of(putUp.name(), putUp), OptionalDouble.empty()).threads().get(0).skeins().orElseThrow();
     }
 
     private static void noMore(Estimate less, Estimate more) {

@@ -105,8 +105,8 @@ class CloseCallTests {
     }
 
     private static boolean close(PlannedPiece it, PieceReckoning reckoning, double chance, long lateDays) {
-        return new PlannedPiece(reckoning, it.effort(), it.hoursLeft(), it.firstWeek(), it.mainWeek(), it.lastWeek(), it.finish(),
-                it.p10(), it.p50(), it.p90(), it.deadline(), chance, lateDays, it.place(), Optional.empty()).close();
+        return new PlannedPiece(reckoning, it.effort(), it.hoursLeft(), it.firstWeek(), it.mainWeek(), it.lastWeek(), it.stitched(),
+                it.finish(), it.p10(), it.p50(), it.p90(), it.deadline(), chance, lateDays, it.place(), Optional.empty()).close();
     }
 
     @Test
