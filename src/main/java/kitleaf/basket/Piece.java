@@ -20,10 +20,11 @@ import java.util.Optional;
  * @param coverage how many stitches, or what share of the chart's cells, are stitched
  * @param progress how far it has come
  * @param goal what she wants of it
+ * @param keeping where it and its chart are kept
  */
 public record Piece(String id, String title, Optional<String> designer, ChartSize stitches, Cloth cloth,
                     Optional<Finish> finish, Margins margins, boolean marginsGiven, List<CalledThread> threads,
-                    List<Part> parts, Optional<Amount> coverage, Progress progress, Goal goal) {
+                    List<Part> parts, Optional<Amount> coverage, Progress progress, Goal goal, Keeping keeping) {
 
     /** Copies the lists. */
     public Piece {
@@ -37,12 +38,21 @@ public record Piece(String id, String title, Optional<String> designer, ChartSiz
         Objects.requireNonNull(coverage);
         Objects.requireNonNull(progress);
         Objects.requireNonNull(goal);
+        Objects.requireNonNull(keeping);
         threads = CalledThreads.copyOf(threads);
         parts = List.copyOf(parts);
     }
 
+    /** A piece of which nothing is said where it is kept. */
+    public Piece(String id, String title, Optional<String> designer, ChartSize stitches, Cloth cloth, Optional<Finish> finish,
+                 Margins margins, boolean marginsGiven, List<CalledThread> threads, List<Part> parts, Optional<Amount> coverage,
+                 Progress progress, Goal goal) {
+        this(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, progress, goal,
+                Keeping.UNSAID);
+    }
+
     /** The same piece with another record of how far it has come. */
     public Piece with(Progress other) {
-        return new Piece(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, other, goal);
+        return new Piece(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, other, goal, keeping);
     }
 }

@@ -56,6 +56,12 @@ public record Progress(Optional<LocalDate> started, Optional<LocalDate> stitched
         return stitched.or(() -> finished);
     }
 
+    /** The last day somebody had it in hand, by what is written: said states are no stitches. */
+    public Optional<LocalDate> touched() {
+        return Stream.of(Stream.of(started, stitched, finished).flatMap(Optional::stream), readings.stream().map(HowFar::on),
+                log.stream().map(LogEntry::on)).flatMap(days -> days).max(Comparator.naturalOrder());
+    }
+
     /**
      * The day a figure without one is of: the last of the log, so that nothing is counted twice; without a log the day the piece was
      * started. Empty where there is neither, and then it always held.

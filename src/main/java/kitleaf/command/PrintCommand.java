@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import kitleaf.basket.Paper;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.year.Span;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Prints sheets. */
@@ -24,6 +25,7 @@ class PrintCommand extends Task {
     private final OptionSpec large = add(flag("--large"));
     private final OptionSpec skip = add(PlacesOption.number("--skip").defaultValue("0"));
     private final OptionSpec asOf = add(DayOption.asOf());
+    private final OptionSpec span = add(OptionSpec.builder("--span").paramLabel("SPAN").type(Span.class).converters(new SpanOption()));
     private final OptionSpec templates = add(OptionSpec.builder("--templates").paramLabel("DIR").type(Path.class));
     private final OptionSpec pictures = add(flag("--png"));
     private final OptionSpec open = add(flag("--open"));
@@ -67,7 +69,7 @@ class PrintCommand extends Task {
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
             return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large),
-                    given(pictures), skip.getValue(), Optional.ofNullable(asOf.getValue()), hers, progress, reckoned, limits, clock)).run();
+                    given(pictures), skip.getValue(), Optional.ofNullable(asOf.getValue()), Optional.ofNullable(span.getValue()), hers, progress, reckoned, limits, clock)).run();
         } finally {
             progress.clear();
         }

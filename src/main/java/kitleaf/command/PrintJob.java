@@ -20,6 +20,7 @@ import kitleaf.sheet.page.TextRuler;
 import kitleaf.sheet.page.TypeScale;
 import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.year.Span;
 
 /**
  * What is to be printed, from what, on what and to where.
@@ -32,6 +33,7 @@ import kitleaf.sizing.Reckoning;
  * @param pictures whether each page becomes a picture as well
  * @param skip label places of the first sheet that are used already
  * @param asOf the day the year is looked at from
+ * @param span what is looked back on
  * @param templates her own templates folder
  * @param progress told of each step and each page of a sheet
  * @param reckoned told of the figures the sheets show
@@ -39,7 +41,7 @@ import kitleaf.sizing.Reckoning;
  * @param clock where the time goes
  */
 record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip,
-        Optional<LocalDate> asOf,
+        Optional<LocalDate> asOf, Optional<Span> span,
                 Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned, Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
@@ -81,7 +83,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     private SheetSettings unchecked(Basket basket) {
         TextMeasure measure = new TextMeasure(basket.language());
-        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf,
+        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, span,
                 basket.language(), new TextRuler() {
             @Override
             public int lines(String text, String family, int weight, double sizePt, double widthMm) {

@@ -4,6 +4,8 @@ import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.Paper;
 import kitleaf.sheet.cut.CutSheetLayout;
+import kitleaf.sheet.diary.LookBackLayout;
+import kitleaf.sheet.diary.PieceListLayout;
 import kitleaf.sheet.duplex.DuplexCheckLayout;
 import kitleaf.sheet.goal.GoalGridLayout;
 import kitleaf.sheet.label.LabelLayout;
@@ -56,6 +58,8 @@ public final class Sheets {
             case KIT_LISTS -> KitListLayout.layOut(reckoning, settings);
             case BAG_TAGS -> TagLayout.layOut(reckoning, settings);
             case GOAL_GRID -> GoalGridLayout.layOut(reckoning, settings);
+            case PIECE_LIST -> PieceListLayout.layOut(reckoning, settings);
+            case LOOK_BACK -> LookBackLayout.layOut(reckoning, settings);
             case DUPLEX_CHECK -> DuplexCheckLayout.layOut(reckoning, settings);
             case BUY_LIST -> BuyListLayout.layOut(reckoning, settings);
         };

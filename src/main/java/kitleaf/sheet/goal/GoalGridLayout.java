@@ -51,7 +51,7 @@ public final class GoalGridLayout {
         double shortMm = Math.min(paper.widthMm(), paper.heightMm());
         this.lying = new Paper(paper.name(), longMm, shortMm);
         this.upright = new Paper(paper.name(), shortMm, longMm);
-        this.settings = new SheetSettings(asked.type().lies() ? lying : upright, asked.units(), asked.type(), asked.skip(), asked.asOf(),
+        this.settings = new SheetSettings(asked.type().lies() ? lying : upright, asked.units(), asked.type(), asked.skip(), asked.asOf(), asked.span(),
                 asked.language(), asked.ruler());
         this.words = SheetWords.in(settings.language());
         this.goals = goals;

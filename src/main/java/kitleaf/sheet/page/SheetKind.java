@@ -20,12 +20,16 @@ public enum SheetKind {
     BAG_TAGS,
     /** The year's pieces for the wall, to be coloured in. */
     GOAL_GRID,
+    /** All pieces: how each stands, where it lies, how far it is; printed only when asked for. */
+    PIECE_LIST,
+    /** What was done in a month, a quarter or a year; printed only when asked for. */
+    LOOK_BACK,
     /** How a printer places backs behind their fronts; printed only when asked for. */
     DUPLEX_CHECK;
 
     /** The sheets printed when none is named. */
     public static Set<SheetKind> usual() {
-        return EnumSet.complementOf(EnumSet.of(DUPLEX_CHECK));
+        return EnumSet.complementOf(EnumSet.of(PIECE_LIST, LOOK_BACK, DUPLEX_CHECK));
     }
 
     /** The name on the command line and of the PDF, such as {@code cut-sheets}. */

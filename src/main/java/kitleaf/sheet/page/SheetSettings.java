@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Units;
+import kitleaf.sizing.year.Span;
 
 /**
  * How sheets are to be laid out.
@@ -15,15 +16,16 @@ import kitleaf.basket.Units;
  * @param type their type sizes, ordinary or large print
  * @param skip label places of the first sheet that are used already, 0 or more
  * @param asOf the day a year is looked at from; the data's own day when empty
+ * @param span what is looked back on; the year of the data's own day when empty
  * @param language of the words
  * @param ruler measures text as it will be set
  */
-public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, Optional<LocalDate> asOf, Locale language,
-        TextRuler ruler) {
+public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, Optional<LocalDate> asOf, Optional<Span> span,
+        Locale language, TextRuler ruler) {
 
     /** The same on other paper. */
     public SheetSettings on(Paper other) {
-        return new SheetSettings(other, units, type, skip, asOf, language, ruler);
+        return new SheetSettings(other, units, type, skip, asOf, span, language, ruler);
     }
 
     /** Refuses a missing part. */
@@ -32,6 +34,7 @@ public record SheetSettings(Paper paper, Units units, TypeScale type, int skip, 
         Objects.requireNonNull(units);
         Objects.requireNonNull(type);
         Objects.requireNonNull(asOf);
+        Objects.requireNonNull(span);
         Objects.requireNonNull(language);
         Objects.requireNonNull(ruler);
     }
