@@ -9,7 +9,7 @@ package kitleaf.basket;
 public record CardGrid(int columns, int rows) {
 
     /** The most cards any grid holds. */
-    static final int MOST = Goals.MOST_CARDS * Goals.MOST_CARDS;
+    public static final int MOST = Goals.MOST_CARDS * Goals.MOST_CARDS;
 
     /** Refuses sides out of range. */
     public CardGrid {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
-import kitleaf.basket.BasketReader;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Piece;
-import kitleaf.basket.Problem;
-import kitleaf.basket.Reading;
 import kitleaf.basket.Units;
+import kitleaf.basket.place.Problem;
+import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.reader.Reading;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 

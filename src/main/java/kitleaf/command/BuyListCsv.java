@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Price;
-import kitleaf.basket.TableWriter;
+import kitleaf.basket.table.TableWriter;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.Purchase;

@@ -1,7 +1,7 @@
 package kitleaf.command;
 
 import java.util.Locale;
-import kitleaf.basket.LanguageText;
+import kitleaf.basket.form.LanguageText;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.OptionSpec;
 

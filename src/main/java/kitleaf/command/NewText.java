@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Schemas;
+import kitleaf.basket.schema.Schemas;
 
 /**
  * The text of new files: the forms in {@code new-basket.yaml} and {@code new-piece.yaml}, or beside them in another language, filled

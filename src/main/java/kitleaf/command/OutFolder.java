@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import kitleaf.basket.Fence;
+import kitleaf.basket.place.LinkGuard;
 import kitleaf.words.Said;
 
 /**
@@ -52,7 +52,7 @@ final class OutFolder implements Closeable {
      *
      * @throws InTheWay if a link in its place leads out of the basket
      */
-    static OutFolder open(Path folder, Fence fence, Consumer<Said> told) throws IOException {
+    static OutFolder open(Path folder, LinkGuard fence, Consumer<Said> told) throws IOException {
         return opened(fence.folder(made(folder)).orElseThrow(() -> new InTheWay(folder, "write.link")), told);
     }
 

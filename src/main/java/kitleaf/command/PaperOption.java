@@ -3,7 +3,7 @@ package kitleaf.command;
 import java.util.Iterator;
 import java.util.List;
 import kitleaf.basket.Paper;
-import kitleaf.basket.Papers;
+import kitleaf.basket.form.Papers;
 import picocli.CommandLine.ITypeConverter;
 
 /** Reads {@code --paper}. */

@@ -14,9 +14,9 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ValueForm;
-import kitleaf.basket.WrongValue;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.form.ValueForm;
+import kitleaf.basket.form.WrongValue;
 
 /** Asks for what a first piece needs. Answers are read by the forms that read a basket; a wrong one is asked for again. */
 final class Questions {

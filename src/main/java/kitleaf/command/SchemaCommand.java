@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import kitleaf.basket.BasketReader;
-import kitleaf.basket.Fence;
-import kitleaf.basket.Schemas;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.schema.Schemas;
 import kitleaf.words.Shown;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -35,7 +35,7 @@ final class SchemaCommand extends Task {
         Optional.<Locale>ofNullable(language.getValue()).or(() -> BasketReader.language(basket)).ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
-        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket), said -> line().getErr().println(voice().say(said)))) {
+        try (OutFolder out = OutFolder.open(schemas, LinkGuard.round(basket), said -> line().getErr().println(voice().say(said)))) {
             Map<String, String> files = Schemas.files(voice().language());
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {

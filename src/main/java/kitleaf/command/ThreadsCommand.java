@@ -3,7 +3,7 @@ package kitleaf.command;
 import java.io.IOException;
 import java.io.StringWriter;
 import kitleaf.basket.Basket;
-import kitleaf.basket.ThreadsCsv;
+import kitleaf.basket.reader.thread.ThreadsCsv;
 
 /** Gives the threads of a basket as a table. */
 final class ThreadsCommand extends Task {

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import kitleaf.basket.Price;
-import kitleaf.basket.StitchKind;
+import kitleaf.basket.thread.StitchKind;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
 import kitleaf.sizing.thread.Estimate;

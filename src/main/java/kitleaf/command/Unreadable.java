@@ -1,7 +1,7 @@
 package kitleaf.command;
 
 import java.util.function.Function;
-import kitleaf.basket.WrongValue;
+import kitleaf.basket.form.WrongValue;
 import kitleaf.words.Said;
 import picocli.CommandLine.TypeConversionException;
 

@@ -1,8 +1,8 @@
 package kitleaf.command;
 
 import java.time.LocalDate;
-import kitleaf.basket.ValueForm;
-import kitleaf.basket.WrongValue;
+import kitleaf.basket.form.ValueForm;
+import kitleaf.basket.form.WrongValue;
 import picocli.CommandLine.ITypeConverter;
 
 /** Reads an option by the form that reads the same value from a basket. */

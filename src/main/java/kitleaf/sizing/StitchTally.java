@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import kitleaf.basket.Amount;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.PieceState;
 import kitleaf.basket.Progress;
-import kitleaf.basket.StitchCount;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.StitchCount;
 
 /**
  * How many stitches a piece has, and how many are still to do.

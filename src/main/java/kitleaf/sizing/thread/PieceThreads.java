@@ -9,12 +9,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.PieceState;
 import kitleaf.basket.Progress;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.PutUp;
 import kitleaf.sizing.StitchTally;
 
 /**

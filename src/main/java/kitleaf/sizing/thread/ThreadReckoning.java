@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.PutUp;
 import kitleaf.sizing.StitchPace;
 
 /**

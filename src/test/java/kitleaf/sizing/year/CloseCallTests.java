@@ -1,5 +1,6 @@
 package kitleaf.sizing.year;
 
+import kitleaf.sizing.Pieces;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
