@@ -17,9 +17,10 @@ import java.util.OptionalLong;
  * @param cards how the goal cards lie on the wall; as suits their number when empty
  * @param wall the paper the grid is drawn for, tiled where the basket's is smaller; the basket's own when empty
  * @param seed of the projection; a fixed one when empty, so that equal baskets give equal figures
+ * @param hand the pieces she works before all others
  */
 public record Goals(int year, OptionalInt choose, List<String> pieces, By by, double mainShare,
-                    Optional<CardGrid> cards, Optional<Paper> wall, OptionalLong seed) {
+                    Optional<CardGrid> cards, Optional<Paper> wall, OptionalLong seed, InHand hand) {
 
     /** The most cards along a side. */
     public static final int MOST_CARDS = 10;
@@ -43,9 +44,16 @@ public record Goals(int year, OptionalInt choose, List<String> pieces, By by, do
         Objects.requireNonNull(cards);
         Objects.requireNonNull(wall);
         Objects.requireNonNull(seed);
+        Objects.requireNonNull(hand);
         if (year < 1900 || year > 2199 || choose.orElse(1) < 1 || !(mainShare > 0.5 && mainShare <= 1)
                 || (choose.isPresent() && !pieces.isEmpty())) {
             throw new IllegalArgumentException("no such goals for " + year);
         }
+    }
+
+    /** Goals without a piece in focus or beside it. */
+    public Goals(int year, OptionalInt choose, List<String> pieces, By by, double mainShare, Optional<CardGrid> cards, Optional<Paper> wall,
+                 OptionalLong seed) {
+        this(year, choose, pieces, by, mainShare, cards, wall, seed, InHand.NONE);
     }
 }

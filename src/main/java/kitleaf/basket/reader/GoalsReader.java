@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import kitleaf.basket.CardGrid;
 import kitleaf.basket.Goals;
+import kitleaf.basket.InHand;
 import kitleaf.basket.Paper;
 import kitleaf.basket.form.CardsText;
 import kitleaf.basket.form.Choice;
@@ -27,7 +28,7 @@ import kitleaf.words.Said;
 /** Reads what she wants of a year. */
 final class GoalsReader {
 
-    private static final List<String> KEYS = List.of("year", "choose", "pieces", "by", "main-share", "cards", "wall", "seed");
+    private static final List<String> KEYS = List.of("year", "choose", "pieces", "by", "main-share", "cards", "wall", "seed", "focus", "beside");
     private static final String EXAMPLE = "{year: 2027, choose: 9}";
     private static final String PIECES_EXAMPLE = "[breakwater, fog-bell]";
     private static final Form<Integer> YEAR = new WholeText(1900, 2199, "2027");
@@ -51,6 +52,7 @@ final class GoalsReader {
         Optional<Integer> year = fields.required("year", YEAR);
         Optional<Integer> choose = fields.value("choose", CHOOSE);
         Map<String, Place> named = named(fields);
+        List<String> pieces = List.copyOf(named.keySet());
         if (fields.has("choose") && fields.has("pieces")) {
             fields.wrong("pieces", Fault.of("goals.choose-and-pieces"));
             return new NamedGoals(Optional.empty(), named);
@@ -60,8 +62,19 @@ final class GoalsReader {
         Optional<CardGrid> cards = fields.value("cards", new CardsText());
         Optional<Paper> wall = fields.value("wall", Papers.form());
         OptionalLong seed = fields.value("seed", SEED).map(OptionalLong::of).orElseGet(OptionalLong::empty);
+        Optional<String> focus = piece(fields, "focus", named);
+        Optional<String> beside = piece(fields, "beside", named);
+        if (focus.isPresent() && focus.equals(beside)) {
+            fields.wrong("beside", Fault.of("goals.beside-itself", Quote.bare(focus.get())));
+        }
         return new NamedGoals(year.map(y -> new Goals(y, choose.map(OptionalInt::of).orElseGet(OptionalInt::empty),
-                List.copyOf(named.keySet()), by, mainShare, cards, wall, seed)), named);
+                pieces, by, mainShare, cards, wall, seed, new InHand(focus, beside))), named);
+    }
+
+    private static Optional<String> piece(Fields fields, String key, Map<String, Place> named) {
+        Optional<String> id = fields.value(key, ID);
+        id.ifPresent(one -> named.putIfAbsent(one, fields.placeOf(key)));
+        return id;
     }
 
     private Map<String, Place> named(Fields fields) {

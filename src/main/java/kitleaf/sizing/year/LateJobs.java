@@ -56,9 +56,11 @@ final class LateJobs {
     /**
      * How many times faster all jobs would have to be done for all to be in time, the earliest wanted first, which is the order that
      * keeps the greatest lateness least (Jackson 1955); 1 or less when they are already. Empty when no speed is enough.
+     *
+     * @param before hours of what is done before all of them, 0 or more
      */
-    static OptionalDouble speed(List<Job> jobs) {
-        double hours = 0;
+    static OptionalDouble speed(List<Job> jobs, double before) {
+        double hours = before;
         double speed = 0;
         for (Job job : jobs.stream().sorted(EARLIEST).toList()) {
             hours += job.hours();

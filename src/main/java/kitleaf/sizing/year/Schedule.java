@@ -2,6 +2,7 @@ package kitleaf.sizing.year;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
+import kitleaf.basket.Goals;
+import kitleaf.basket.InHand;
 import kitleaf.basket.Pace;
 
 /**
@@ -17,7 +20,8 @@ import kitleaf.basket.Pace;
  *
  * <p>Dated pieces that can be in time come by their dates; which those are, {@link LateJobs} says. Late ones, by date, and
  * then undated ones, shortest first, are fitted before them where that leaves a quarter of the hours up to every date free, and
- * after them otherwise. The quarter is an assumption, no source: without it every date would hang on the last hour.
+ * after them otherwise. A piece she has in focus comes before all, and the one beside it next; dates are kept with the hours these leave.
+ * The quarter is an assumption, no source: without it every date would hang on the last hour.
  *
  * <p>Where a {@link Lead} comes before the year, its hours are given out first, and only what they leave of a piece is ordered in the year.
  *
@@ -53,30 +57,35 @@ record Schedule(List<Turn> turns, List<Integer> before, int begins) {
      * @param yearEnd the last day of the year
      */
     static Schedule of(List<Candidate> chosen, Days days, double hoursPerWeek, LocalDate yearEnd) {
-        return new Schedule(turns(chosen, days, 0, hoursPerWeek, yearEnd), List.of(), 0);
+        return of(chosen, InHand.NONE, days, hoursPerWeek, yearEnd);
+    }
+
+    private static Schedule of(List<Candidate> chosen, InHand hand, Days days, double hoursPerWeek, LocalDate yearEnd) {
+        return new Schedule(turns(chosen, hand, days, 0, hoursPerWeek, yearEnd), List.of(), 0);
     }
 
     /**
      * Orders the early pieces of a lead, and the chosen ones after them.
      *
-     * @param mainShare as {@link Work} takes it
+     * @param goals which pieces she has in focus and beside it, and the share of the main one as {@link Work} takes it
      */
-    static Schedule of(List<Candidate> chosen, Lead lead, Days days, double hoursPerWeek, double mainShare, LocalDate yearEnd) {
+    static Schedule of(List<Candidate> chosen, Lead lead, Days days, double hoursPerWeek, Goals goals, LocalDate yearEnd) {
+        InHand hand = goals.hand();
         if (lead.begins() == 0) {
-            return of(chosen, days, hoursPerWeek, yearEnd);
+            return of(chosen, hand, days, hoursPerWeek, yearEnd);
         }
-        List<Turn> leading = leading(chosen, lead, days, hoursPerWeek, yearEnd);
+        List<Turn> leading = leading(chosen, hand, lead, days, hoursPerWeek, yearEnd);
         Map<String, Double> left = new HashMap<>();
         leading.forEach(turn -> left.put(turn.candidate().id(), turn.candidate().hours()));
         Schedule alone = new Schedule(leading, IntStream.range(0, leading.size()).boxed().toList(), lead.begins());
-        new Work(alone, days, hoursPerWeek, mainShare).finished(week -> hoursPerWeek, (day, piece, hours, main) -> {
+        new Work(alone, days, hoursPerWeek, goals.mainShare()).finished(week -> hoursPerWeek, (day, piece, hours, main) -> {
             if (day < lead.begins()) {
                 left.merge(leading.get(piece).candidate().id(), -hours, Double::sum);
             }
         });
         List<Turn> turns = new ArrayList<>(leading.subList(0, lead.early().size()));
         List<Candidate> inYear = chosen.stream().map(one -> one.with(Math.max(0, left.getOrDefault(one.id(), one.hours())))).toList();
-        for (Turn turn : turns(inYear, days, lead.begins(), hoursPerWeek, yearEnd)) {
+        for (Turn turn : turns(inYear, hand, days, lead.begins(), hoursPerWeek, yearEnd)) {
             Candidate whole = find(chosen, turn.candidate().id());
             // What is wanted before the year is saved, if at all, by more hours from the first day on.
             turns.add(whole.wantedBefore(lead.newYear()) ? find(leading, whole)
@@ -86,39 +95,49 @@ record Schedule(List<Turn> turns, List<Integer> before, int begins) {
     }
 
     /** Those a lead serves, in the order it does: the early ones, others wanted before the year, begun ones. */
-    private static List<Turn> leading(List<Candidate> chosen, Lead lead, Days days, double hoursPerWeek, LocalDate yearEnd) {
-        List<Turn> leading = new ArrayList<>(turns(lead.early(), days, 0, hoursPerWeek, yearEnd));
+    private static List<Turn> leading(List<Candidate> chosen, InHand hand, Lead lead, Days days, double hoursPerWeek, LocalDate yearEnd) {
+        List<Turn> leading = new ArrayList<>(turns(lead.early(), InHand.NONE, days, 0, hoursPerWeek, yearEnd));
         List<LateJobs.Job> inTime = leading.stream().filter(turn -> turn.place() == Place.DUE)
                 .map(turn -> job(turn.candidate(), days, 0, hoursPerWeek, yearEnd)).toList();
-        Comparator<Candidate> order = Comparator.comparing((Candidate one) -> !one.wantedBefore(lead.newYear()))
-                .thenComparing(one -> one.due().orElse(LocalDate.MAX)).thenComparingDouble(Candidate::hours).thenComparing(Candidate::id);
+        Comparator<Candidate> order = Comparator.comparing((Candidate one) -> !hand.focus().equals(Optional.of(one.id())))
+                .thenComparing(one -> !hand.beside().equals(Optional.of(one.id()))).thenComparing(one -> !one.wantedBefore(lead.newYear())).thenComparing(one -> one.due().orElse(LocalDate.MAX)).thenComparingDouble(Candidate::hours).thenComparing(Candidate::id);
         for (Candidate one : chosen.stream().filter(lead::serves).sorted(order).toList()) {
             boolean late = one.wantedBefore(lead.newYear());
             leading.add(new Turn(one, deadline(one, yearEnd), late ? Place.LATE : Place.DUE,
-                    late ? Optional.of(rescue(job(one, days, 0, hoursPerWeek, yearEnd), inTime, lead.early(), hoursPerWeek))
+                    late ? Optional.of(rescue(job(one, days, 0, hoursPerWeek, yearEnd), inTime, lead.early(), 0, hoursPerWeek))
                             : Optional.empty()));
         }
         return leading;
     }
 
-    /** @param from the day the work begins */
-    private static List<Turn> turns(List<Candidate> chosen, Days days, int from, double hoursPerWeek, LocalDate yearEnd) {
+    /**
+     * @param hand what she has in focus and beside it, whether they are chosen or not
+     * @param from the day the work begins
+     */
+    private static List<Turn> turns(List<Candidate> all, InHand hand, Days days, int from, double hoursPerWeek, LocalDate yearEnd) {
+        List<Candidate> leading = hand.ids().stream().flatMap(id -> all.stream().filter(one -> one.id().equals(id))).toList();
+        List<Candidate> chosen = all.stream().filter(one -> !leading.contains(one)).toList();
+        double before = leading.stream().mapToDouble(Candidate::hours).sum();
         List<LateJobs.Job> dated = chosen.stream().filter(one -> one.due().isPresent())
                 .map(one -> job(one, days, from, hoursPerWeek, yearEnd)).sorted(LateJobs.EARLIEST).toList();
-        Set<String> late = LateJobs.fewest(dated);
+        Set<String> late = LateJobs.fewest(after(dated, before));
         List<LateJobs.Job> inTime = new ArrayList<>(dated.stream().filter(job -> !late.contains(job.id())).toList());
         List<Turn> waiting = new ArrayList<>();
         for (LateJobs.Job job : dated) {
             if (late.contains(job.id())) {
                 waiting.add(new Turn(find(chosen, job.id()), deadline(find(chosen, job.id()), yearEnd), Place.LATE,
-                        Optional.of(rescue(job, inTime, chosen, hoursPerWeek))));
+                        Optional.of(rescue(job, inTime, chosen, before, hoursPerWeek))));
             }
         }
         chosen.stream().filter(one -> one.due().isEmpty())
                 .sorted(Comparator.comparingDouble(Candidate::hours).thenComparing(Candidate::id))
                 .forEach(one -> waiting.add(new Turn(one, yearEnd, Place.SHORTEST, Optional.empty())));
         List<Turn> turns = new ArrayList<>();
-        double done = 0;
+        for (Candidate one : leading) {
+            turns.add(new Turn(one, deadline(one, yearEnd), hand.beside().equals(Optional.of(one.id())) ? Place.BESIDE : Place.FOCUS,
+                    Optional.empty()));
+        }
+        double done = before;
         while (!inTime.isEmpty() || !waiting.isEmpty()) {
             double room = room(inTime, done);
             Optional<Turn> fitting = waiting.stream().filter(turn -> turn.candidate().hours() <= room).findFirst();
@@ -132,6 +151,10 @@ record Schedule(List<Turn> turns, List<Integer> before, int begins) {
                 turns.add(new Turn(next, deadline(next, yearEnd), Place.DUE, Optional.empty()));
             }
             done += turns.get(turns.size() - 1).candidate().hours();
+        }
+        if (turns.size() > 1 && turns.get(0).place() == Place.BESIDE) {
+            // Only the one beside was named: the plan's own first piece is in focus.
+            Collections.swap(turns, 0, 1);
         }
         return turns;
     }
@@ -151,14 +174,20 @@ record Schedule(List<Turn> turns, List<Integer> before, int begins) {
         return room;
     }
 
-    private static Rescue rescue(LateJobs.Job late, List<LateJobs.Job> inTime, List<Candidate> chosen, double hoursPerWeek) {
+    /** Jobs as they are when so many hours are taken by others before them. */
+    private static List<LateJobs.Job> after(List<LateJobs.Job> jobs, double before) {
+        return jobs.stream().map(job -> new LateJobs.Job(job.id(), job.hours(), Math.max(0, job.wanted() - before))).toList();
+    }
+
+    /** @param before hours of what is worked before all of them */
+    private static Rescue rescue(LateJobs.Job late, List<LateJobs.Job> inTime, List<Candidate> chosen, double before, double hoursPerWeek) {
         List<LateJobs.Job> all = new ArrayList<>(inTime);
         all.add(late);
-        OptionalDouble speed = LateJobs.speed(all);
+        OptionalDouble speed = LateJobs.speed(all, before);
         double week = speed.orElse(Double.POSITIVE_INFINITY) * hoursPerWeek;
         OptionalDouble more = week <= Pace.MOST_HOURS ? OptionalDouble.of(Math.max(0, week - hoursPerWeek)) : OptionalDouble.empty();
         Optional<String> instead = inTime.stream().map(job -> find(chosen, job.id())).filter(one -> !one.must())
-                .filter(one -> LateJobs.fewest(all.stream().filter(job -> !job.id().equals(one.id())).toList()).isEmpty())
+                .filter(one -> LateJobs.fewest(after(all.stream().filter(job -> !job.id().equals(one.id())).toList(), before)).isEmpty())
                 .min(Comparator.comparingLong(Candidate::weight).thenComparingDouble(Candidate::hours).thenComparing(Candidate::id))
                 .map(Candidate::id);
         return new Rescue(more, instead);

@@ -90,7 +90,7 @@ final class YearPlan {
                 .map(piece -> piece.piece().id()).collect(Collectors.toSet());
         Lead lead = Lead.of(candidates, begun, days, perWeek, lastDay);
         Choice choice = choose(candidates.stream().filter(one -> !lead.early().contains(one)).toList(), lead, available);
-        Schedule schedule = Schedule.of(choice.chosen(), lead, days, perWeek, goals.mainShare(), lastDay);
+        Schedule schedule = Schedule.of(choice.chosen(), lead, days, perWeek, goals, lastDay);
         Work work = new Work(schedule, days, perWeek, goals.mainShare());
         Projection projection = Projection.of(schedule, work, days, pace, goals.seed().orElse(Projection.USUAL_SEED));
         double[][] hours = new double[schedule.turns().size()][days.weeks()];
@@ -162,7 +162,8 @@ final class YearPlan {
     private Choice choose(List<Candidate> candidates, Lead lead, double available) {
         warnOfNames(lead.early());
         if (!goals.pieces().isEmpty()) {
-            Choice choice = Choice.named(candidates, goals.pieces(), available, lead);
+            List<String> named = Stream.concat(goals.pieces().stream(), goals.hand().ids().stream()).toList();
+            Choice choice = Choice.named(candidates, named, available, lead);
             if (choice.hoursShort() > LateJobs.SAME_HOURS) {
                 warnings.add(YearWarning.of(YearWarning.Kind.NAMED_DO_NOT_FIT, goals.pieces(), choice.hoursShort()));
             }
@@ -183,7 +184,8 @@ final class YearPlan {
 
     private void warnOfNames(List<Candidate> early) {
         List<String> aside = pieces.values().stream().filter(piece -> piece.state().laidAside())
-                .filter(piece -> piece.piece().goal().must() || goals.pieces().contains(piece.piece().id()))
+                .filter(piece -> piece.piece().goal().must() || goals.pieces().contains(piece.piece().id())
+                        || goals.hand().ids().contains(piece.piece().id()))
                 .map(piece -> piece.piece().id()).toList();
         if (!aside.isEmpty()) {
             warnings.add(YearWarning.of(YearWarning.Kind.LAID_ASIDE, aside));
@@ -269,7 +271,8 @@ final class YearPlan {
 
     private Candidate candidate(PieceReckoning piece) {
         Goal goal = piece.piece().goal();
-        return new Candidate(piece.piece().id(), hours(piece).orElseThrow(), goal.weight(), goal.must(), goal.by());
+        return new Candidate(piece.piece().id(), hours(piece).orElseThrow(), goal.weight(),
+                goal.must() || goals.hand().ids().contains(piece.piece().id()), goal.by());
     }
 
     private OptionalDouble hours(PieceReckoning piece) {

@@ -116,7 +116,7 @@ class LateJobsTests {
     void the_speed_is_just_enough(@ForAll @Size(min = 1, max = 8) List<@IntRange(min = 1, max = 12) Integer> hours,
                                   @ForAll @Size(min = 8, max = 8) List<@IntRange(min = 1, max = 60) Integer> wanted) {
         List<LateJobs.Job> jobs = jobs(hours, wanted);
-        double speed = LateJobs.speed(jobs).orElseThrow();
+        double speed = LateJobs.speed(jobs, 0).orElseThrow();
         Assume.that(speed > 0);
         assertTrue(LateJobs.fewest(faster(jobs, speed)).isEmpty());
         assertTrue(!LateJobs.fewest(faster(jobs, speed * 0.99)).isEmpty());
@@ -128,7 +128,7 @@ class LateJobsTests {
 
     @Test
     void no_speed_brings_in_what_was_wanted_before_now() {
-        assertTrue(LateJobs.speed(jobs(List.of(1), List.of(0))).isEmpty());
-        assertEquals(0, LateJobs.speed(jobs(List.of(0), List.of(0))).orElseThrow());
+        assertTrue(LateJobs.speed(jobs(List.of(1), List.of(0)), 0).isEmpty());
+        assertEquals(0, LateJobs.speed(jobs(List.of(0), List.of(0)), 0).orElseThrow());
     }
 }

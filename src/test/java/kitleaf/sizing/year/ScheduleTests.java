@@ -7,9 +7,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Random;
 import kitleaf.basket.Goal;
+import kitleaf.basket.Goals;
+import kitleaf.basket.InHand;
 import kitleaf.basket.Piece;
 import kitleaf.basket.TimeOff;
 import net.jqwik.api.ForAll;
@@ -50,6 +54,42 @@ class ScheduleTests {
                 order(reckon(1, "2027-01-01", List.of(), days("b", 10, "2027-02-01"), days("u", 13, ""))));
         assertEquals(List.of("b DUE 2027-01-10", "u SHORTEST 2027-01-25"),
                 order(reckon(1, "2027-01-01", List.of(), days("b", 10, "2027-02-01"), days("u", 15, ""))));
+    }
+
+    private static YearReckoning inHand(InHand hand, double mainShare, Piece... pieces) {
+        Goals goals = new Goals(2027, OptionalInt.empty(), List.of(pieces).stream().map(Piece::id).toList(), Goals.By.NUMBER, mainShare,
+                Optional.empty(), Optional.empty(), OptionalLong.empty(), hand);
+        return Years.reckon(Years.basket(Years.pace(10, 7), List.of(), goals, List.of(pieces)), "2027-01-01");
+    }
+
+    /**
+     * v takes the first 30 of the 32 days until a is wanted: a, which would have been done in ten, is eight days late. With 40 hours in
+     * 32 days it is not: 8.75 a week, 1.75 more than 7. Nothing else is in its way but what she has in hand.
+     */
+    @Test
+    void what_is_in_focus_goes_first_and_what_then_comes_late_is_told_with_what_would_save_it() {
+        YearReckoning year = inHand(new InHand(Optional.of("v"), Optional.empty()), 1, days("a", 10, "2027-02-01"), days("u", 5, ""),
+                days("v", 30, ""));
+        assertEquals(List.of("v FOCUS 2027-01-30", "a LATE 2027-02-09", "u SHORTEST 2027-02-14"), order(year));
+        assertEquals(8, year.chosen().get(1).lateDays());
+        assertEquals(new Rescue(OptionalDouble.of(1.75), Optional.empty()), year.chosen().get(1).rescue().orElseThrow());
+    }
+
+    /**
+     * w gets 0.6 of each hour and is done on the 17th day; v has 6 2/3 hours of ten by then, and at 0.6 an hour, now with u beside it,
+     * the rest takes 5.6 days more. All 25 hours are done in 25 days.
+     */
+    @Test
+    void what_lies_beside_it_is_worked_with_it() {
+        assertEquals(List.of("w FOCUS 2027-01-17", "v BESIDE 2027-01-23", "u SHORTEST 2027-01-25"),
+                order(inHand(new InHand(Optional.of("w"), Optional.of("v")), 0.6, days("u", 5, ""), days("v", 10, ""), days("w", 10, ""))));
+    }
+
+    @Test
+    void where_only_the_one_beside_is_named_the_plans_own_first_is_in_focus() {
+        assertEquals(List.of("u SHORTEST", "v BESIDE", "w SHORTEST"),
+                order(inHand(new InHand(Optional.empty(), Optional.of("v")), 1, days("u", 5, ""), days("v", 30, ""), days("w", 6, ""))).stream()
+                        .map(line -> line.substring(0, line.lastIndexOf(' '))).toList());
     }
 
     /** As above: 14 days are just what is free. */
