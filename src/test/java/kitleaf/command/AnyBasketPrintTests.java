@@ -25,6 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 class AnyBasketPrintTests {
 
     private static final int USUAL = 50;
+    /** Of these the heading of a wall once ended in an ellipsis. */
+    private static final long LONG_HEADING = -7734852025183300478L;
 
     @TempDir
     private Path folder;
@@ -34,7 +36,7 @@ class AnyBasketPrintTests {
         int number = Integer.getInteger("baskets", USUAL);
         long fresh = new Random().nextLong();
         long[] seeds = Long.getLong("basket.seed") != null ? new long[] {Long.getLong("basket.seed")}
-                : number == USUAL ? LongStream.range(0, number).toArray()
+                : number == USUAL ? LongStream.concat(LongStream.range(0, number), LongStream.of(LONG_HEADING)).toArray()
                 : LongStream.concat(LongStream.range(0, number / 2), new Random(fresh).longs(number - number / 2)).toArray();
         List<String> faults = new ArrayList<>();
         int passed = 0;

@@ -152,7 +152,7 @@ public final class BuyListLayout {
     }
 
     private ListRow cloth(Purchase purchase) {
-        return ListRow.bought(purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
+        return ListRow.bought(Figures.unbroken(purchase.cut().name()), clothWords.purchased(purchase), Integer.toString(purchase.number()),
                 purchase.cut().price().map(figures::amount).orElse(""), purchase.cost().map(figures::amount).orElse(""));
     }
 

@@ -159,7 +159,7 @@ final class PlanWords {
     private String count(Count count) {
         // Counts that differ by little must not read alike.
         String warp = figures.decimal(count.warpPerInch(), 3);
-        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 3);
+        return count.even() ? warp : warp + Figures.TIMES + figures.decimal(count.weftPerInch(), 3);
     }
 
     private static String key(Enum<?> value) {

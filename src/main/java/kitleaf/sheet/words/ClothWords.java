@@ -137,15 +137,15 @@ public final class ClothWords {
                 ? words.say("kind.block") + " " + counts(other.count())
                 : words.say("kind." + key(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
         return new OtherClothWords(cloth, figures.decimal(other.stitchesPerInch(), 1),
-                Figures.inches(across.finishedMm(), 8) + " × " + Figures.inches(down.finishedMm(), 8),
+                Figures.inches(across.finishedMm(), 8) + Figures.TIMES + Figures.inches(down.finishedMm(), 8),
                 Figures.cutInches(across.cutMm(), down.cutMm()),
-                figures.centimetres(across.finishedMm()) + " × " + figures.centimetres(down.finishedMm()),
+                figures.centimetres(across.finishedMm()) + Figures.TIMES + figures.centimetres(down.finishedMm()),
                 figures.cutCentimetres(across.cutMm(), down.cutMm()), other.own());
     }
 
     private String counts(Count count) {
         String warp = figures.decimal(count.warpPerInch(), 1);
-        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 1);
+        return count.even() ? warp : warp + Figures.TIMES + figures.decimal(count.weftPerInch(), 1);
     }
 
     private static String key(Enum<?> value) {
