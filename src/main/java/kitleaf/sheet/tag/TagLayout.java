@@ -167,7 +167,7 @@ public final class TagLayout {
                 .collect(Collectors.joining(", "))).replace('·', ',').replace(" ,", ",")));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
-                .map(thread -> new TagWords.Thread(Figures.asTyped(thread.code()), ThreadWords.first(thread).name().orElse(""),
+                .map(thread -> new TagWords.Thread(Figures.code(thread.code()), ThreadWords.first(thread).name().orElse(""),
                         Swatch.of(ThreadWords.first(thread)))).toList();
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
                 new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),
