@@ -26,6 +26,7 @@ public final class BasketReader {
 
     private final Optional<Locale> asked;
     private Optional<Locale> language;
+    private Misfits misfits = Misfits.NONE;
 
     private BasketReader(Optional<Locale> asked) {
         this.asked = asked;
@@ -50,8 +51,12 @@ public final class BasketReader {
     public static Reading read(Path where, Optional<Locale> asked) {
         BasketReader reader = new BasketReader(asked);
         Optional<Basket> basket = reader.basket(where);
-        return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
-                : new Reading(Optional.empty(), reader.problems.all(), reader.language);
+        return reader.reading(basket);
+    }
+
+    private Reading reading(Optional<Basket> basket) {
+        return problems.none() ? new Reading(basket, List.of(), misfits, language)
+                : new Reading(Optional.empty(), problems.all(), misfits, language);
     }
 
     /** The language a basket folder names, for who needs no more of it; nothing where none is named or the file cannot be read. */
@@ -71,8 +76,7 @@ public final class BasketReader {
                         pieces(where.file(), source, where.basket().orElse(own), settings, new Recurring(), reader.tables)));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(BasketFiles.shown(where.file()), settings, Optional.empty());
-        return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
-                : new Reading(Optional.empty(), reader.problems.all(), reader.language);
+        return reader.reading(basket);
     }
 
     private Optional<Basket> basket(Path where) {
@@ -143,6 +147,7 @@ public final class BasketReader {
         if (read.documents().size() > 1) {
             problems.add(read.documents().get(1).place(), Fault.of("document.second"));
         }
+        misfits = Misfits.in(read.documents().get(0));
         return new SettingsReader(asked, new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
     }
 

@@ -1,9 +1,7 @@
 package kitleaf.basket;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kitleaf.basket.SizeText.Size;
 import kitleaf.words.Said;
 
@@ -35,22 +33,9 @@ final class TagsReader {
         Optional<Fields> shift = fields.group("back-lies", SHIFT_EXAMPLE, WAYS);
         Tags tags = new Tags(size, sides, shift.map(lies -> lies(lies, "right", "left")).orElse(0.0),
                 shift.map(lies -> lies(lies, "below", "above")).orElse(0.0));
-        paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size", misfit(tags, sheet)));
+        paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size",
+                Misfits.fault(tags, sheet, Tags.Room.USUAL, Misfits.Cause.FILE)));
         return tags;
-    }
-
-    /** Why tags do not fit, and for a share the smallest that does. */
-    private static Fault misfit(Tags tags, Paper sheet) {
-        if (!(tags.size() instanceof Tags.Share share)) {
-            return Fault.of(tags.sides() == Tags.Sides.FOLDED ? "tag.large.unfolded" : "tag.large", Quote.bare(sheet.name()));
-        }
-        return Stream.of(Tags.Share.SIXTH, Tags.Share.QUARTER).filter(it -> new Tags(it, tags.sides(), 0, 0).fit(sheet)).findFirst()
-                .map(it -> Fault.of("tag.share", word(share), Quote.bare(sheet.name()), word(it)))
-                .orElseGet(() -> Fault.of("tag.share.none", word(share), Quote.bare(sheet.name())));
-    }
-
-    private static String word(Tags.Share share) {
-        return share.name().toLowerCase(Locale.ROOT);
     }
 
     /** How far one way, or below nought the other way. */
@@ -72,7 +57,7 @@ final class TagsReader {
         @Override
         public Tags.Size read(String text) throws Fault {
             for (Tags.Share share : Tags.Share.values()) {
-                if (word(share).equals(text.strip())) {
+                if (share.word().equals(text.strip())) {
                     return share;
                 }
             }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
 import kitleaf.basket.BasketReader;
+import kitleaf.basket.Misfits;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Problem;
@@ -27,6 +28,8 @@ final class BasketSource {
     private final OptionSpec language;
 
     private Paper paper;
+    private Reading reading;
+    private Paper ownPaper;
 
     /** The options a command takes that reads a basket. */
     BasketSource(Task task) {
@@ -49,14 +52,25 @@ final class BasketSource {
         return basket.getValue();
     }
 
+    /** The paper the basket read last names, whatever was asked for. */
+    Paper ownPaper() {
+        return ownPaper;
+    }
+
+    /** Makes problems of what sheets have no room for, in the basket read last. */
+    Misfits misfits() {
+        return reading.misfits();
+    }
+
     /** Reads the basket and picks the pieces asked for. */
     Basket read() throws Failure {
-        Reading reading = BasketReader.read(basket(), Optional.ofNullable(language.getValue()));
+        reading = BasketReader.read(basket(), Optional.ofNullable(language.getValue()));
         reading.language().ifPresent(task.voice()::turnTo);
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
         Basket whole = reading.basket().get();
+        ownPaper = whole.paper();
         return pick(whole.on(paper == null ? whole.paper() : paper, Optional.<Units>ofNullable(units.getValue()).orElse(whole.units())));
     }
 

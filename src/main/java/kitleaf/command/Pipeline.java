@@ -34,6 +34,7 @@ final class Pipeline {
         job.clock().mark("reckon");
         List<Printed> printed = new ArrayList<>();
         List<SheetKind> kinds = job.kinds(basket);
+        new RoomCheck(job.source(), job.large(), job.asOf()).refuse(reckoning, kinds);
         try (OutFolder out = OutFolder.open(job.out(), job.progress()::tell);
                 SheetsAhead sheets = SheetsAhead.of(job, reckoning, ahead.templates().in(basket.language()), kinds)) {
             // There is nothing to press yet, and templates are still being read.

@@ -10,14 +10,10 @@ import java.util.function.Consumer;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Paper;
 import kitleaf.press.PressSettings;
-import kitleaf.press.QrSize;
-import kitleaf.press.TextMeasure;
 import kitleaf.sheet.Sheets;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.page.SheetSettings;
-import kitleaf.sheet.page.TextRuler;
-import kitleaf.sheet.page.TypeScale;
 import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
 
@@ -54,16 +50,13 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
 
     /** How sheets are laid out; a wrong {@code --skip} is told of here, where the label stock is known. */
     SheetSettings settings(Basket basket) throws Failure {
-        SheetSettings settings = unchecked(basket);
+        SheetSettings settings = RoomCheck.settings(basket, large(basket), skip, asOf);
         if (large(basket)) {
             refuseTooSmall(basket, settings);
         }
         int perSheet = Sheets.labelPlaces(basket, settings);
         if (skip < 0 || skip >= Math.max(1, perSheet)) {
             throw Failure.of(Exit.WRONG_USAGE, "print.skip", skip, perSheet, perSheet - 1);
-        }
-        if (!Sheets.tagsFit(basket, settings)) {
-            throw Failure.of(Exit.WRONG_USAGE, large(basket) ? "print.tags.large" : "print.tags", basket.paper().name());
         }
         return settings;
     }
@@ -77,27 +70,6 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
         if (kinds.contains(SheetKind.BOBBIN_LABELS) && Sheets.labelPlaces(basket, settings) == 0) {
             throw Failure.of(Exit.WRONG_USAGE, "print.large.no-labels", paper.name());
         }
-    }
-
-    private SheetSettings unchecked(Basket basket) {
-        TextMeasure measure = new TextMeasure(basket.language());
-        return new SheetSettings(basket.paper(), basket.units(), large(basket) ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf,
-                basket.language(), new TextRuler() {
-            @Override
-            public int lines(String text, String family, int weight, double sizePt, double widthMm) {
-                return measure.lines(text, family, weight, sizePt, widthMm);
-            }
-
-            @Override
-            public int codeModules(String text) {
-                return QrSize.modules(text, 'M').orElse(Integer.MAX_VALUE);
-            }
-
-            @Override
-            public double widthMm(String text, String family, int weight, double sizePt) {
-                return measure.widthMm(text, family, weight, sizePt);
-            }
-        });
     }
 
     /** Whether sheets are to be set in large print. */

@@ -52,6 +52,7 @@ final class FlowReader {
                 case "text" -> new FlowText(Stance.of(element), words.spans(), style, element.count("lines", 1, MOST_LINES,
                         MOST_LINES), element.count("together", 0, MOST_LINES, 0),
                         element.has("least") ? element.value("least", Presentation::sizePt) : 0,
+                        element.has("narrow") ? element.value("narrow", Presentation::sizePt) : 0,
                         MAY[1 + element.word("may", "part", "cut")]);
                 case "place" -> place();
                 case "rule" -> new RuleLine(Stance.of(element), style);

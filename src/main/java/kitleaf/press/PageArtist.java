@@ -112,7 +112,7 @@ final class PageArtist {
                 .add(new Forme.Bookmark(title, 1, topPt())));
     }
 
-    /** What has no room in its box, though it is drawn. */
+    /** What has no room in its box, whether it is drawn or not. */
     void overfull(String words) {
         warnings.cut(page, words, "");
     }

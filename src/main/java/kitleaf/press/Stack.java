@@ -26,7 +26,7 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
     /** Sizes of type are found to so much of themselves. */
     private static final double STEP = 1 / 128.0;
     /** How often what stands in a round is put in its middle anew, since there it comes out higher or lower. */
-    private static final int TRIES = 5;
+    private static final int TRIES = 8;
 
     /** Blocks that are nothing but one below the other. */
     static Stack of(List<Block> blocks) {
@@ -106,19 +106,25 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
         return heightMm > roomMm + ColumnWidth.SLACK_MM ? group.laid().notWhole() : group.laid();
     }
 
-    /** All of it in a round, halfway down. */
+    /** All of it in a round, halfway down, or as near to that as it comes where it is higher or lower there than above and below. */
     private Laid round(double acrossMm, Setter setter) {
-        Laid laid = pile(acrossMm, acrossMm, setter.in(null));
-        double topMm = 0;
-        double highMm = -1;
-        for (int i = 0; i < TRIES && Math.abs(laid.heightMm() - highMm) > ColumnWidth.SLACK_MM; i++) {
-            highMm = laid.heightMm();
-            topMm = Math.max(0, (acrossMm - highMm) / 2);
-            laid = pile(acrossMm, acrossMm - topMm, setter.in(new Round(acrossMm, topMm)));
+        Laid best = pile(acrossMm, acrossMm, setter.in(null));
+        double bestMm = 0;
+        double leastMm = Double.POSITIVE_INFINITY;
+        double topMm = Math.max(0, (acrossMm - best.heightMm()) / 2);
+        for (int i = 0; i < TRIES && leastMm > ColumnWidth.SLACK_MM; i++) {
+            Laid laid = pile(acrossMm, acrossMm - topMm, setter.in(new Round(acrossMm, topMm)));
+            double offMm = (acrossMm - laid.heightMm()) / 2 - topMm;
+            if (i == 0 || laid.whole() && !best.whole() || laid.whole() == best.whole() && Math.abs(offMm) < leastMm) {
+                best = laid;
+                bestMm = topMm;
+                leastMm = Math.abs(offMm);
+            }
+            topMm = Math.max(0, topMm + (i < 2 ? offMm : offMm / 2));
         }
         Laid.Group group = new Laid.Group(1);
-        group.put(laid, 0, topMm);
-        group.pad(topMm);
+        group.put(best, 0, bestMm);
+        group.pad(bestMm);
         return group.laid();
     }
 

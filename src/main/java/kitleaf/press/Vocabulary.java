@@ -57,7 +57,7 @@ final class Vocabulary {
             Map.entry("line", Set.of("x1", "y1", "x2", "y2", "transform")),
             Map.entry("circle", Set.of("cx", "cy", "r", "transform")),
             Map.entry("path", Set.of("d", "transform")),
-            Map.entry("text", Set.of("x", "y", "width", "lines", "transform", "together", "least", "may")),
+            Map.entry("text", Set.of("x", "y", "width", "lines", "transform", "together", "least", "narrow", "may")),
             Map.entry("pages", Set.of("width", "height", "left", "right", "top", "bottom", "bookmark")),
             Map.entry("head", Set.of()),
             Map.entry("foot", Set.of()),

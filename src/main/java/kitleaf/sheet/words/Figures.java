@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import kitleaf.basket.Price;
 import kitleaf.basket.Units;
 import kitleaf.words.Words;
@@ -22,6 +23,7 @@ public final class Figures {
     /** Between the two measures of a size, which stand in one line. */
     public static final String TIMES = NO_BREAK + "×" + NO_BREAK;
     private static final char FRACTION_SLASH = '\u2044';
+    private static final Pattern LONG_DASH = Pattern.compile("[\u2012-\u2014]");
     private static final double INCH_MM = 25.4;
 
     private static final double[] TENS = {1, 10, 100, 1_000};
@@ -228,10 +230,15 @@ public final class Figures {
 
     /** A code of hers, unbroken, and not set as words are: the press leaves these signs straight. */
     public static String asTyped(String code) {
-        return straight(code).replace(' ', NO_BREAK).replace('-', '\u2011');
+        return code(code).replace(' ', NO_BREAK);
     }
 
-    /** The same where a line may end in it. */
+    /** The same where a line may end at its blanks, though at no hyphen or dash; a long dash is held by the joiner behind it. */
+    public static String code(String code) {
+        return LONG_DASH.matcher(straight(code).replace('-', '\u2011').replace('\u2010', '\u2011')).replaceAll("$0\u2060");
+    }
+
+    /** Not set as words are, where a line may end in it. */
     public static String straight(String code) {
         return code.replace('\'', '\uFDD5').replace('"', '\uFDD6');
     }
