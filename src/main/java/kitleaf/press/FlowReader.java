@@ -1,7 +1,9 @@
 package kitleaf.press;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads the markup of a flow, element by element, into blocks. */
 final class FlowReader {
@@ -21,13 +23,21 @@ final class FlowReader {
         final List<Node> heads = new ArrayList<>(0);
         /** Faces of a card. */
         final List<Node> faces = new ArrayList<>(0);
+        /** Blocks that were named in the flow, to be used again; a name means the latest of them. */
+        private final Map<String, Block> named;
         private final SpanGatherer words;
         private final Recording drawing;
         private int depth;
 
+        /** A flow's own element. */
         Node(Element element, Style style, Quotes quotes) {
+            this(element, style, quotes, new HashMap<>());
+        }
+
+        private Node(Element element, Style style, Quotes quotes, Map<String, Block> named) {
             this.element = element;
             this.style = style;
+            this.named = named;
             words = element.name().equals("text") ? new SpanGatherer(quotes) : null;
             drawing = element.name().equals("place") || element.name().equals("sheet")
                     || element.name().equals("slot") ? new Recording(style) : null;
@@ -63,8 +73,29 @@ final class FlowReader {
                         element.word("rows", "last") == 0 ? element.number("spare") : -1);
                 case "either" -> new Either(Stance.of(element), blocks,
                         SAVES[1 + element.word("saves", "cards", "type")], element.word("height", "rest", "page") == 0);
+                case "use" -> used();
                 default -> null;
             };
+        }
+
+        private Block used() throws MarkupException {
+            Block block = named.get(element.neededText("href"));
+            if (block == null) {
+                throw element.fault("markup.unnamed", element.neededText("href"));
+            }
+            return block;
+        }
+
+        private void add(Node child) throws MarkupException {
+            if (child.is("head")) {
+                heads.add(child);
+            } else if (child.is("front") || child.is("back")) {
+                faces.add(child);
+            } else if (!child.is("defs")) {
+                Block block = child.block();
+                child.element.text("id").ifPresent(id -> named.put("#" + id, block));
+                blocks.add(block);
+            }
         }
 
         private DrawnPlace place() throws MarkupException {
@@ -117,7 +148,7 @@ final class FlowReader {
         } else if (element.name().equals("tspan")) {
             spans.add(element.style(spans.isEmpty() ? top.style : spans.get(spans.size() - 1), styles));
         } else {
-            open.add(new Node(element, element.style(top.style, styles), styles.quotes()));
+            open.add(new Node(element, element.style(top.style, styles), styles.quotes(), top.named));
         }
     }
 
@@ -146,17 +177,7 @@ final class FlowReader {
         if (top == root || handsOut && open.size() == 1) {
             return top;
         }
-        close(top, top());
+        top().add(top);
         return null;
-    }
-
-    private static void close(Node node, Node parent) throws MarkupException {
-        if (node.is("head")) {
-            parent.heads.add(node);
-        } else if (node.is("front") || node.is("back")) {
-            parent.faces.add(node);
-        } else {
-            parent.blocks.add(node.block());
-        }
     }
 }
