@@ -18,11 +18,9 @@ final class FlowReader {
         final Element element;
         final Style style;
         /** Blocks in it; of what is no block itself (head, foot, front, back) the whole of it. */
-        final List<Block> blocks = new ArrayList<>(4);
-        /** The heads in it, from first to last. */
-        final List<Node> heads = new ArrayList<>(0);
-        /** Faces of a card. */
-        final List<Node> faces = new ArrayList<>(0);
+        final List<Block> blocks;
+        /** What is in it besides blocks, from first to last: heads, or the faces of a card. */
+        final List<Node> parts;
         /** Blocks that were named in the flow, to be used again; a name means the latest of them. */
         private final Map<String, Block> named;
         private final SpanGatherer words;
@@ -38,9 +36,11 @@ final class FlowReader {
             this.element = element;
             this.style = style;
             this.named = named;
-            words = element.name().equals("text") ? new SpanGatherer(quotes) : null;
-            drawing = element.name().equals("place") || element.name().equals("sheet")
-                    || element.name().equals("slot") ? new Recording(style) : null;
+            words = is("text") ? new SpanGatherer(quotes) : null;
+            drawing = is("place") || is("sheet") || is("slot") ? new Recording(style) : null;
+            // Every label is made of these.
+            blocks = words == null && drawing == null ? new ArrayList<>(4) : List.of();
+            parts = is("card") || is("front") || is("back") || is("grid") ? new ArrayList<>(2) : List.of();
         }
 
         boolean is(String name) {
@@ -69,7 +69,7 @@ final class FlowReader {
                 case "box" -> new Stack(Stance.of(element), blocks, frame());
                 case "row" -> new Row(Stance.of(element), blocks, element.number("gap"));
                 case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
-                        : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
+                        : List.of(), parts.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
                         element.word("rows", "last") == 0 ? element.number("spare") : -1);
                 case "either" -> new Either(Stance.of(element), blocks,
                         SAVES[1 + element.word("saves", "cards", "type")], element.word("height", "rest", "page") == 0);
@@ -87,10 +87,8 @@ final class FlowReader {
         }
 
         private void add(Node child) throws MarkupException {
-            if (child.is("head")) {
-                heads.add(child);
-            } else if (child.is("front") || child.is("back")) {
-                faces.add(child);
+            if (child.is("head") || child.is("front") || child.is("back")) {
+                parts.add(child);
             } else if (!child.is("defs")) {
                 Block block = child.block();
                 child.element.text("id").ifPresent(id -> named.put("#" + id, block));
