@@ -51,11 +51,6 @@ final class FlowReader {
             return drawing;
         }
 
-        /** The first words in it, to tell of it by. */
-        String firstWords() {
-            return blocks.stream().map(Block::firstWords).filter(words -> !words.isEmpty()).findFirst().orElse("");
-        }
-
         /** It as a block; null where it is none. */
         Block block() throws MarkupException {
             return switch (element.name()) {
@@ -103,16 +98,13 @@ final class FlowReader {
         }
 
         private Stack.Frame frame() throws MarkupException {
-            boolean drawn = element.has("tint") || element.has("rule");
             return new Stack.Frame(element.number("padding"), element.number("least"), element.has("most") ? element.neededLength("most")
-                    : Double.POSITIVE_INFINITY, element.number("rx"), drawn ? outline() : null,
+                    : Double.POSITIVE_INFINITY, element.number("rx"), element.has("rule") ? outline() : null,
                     element.has("shrink") ? element.neededLength("shrink") : 1, element.word("shape", "round") == 0);
         }
 
         private Style outline() throws MarkupException {
-            Paint tint = element.has("tint") ? element.value("tint", Paint::read) : Paint.NONE;
-            Paint rule = element.has("rule") ? element.value("rule", Paint::read) : Paint.NONE;
-            return style.withFill(tint).withStroke(style.stroke().withPaint(rule));
+            return style.withFill(Paint.NONE).withStroke(style.stroke().withPaint(element.value("rule", Paint::read)));
         }
     }
 

@@ -12,12 +12,12 @@ import java.util.function.DoubleFunction;
 record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     /**
-     * Padding, tint and rule of a box. A page does not end within it.
+     * Padding and rule of a box. A page does not end within it.
      *
      * @param paddingMm blank inside, on all sides
      * @param leastMm how high it is at least
      * @param mostMm how high it may be
-     * @param style of the outline, or null where it is neither tinted nor ruled
+     * @param style of the outline, or null where it is not ruled
      * @param shrink how far all type in it may be made smaller, so that all of it fits; 1 for not at all
      * @param round whether what stands in it stands in a round
      */

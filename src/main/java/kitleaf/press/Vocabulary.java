@@ -64,7 +64,7 @@ final class Vocabulary {
             Map.entry("head", Set.of()),
             Map.entry("foot", Set.of()),
             Map.entry("stack", Set.of()),
-            Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "tint", "rule", "rx", "shrink", "shape")),
+            Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "rule", "rx", "shrink", "shape")),
             Map.entry("row", Set.of("gap")),
             Map.entry("grid", Set.of("gap", "columns", "rows", "spare")),
             Map.entry("either", Set.of("saves", "height")),
