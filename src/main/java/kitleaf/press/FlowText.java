@@ -28,7 +28,6 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
     /** Parts ways to say a text, the best first; in the markup a character that no text has, as those of {@link Counters} are. */
     private static final char OR = '\uFDD4';
 
-
     @Override
     public boolean isEmpty() {
         return spans.isEmpty();
@@ -91,7 +90,7 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
         boolean fits = heightMm <= roomMm + ColumnWidth.SLACK_MM && (!text.cut() || may == May.CUT && keeps(words, text))
                 && (may != May.NOTHING || !text.parted());
         return new Laid(heightMm, baselineMm, first * largestMm * CAPITALS, fits, text.whole().length() - text.kept().length(), counts
-                ? (x, y, artist) -> artist.counted(scaled, set, copy.widthPt(), most, x + xMm, y + baselineMm)
+                ? (x, y, artist) -> artist.counted(new Copy(scaled, set, copy.widthPt(), most), x + xMm, y + baselineMm)
                 : new Words(text, xMm, baselineMm));
     }
 

@@ -12,12 +12,12 @@ import java.util.function.DoubleFunction;
 record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     /**
-     * Padding, tint and rule of a box. A page does not end within it.
+     * Padding and rule of a box. A page does not end within it.
      *
      * @param paddingMm blank inside, on all sides
      * @param leastMm how high it is at least
      * @param mostMm how high it may be
-     * @param style of the outline, or null where it is neither tinted nor ruled
+     * @param style of the outline, or null where it is not ruled
      * @param shrink how far all type in it may be made smaller, so that all of it fits; 1 for not at all
      * @param round whether what stands in it stands in a round
      */
@@ -27,6 +27,8 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
     private static final double STEP = 1 / 128.0;
     /** How often what stands in a round is put in its middle anew, since there it comes out higher or lower. */
     private static final int TRIES = 8;
+    /** Stands for what is laid when it is known what room is left. */
+    private static final Laid LATER = Laid.blank(0);
 
     /** Blocks that are nothing but one below the other. */
     static Stack of(List<Block> blocks) {
@@ -146,6 +148,7 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
             if (block.isThere(setter)) {
                 leftMm -= block.stance().beforeMm() + block.stance().afterMm();
                 if (block.takesRest() && roomMm < Double.POSITIVE_INFINITY) {
+                    laid[i] = LATER;
                     rests++;
                 } else {
                     laid[i] = lay(block, roomMm - leftMm - block.stance().afterMm(), widthMm, leftMm, setter);
@@ -157,8 +160,8 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
         double yMm = 0;
         for (int i = 0; i < laid.length; i++) {
             Block block = blocks.get(i);
-            if (block.isThere(setter)) {
-                Laid one = laid[i] != null ? laid[i] : block.lay(block.widthIn(widthMm), Math.max(0, leftMm / rests), setter);
+            if (laid[i] != null) {
+                Laid one = laid[i] != LATER ? laid[i] : block.lay(block.widthIn(widthMm), Math.max(0, leftMm / rests), setter);
                 if (block.stance().align() == Anchor.END && roomMm < Double.POSITIVE_INFINITY) {
                     yMm = Math.max(yMm, roomMm - block.stance().beforeMm() - one.heightMm() - block.stance().afterMm());
                 }
