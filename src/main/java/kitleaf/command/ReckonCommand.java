@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitleaf.basket.Basket;
+import kitleaf.command.json.ReckonJson;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.YearReckoning;
 import picocli.CommandLine.Model.OptionSpec;

@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.command.json.ReckonJson;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Pace;

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.command.json.ReckonJson;
 import kitleaf.basket.BasketReader;
 import kitleaf.sizing.Reckoning;
 import org.junit.jupiter.api.Test;
