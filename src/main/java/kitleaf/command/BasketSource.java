@@ -33,9 +33,8 @@ final class BasketSource {
         this.task = task;
         basket = task.add(PositionalParamSpec.builder().index("0").required(true).paramLabel("BASKET").type(Path.class));
         piece = task.add(OptionSpec.builder("--piece").paramLabel("ID").type(List.class).auxiliaryTypes(String.class));
-        units = task.add(OptionSpec.builder("--units").paramLabel("UNITS").type(Units.class).converters(new UnitsOption())
-                .completionCandidates(new UnitsOption.Words()));
-        language = task.add(LanguageOption.language());
+        units = task.add(Options.units());
+        language = task.add(Options.language());
     }
 
     /** The same source, printed on this paper instead of the basket's; null leaves the basket's. */
@@ -50,18 +49,18 @@ final class BasketSource {
     }
 
     /** Reads the basket and picks the pieces asked for. */
-    Basket read() throws Failure {
-        Reading reading = BasketReader.read(basket(), Optional.ofNullable(language.getValue()));
+    Basket read() {
+        Reading reading = BasketReader.read(basket(), Options.value(language));
         reading.language().ifPresent(task.voice()::turnTo);
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
         Basket whole = reading.basket().get();
-        return pick(whole.on(paper == null ? whole.paper() : paper, Optional.<Units>ofNullable(units.getValue()).orElse(whole.units())));
+        return pick(whole.on(paper == null ? whole.paper() : paper, Options.<Units>value(units).orElse(whole.units())));
     }
 
-    private Basket pick(Basket whole) throws Failure {
-        List<String> pieces = Optional.<List<String>>ofNullable(piece.getValue()).orElse(List.of());
+    private Basket pick(Basket whole) {
+        List<String> pieces = Options.<List<String>>value(piece).orElse(List.of());
         for (String id : pieces) {
             if (whole.pieces().stream().noneMatch(one -> one.id().equals(id))) {
                 throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket().toString(),

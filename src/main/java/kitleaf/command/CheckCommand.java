@@ -16,7 +16,7 @@ final class CheckCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure {
+    public Integer call() {
         Basket basket = source.read();
         int pieces = basket.pieces().size();
         PrintWriter out = line().getOut();

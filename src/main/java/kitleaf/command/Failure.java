@@ -4,7 +4,7 @@ import java.util.function.Function;
 import kitleaf.words.Said;
 
 /** Why a command stops: a sentence for its user, in her language once it is told, and an exit code. */
-final class Failure extends Exception {
+final class Failure extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
@@ -12,7 +12,7 @@ final class Failure extends Exception {
     private final transient Function<Voice, String> told;
 
     private Failure(int exitCode, String name, Function<Voice, String> told) {
-        super(name);
+        super(name, null, false, false);
         this.exitCode = exitCode;
         this.told = told;
     }

@@ -5,7 +5,6 @@ import kitleaf.basket.Basket;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.thread.ThreadReckoning;
-import kitleaf.words.Said;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** How much one run prints before it asks whether that is meant. */
@@ -19,12 +18,12 @@ final class Limits {
 
     /** The limits a command takes. */
     Limits(Task task) {
-        mostPages = task.add(PlacesOption.number("--most-pages").defaultValue("20000"));
-        mostLabels = task.add(PlacesOption.number("--most-labels").defaultValue("500000"));
+        mostPages = task.add(Options.most("--most-pages").defaultValue("20000"));
+        mostLabels = task.add(Options.most("--most-labels").defaultValue("500000"));
     }
 
     /** Refuses labels past the limit, before any is laid out. */
-    void checkLabels(SheetKind kind, Basket basket) throws Failure {
+    void checkLabels(SheetKind kind, Basket basket) {
         int labels = mostLabels.getValue();
         if (kind != SheetKind.BOBBIN_LABELS || calledFor(basket) <= labels) {
             return;
@@ -36,7 +35,7 @@ final class Limits {
     }
 
     /** Refuses a sheet of more pages than the limit. */
-    void checkPages(Sheet sheet) throws Failure {
+    void checkPages(Sheet sheet) {
         int pages = mostPages.getValue();
         if (sheet.pages() > pages) {
             throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "print.most-pages", sheet.kind().id(), sheet.pages(), pages);
@@ -48,8 +47,8 @@ final class Limits {
         long most = PAGES_FOR_ONE + (long) PAGES_FOR_ONE * sheet.pages();
         return page -> {
             if (page > most) {
-                throw new PagesWithoutEnd(Said.of(sheet.pages() == 1 ? "print.endless.one" : "print.endless.many", sheet.kind().id(), most,
-                        sheet.pages()));
+                throw Failure.of(Exit.BASKET_HAS_PROBLEMS, sheet.pages() == 1 ? "print.endless.one" : "print.endless.many", sheet.kind().id(), most,
+                        sheet.pages());
             }
             next.accept(page);
         };
@@ -59,22 +58,5 @@ final class Limits {
     private static long calledFor(Basket basket) {
         return basket.pieces().stream().mapToLong(piece -> piece.threads().size()
                 + piece.parts().stream().mapToLong(part -> part.threads().size()).sum()).sum();
-    }
-
-    /** Ends the pressing of a sheet. */
-    static final class PagesWithoutEnd extends RuntimeException {
-
-        private static final long serialVersionUID = 1L;
-
-        private final transient Said said;
-
-        private PagesWithoutEnd(Said said) {
-            super(said.key(), null, false, false);
-            this.said = said;
-        }
-
-        Said said() {
-            return said;
-        }
     }
 }

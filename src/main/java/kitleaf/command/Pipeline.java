@@ -24,7 +24,7 @@ final class Pipeline {
     }
 
     /** Prints the job's sheets; either all of them are replaced or none. */
-    List<Printed> run() throws Failure {
+    List<Printed> run() {
         Ahead ahead = Ahead.of(job);
         job.progress().step("progress.reading", job.source().basket().toString());
         Basket basket = job.source().read();
@@ -55,15 +55,13 @@ final class Pipeline {
             job.reckoned().accept(reckoning);
         } catch (TemplateFault e) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> e.told(voice.language()));
-        } catch (Limits.PagesWithoutEnd e) {
-            throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> voice.say(e.said()));
         } catch (IOException e) {
             throw OutFolder.couldNotWrite(job.out(), e);
         }
         return printed;
     }
 
-    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out) throws IOException, Failure {
+    private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out) throws IOException {
         Sheet sheet = begun.sheet();
         List<Printed> printed = new ArrayList<>();
         Draft draft = out.draft(fileName(sheet.kind()));

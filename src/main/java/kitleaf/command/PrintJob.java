@@ -53,7 +53,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
     }
 
     /** How sheets are laid out; a wrong {@code --skip} is told of here, where the label stock is known. */
-    SheetSettings settings(Basket basket) throws Failure {
+    SheetSettings settings(Basket basket) {
         SheetSettings settings = unchecked(basket);
         if (large(basket)) {
             refuseTooSmall(basket, settings);
@@ -69,7 +69,7 @@ record PrintJob(BasketSource source, List<SheetKind> kinds, boolean asked, Path 
     }
 
     /** Large print has to have room between a page's head and its foot. */
-    private void refuseTooSmall(Basket basket, SheetSettings settings) throws Failure {
+    private void refuseTooSmall(Basket basket, SheetSettings settings) {
         Paper paper = basket.paper();
         if (!Sheets.holdLargePrint(paper)) {
             throw Failure.of(Exit.WRONG_USAGE, "print.large.no-room", paper.name());

@@ -35,7 +35,7 @@ final class Questions {
     }
 
     /** A piece of this title, or of one that is asked for first. */
-    NewText.Answers piece(Optional<String> given) throws Failure, IOException {
+    NewText.Answers piece(Optional<String> given) throws IOException {
         out.println(voice.say("ask.begin"));
         String title = given.isPresent() ? given.get() : ask("ask.title", ValueForm.WORDS::read);
         ChartSize stitches = ask("ask.chart", ValueForm.CHART::read);
@@ -47,7 +47,7 @@ final class Questions {
         return new NewText.Answers(title, stitches, cloth, threads());
     }
 
-    private List<NewText.Thread> threads() throws Failure, IOException {
+    private List<NewText.Thread> threads() throws IOException {
         List<NewText.Thread> threads = new ArrayList<>();
         Set<String> codes = new HashSet<>();
         out.println(voice.say("ask.threads"));
@@ -55,7 +55,7 @@ final class Questions {
             Optional<String> code = ask("ask.code", orNothing(text -> {
                 String read = ValueForm.WORDS.read(text);
                 if (!codes.add(read)) {
-                    throw new Unreadable("ask.code-twice", read);
+                    throw Failure.of(Exit.WRONG_USAGE, "ask.code-twice", read);
                 }
                 return read;
             }));
@@ -82,7 +82,7 @@ final class Questions {
         return text -> text.isBlank() ? Optional.empty() : Optional.of(form.apply(text));
     }
 
-    private <T> T ask(String question, Function<String, T> form) throws Failure, IOException {
+    private <T> T ask(String question, Function<String, T> form) throws IOException {
         while (true) {
             out.print(voice.say(question));
             out.flush();
@@ -94,7 +94,7 @@ final class Questions {
                 return form.apply(answer);
             } catch (WrongValue wrong) {
                 out.println("  " + voice.say(wrong));
-            } catch (Unreadable wrong) {
+            } catch (Failure wrong) {
                 out.println("  " + wrong.told(voice));
             }
         }

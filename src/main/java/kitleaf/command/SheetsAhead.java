@@ -66,7 +66,7 @@ final class SheetsAhead implements AutoCloseable {
         }
     }
 
-    private Begun begin(SheetKind kind) throws Failure {
+    private Begun begin(SheetKind kind) {
         Basket basket = reckoning.basket();
         job.limits().checkLabels(kind, basket);
         Sheet sheet = Sheets.layOut(kind, reckoning, job.settings(basket));
@@ -84,16 +84,14 @@ final class SheetsAhead implements AutoCloseable {
     }
 
     /** The next sheet, once it is laid out; to be called once for each of them, when the one before is done. */
-    Begun next() throws Failure, IOException {
+    Begun next() throws IOException {
         if (next > 0) {
             room.release();
         }
         try {
             return sheets.get(next++).get();
         } catch (ExecutionException e) {
-            if (e.getCause() instanceof Failure failure) {
-                throw failure;
-            } else if (e.getCause() instanceof RuntimeException unexpected) {
+            if (e.getCause() instanceof RuntimeException unexpected) {
                 throw unexpected;
             } else if (e.getCause() instanceof Error error) {
                 throw error;

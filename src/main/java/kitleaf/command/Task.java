@@ -24,17 +24,7 @@ abstract class Task implements Callable<Integer> {
 
     /** The option that asks for help. */
     static OptionSpec.Builder help() {
-        return flag("-h", "--help").usageHelp(true).descriptionKey("help");
-    }
-
-    /** An option without a value. */
-    static OptionSpec.Builder flag(String... names) {
-        return OptionSpec.builder(names).type(boolean.class).arity("0");
-    }
-
-    /** Whether an option without a value was given. */
-    static boolean given(OptionSpec flag) {
-        return Boolean.TRUE.equals(flag.getValue());
+        return Options.flag("-h", "--help").usageHelp(true).descriptionKey("help");
     }
 
     /** Takes an option. */

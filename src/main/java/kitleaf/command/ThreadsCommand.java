@@ -15,7 +15,7 @@ final class ThreadsCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public Integer call() throws IOException {
         Basket basket = source.read();
         StringWriter whole = new StringWriter();
         ThreadsCsv.write(basket.pieces(), basket.language(), whole);
