@@ -11,6 +11,9 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.Problem;
 import kitleaf.basket.Reading;
 import kitleaf.basket.Units;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Voice;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 

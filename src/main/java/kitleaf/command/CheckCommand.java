@@ -3,6 +3,7 @@ package kitleaf.command;
 import java.io.PrintWriter;
 import java.util.List;
 import kitleaf.basket.Basket;
+import kitleaf.command.speech.Exit;
 import kitleaf.sheet.plain.PlainNotices;
 import kitleaf.sizing.Reckoning;
 

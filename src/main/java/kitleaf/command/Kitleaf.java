@@ -9,10 +9,15 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.function.Function;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Screen;
+import kitleaf.command.speech.Terminal;
+import kitleaf.command.speech.Voice;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The program. */
 public final class Kitleaf {

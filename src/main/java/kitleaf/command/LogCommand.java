@@ -10,6 +10,10 @@ import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.PieceFile;
 import kitleaf.basket.ValueForm;
+import kitleaf.command.files.InTheWay;
+import kitleaf.command.files.OutFolder;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.sizing.StitchTally;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -55,16 +59,13 @@ final class LogCommand extends Task {
     private LogEdit.Ready write(PieceFile file, LogEntry entry) throws IOException {
         LogEdit.Ready ready = edit(file, entry);
         Path folder = ready.file().getParent();
-        Turn turn = Turn.at(folder, Turn.PATIENCE, () -> sayWaiting(folder));
-        try (RunMark mark = RunMark.in(folder)) {
+        try (OutFolder out = OutFolder.open(folder, this::complain)) {
             for (int tries = 0; tries < MOST_TRIES && folder.equals(ready.file().getParent()); tries++) {
-                if (FileText.replace(mark, ready.file(), ready.before(), ready.after())) {
+                if (out.replace(ready.file().getFileName().toString(), ready.before(), ready.after())) {
                     return ready;
                 }
                 ready = edit(file, entry);
             }
-        } finally {
-            turn.close();
         }
         throw new InTheWay(file.file(), "write.saved-meanwhile");
     }

@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Units;
 import kitleaf.basket.ValueForm;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.sheet.page.SheetKind;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.ArgSpec;

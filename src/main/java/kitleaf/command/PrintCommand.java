@@ -6,6 +6,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import kitleaf.command.printing.Limits;
+import kitleaf.command.printing.Pipeline;
+import kitleaf.command.printing.PrintJob;
+import kitleaf.command.printing.Printed;
+import kitleaf.command.speech.Clock;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.ProgressLine;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.Reckoning;
 import picocli.CommandLine.Model.OptionSpec;
@@ -23,7 +31,8 @@ class PrintCommand extends Task {
     private final OptionSpec templates = add(Options.folder("--templates"));
     private final OptionSpec pictures = add(Options.flag("--png"));
     private final OptionSpec open = add(Options.flag("--open"));
-    private final Limits limits = new Limits(this);
+    private final OptionSpec mostPages = add(Options.most("--most-pages").defaultValue("20000"));
+    private final OptionSpec mostLabels = add(Options.most("--most-labels").defaultValue("500000"));
     private final OptionSpec timings = add(Options.flag("--timings").hidden(true));
 
     PrintCommand(Kitleaf kitleaf) {
@@ -62,8 +71,9 @@ class PrintCommand extends Task {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), Options.given(large),
-                    Options.given(pictures), skip.getValue(), Options.value(asOf), hers, progress, reckoned, limits, clock)).run();
+            return new Pipeline(new PrintJob(source.basket(), source.onPaper(paper.getValue())::read, kinds, !only().isEmpty(), out(), Options.given(large),
+                    Options.given(pictures), skip.getValue(), Options.value(asOf), hers, progress, reckoned,
+                    new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
         } finally {
             progress.clear();
         }

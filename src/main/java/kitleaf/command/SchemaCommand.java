@@ -10,6 +10,10 @@ import java.util.Map;
 import kitleaf.basket.BasketReader;
 import kitleaf.basket.Fence;
 import kitleaf.basket.Schemas;
+import kitleaf.command.files.Draft;
+import kitleaf.command.files.OutFolder;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.words.Shown;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -34,7 +38,7 @@ final class SchemaCommand extends Task {
         Options.<Locale>value(language).or(() -> BasketReader.language(basket)).ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
-        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket), said -> line().getErr().println(voice().say(said)))) {
+        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket), this::complain)) {
             Map<String, String> files = Schemas.files(voice().language());
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {

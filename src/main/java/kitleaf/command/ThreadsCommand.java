@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import kitleaf.basket.Basket;
 import kitleaf.basket.ThreadsCsv;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Screen;
 
 /** Gives the threads of a basket as a table. */
 final class ThreadsCommand extends Task {

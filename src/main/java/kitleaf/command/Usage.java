@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.WrongValue;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Voice;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Said;
 import kitleaf.words.Shown;
