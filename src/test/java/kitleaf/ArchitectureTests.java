@@ -131,20 +131,21 @@ class ArchitectureTests {
                 .check(CLASSES);
     }
 
-    /** {@code speech} knows none of the others, {@code json} and {@code files} at most it, {@code asking} and {@code printing} what they use. */
+    /** {@code speech} and {@code json} know none of the others, {@code files} and {@code asking} speech alone. */
     @Test
     void within_command_arrows_point_down() {
         Map<String, Set<String>> known = Map.of("speech", Set.of(), "json", Set.of(), "files", Set.of("speech"), "asking", Set.of("speech"),
                 "printing", Set.of("speech", "files"));
         assertEquals(known.keySet(), packages("kitleaf.command."));
         known.forEach((name, others) -> {
-            String[] rest = Stream.concat(Stream.of(name), others.stream()).map(it -> "kitleaf.command." + it + "..").toArray(String[]::new);
+            String[] rest = Stream.concat(Stream.of(name), others.stream())
+                    .map(it -> "kitleaf.command." + it + "..").toArray(String[]::new);
             noClasses().that().resideInAPackage("kitleaf.command." + name)
                     .should().dependOnClassesThat(resideInAPackage("kitleaf.command..").and(resideOutsideOfPackages(rest)))
                     .check(CLASSES);
         });
-        noClasses().that().resideInAnyPackage("kitleaf.command.speech", "kitleaf.command.json", "kitleaf.command.files", "kitleaf.command.asking",
-                "kitleaf.command.printing").should().dependOnClassesThat().resideInAPackage("picocli..").check(CLASSES);
+        noClasses().that().resideInAnyPackage("kitleaf.command.speech", "kitleaf.command.json", "kitleaf.command.files",
+                "kitleaf.command.asking", "kitleaf.command.printing").should().dependOnClassesThat().resideInAPackage("picocli..").check(CLASSES);
     }
 
     @Test
@@ -174,7 +175,8 @@ class ArchitectureTests {
                 .orShould().callMethod(CommandLine.class, "setErr", PrintWriter.class).check(CLASSES);
         noClasses().should().accessField(FileDescriptor.class, "out").orShould().accessField(FileDescriptor.class, "err")
                 .orShould().callMethod(Console.class, "writer").orShould().callMethod(Throwable.class, "printStackTrace").check(CLASSES);
-        noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.speech.Screen").should().dependOnClassesThat().areAssignableTo(PrintStream.class)
+        noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.speech.Screen")
+                .should().dependOnClassesThat().areAssignableTo(PrintStream.class)
                 .orShould().callConstructorWhere(target(owner(assignableTo(PrintWriter.class))))
                 .because("only the program itself hands the streams to the screen").check(CLASSES.that(not(simpleName("Kitleaf"))));
     }

@@ -71,8 +71,8 @@ class PrintCommand extends Task {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.basket(), source.onPaper(paper.getValue())::read, kinds, !only().isEmpty(), out(), Options.given(large),
-                    Options.given(pictures), skip.getValue(), Options.value(asOf), hers, progress, reckoned,
+            return new Pipeline(new PrintJob(source.basket(), source.onPaper(paper.getValue())::read, kinds, !only().isEmpty(), out(),
+                    Options.given(large), Options.given(pictures), skip.getValue(), Options.value(asOf), hers, progress, reckoned,
                     new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
         } finally {
             progress.clear();

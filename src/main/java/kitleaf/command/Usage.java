@@ -57,7 +57,8 @@ final class Usage {
             return flagWithValue();
         }
         // What is left is help for a command that is not there.
-        return wrong.getArgSpec() == null && words.size() > 1 ? Optional.of(Said.of("usage.unknown-command", words.get(1))) : Optional.empty();
+        return wrong.getArgSpec() == null && words.size() > 1 ? Optional.of(Said.of("usage.unknown-command", words.get(1)))
+                : Optional.empty();
     }
 
     private Optional<Said> flagWithValue() {
@@ -105,7 +106,8 @@ final class Usage {
         List<String> unmatched = stray.getUnmatched();
         if (stray.isUnknownOption()) {
             // What follows an unknown option is its value, and not another.
-            List<String> options = unmatched.stream().filter(word -> word.startsWith("-")).map(word -> word.replaceFirst("=", " ")).toList();
+            List<String> options = unmatched.stream().filter(word -> word.startsWith("-"))
+                    .map(word -> word.replaceFirst("=", " ")).toList();
             return Said.of(options.size() == 1 ? "usage.unknown-option" : "usage.unknown-options", String.join(", ", options));
         }
         if (wrong.getCommandLine().getParent() == null) {

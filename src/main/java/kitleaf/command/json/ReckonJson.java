@@ -65,7 +65,8 @@ public final class ReckonJson {
     }
 
     private static JsonObject other(OtherCloth other) {
-        JsonObject json = new JsonObject().put("kind", other.kind()).putCount(other.count()).put("over", other.over()).put("own", other.own());
+        JsonObject json = new JsonObject().put("kind", other.kind()).putCount(other.count())
+                .put("over", other.over()).put("own", other.own());
         return putSizes(other.size(), json);
     }
 

@@ -35,7 +35,8 @@ final class ThreadsJson {
         JsonObject json = new JsonObject().put("part", need.part().map(Part::title))
                 .put("strands", thread.strands().usual()).put("needle", need.needle());
         if (thread.strands().differ()) {
-            json.put("strands-by-kind", byKind(thread.kinds(), thread.strands()::in)).put("needle-by-kind", byKind(thread.kinds(), need::needle));
+            json.put("strands-by-kind", byKind(thread.kinds(), thread.strands()::in))
+                    .put("needle-by-kind", byKind(thread.kinds(), need::needle));
         }
         json.put("lot", thread.lot()).put("mix-lots", thread.lot().map(lot -> thread.mixLots()));
         if (need instanceof ThreadNeed.Known known) {

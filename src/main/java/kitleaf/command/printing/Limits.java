@@ -42,8 +42,8 @@ public record Limits(int mostPages, int mostLabels) {
         long most = PAGES_FOR_ONE + (long) PAGES_FOR_ONE * sheet.pages();
         return page -> {
             if (page > most) {
-                throw Failure.of(Exit.BASKET_HAS_PROBLEMS, sheet.pages() == 1 ? "print.endless.one" : "print.endless.many", sheet.kind().id(), most,
-                        sheet.pages());
+                throw Failure.of(Exit.BASKET_HAS_PROBLEMS, sheet.pages() == 1 ? "print.endless.one" : "print.endless.many",
+                        sheet.kind().id(), most, sheet.pages());
             }
             next.accept(page);
         };

@@ -44,9 +44,9 @@ import kitleaf.sizing.Reckoning;
  * @param limits how much is printed without asking
  * @param clock where the time goes
  */
-public record PrintJob(Path from, Supplier<Basket> basket, List<SheetKind> kinds, boolean asked, Path out, boolean large, boolean pictures, int skip,
-        Optional<LocalDate> asOf,
-                Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned, Limits limits, Clock clock) {
+public record PrintJob(Path from, Supplier<Basket> basket, List<SheetKind> kinds, boolean asked, Path out, boolean large,
+        boolean pictures, int skip, Optional<LocalDate> asOf, Optional<Path> templates,
+        ProgressLine progress, Consumer<Reckoning> reckoned, Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
     List<SheetKind> kinds(Basket basket) {
