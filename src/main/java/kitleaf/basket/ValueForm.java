@@ -1,6 +1,7 @@
 package kitleaf.basket;
 
 import java.time.LocalDate;
+import java.util.Locale;
 
 /**
  * How a value is written that she gives outside a file: on the command line, or as an answer. It is read by
@@ -26,6 +27,13 @@ public final class ValueForm<T> {
     public static final ValueForm<Double> HOURS = new ValueForm<>(ProgressReader.HOURS);
     /** A day. */
     public static final ValueForm<LocalDate> DAY = new ValueForm<>(ProgressReader.DAY);
+
+    /** A paper, by its name or its size. */
+    public static final ValueForm<Paper> PAPER = new ValueForm<>(Papers.form());
+    /** Units to think in. */
+    public static final ValueForm<Units> UNITS = new ValueForm<>(Choice.of("choice.units", Units.class));
+    /** A language. */
+    public static final ValueForm<Locale> LANGUAGE = new ValueForm<>(new LanguageText());
 
     private final Form<T> form;
 

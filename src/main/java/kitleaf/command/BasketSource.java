@@ -2,7 +2,6 @@ package kitleaf.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
 import kitleaf.basket.BasketReader;
@@ -12,6 +11,9 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.Problem;
 import kitleaf.basket.Reading;
 import kitleaf.basket.Units;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Voice;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -36,9 +38,8 @@ final class BasketSource {
         this.task = task;
         basket = task.add(PositionalParamSpec.builder().index("0").required(true).paramLabel("BASKET").type(Path.class));
         piece = task.add(OptionSpec.builder("--piece").paramLabel("ID").type(List.class).auxiliaryTypes(String.class));
-        units = task.add(OptionSpec.builder("--units").paramLabel("UNITS").type(Units.class).converters(new UnitsOption())
-                .completionCandidates(new UnitsOption.Words()));
-        language = task.add(LanguageOption.language());
+        units = task.add(Options.units());
+        language = task.add(Options.language());
     }
 
     /** The same source, printed on this paper instead of the basket's; null leaves the basket's. */
@@ -63,19 +64,19 @@ final class BasketSource {
     }
 
     /** Reads the basket and picks the pieces asked for. */
-    Basket read() throws Failure {
-        reading = BasketReader.read(basket(), Optional.ofNullable(language.getValue()));
+    Basket read() {
+        reading = BasketReader.read(basket(), Options.value(language));
         reading.language().ifPresent(task.voice()::turnTo);
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
         Basket whole = reading.basket().get();
         ownPaper = whole.paper();
-        return pick(whole.on(paper == null ? whole.paper() : paper, Optional.<Units>ofNullable(units.getValue()).orElse(whole.units())));
+        return pick(whole.on(paper == null ? whole.paper() : paper, Options.<Units>value(units).orElse(whole.units())));
     }
 
-    private Basket pick(Basket whole) throws Failure {
-        List<String> pieces = Optional.<List<String>>ofNullable(piece.getValue()).orElse(List.of());
+    private Basket pick(Basket whole) {
+        List<String> pieces = Options.<List<String>>value(piece).orElse(List.of());
         for (String id : pieces) {
             if (whole.pieces().stream().noneMatch(one -> one.id().equals(id))) {
                 throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket().toString(),

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.Basket;
+import kitleaf.command.speech.Exit;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.plain.PlainNotices;
 import kitleaf.sizing.Reckoning;
@@ -18,7 +19,7 @@ final class CheckCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure {
+    public Integer call() {
         Basket basket = source.read();
         Reckoning reckoning = Reckoning.of(basket);
         new RoomCheck(source, false, Optional.empty()).refuse(reckoning, List.of(SheetKind.values()));

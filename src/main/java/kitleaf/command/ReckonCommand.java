@@ -6,6 +6,10 @@ import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitleaf.basket.Basket;
+import kitleaf.command.json.ReckonJson;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.ProgressLine;
+import kitleaf.command.speech.Screen;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.YearReckoning;
 import picocli.CommandLine.Model.OptionSpec;
@@ -14,15 +18,15 @@ import picocli.CommandLine.Model.OptionSpec;
 final class ReckonCommand extends Task {
 
     private final BasketSource source = new BasketSource(this);
-    private final OptionSpec json = add(flag("--json"));
-    private final OptionSpec asOf = add(DayOption.asOf());
+    private final OptionSpec json = add(Options.flag("--json"));
+    private final OptionSpec asOf = add(Options.asOf());
 
     ReckonCommand(Kitleaf kitleaf) {
         super(kitleaf, "reckon");
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public Integer call() throws IOException {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         Reckoning reckoning;
         Optional<YearReckoning> year;
@@ -31,14 +35,14 @@ final class ReckonCommand extends Task {
             Basket basket = source.read();
             progress.step("progress.reckoning");
             reckoning = Reckoning.of(basket);
-            year = reckoning.year(Optional.<LocalDate>ofNullable(asOf.getValue()).orElseGet(() -> usualDay(basket)));
+            year = reckoning.year(Options.<LocalDate>value(asOf).orElseGet(() -> usualDay(basket)));
         } finally {
             progress.clear();
         }
         // Half an answer looks like a whole one to the program that reads it: nothing is said before all of it is known.
         StringWriter whole = new StringWriter();
         PrintWriter text = Screen.onto(whole);
-        if (given(json)) {
+        if (Options.given(json)) {
             ReckonJson.write(reckoning, year, text);
         } else {
             ReckonTable.write(reckoning, year, voice(), text);

@@ -3,20 +3,17 @@ package kitleaf.command;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Misfits;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Problem;
-import kitleaf.press.QrSize;
-import kitleaf.press.TextMeasure;
+import kitleaf.command.printing.PageSettings;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.sheet.Sheets;
 import kitleaf.sheet.page.SheetKind;
-import kitleaf.sheet.page.SheetSettings;
-import kitleaf.sheet.page.TextRuler;
-import kitleaf.sheet.page.TypeScale;
 import kitleaf.sizing.Reckoning;
 
 /**
@@ -30,7 +27,7 @@ import kitleaf.sizing.Reckoning;
 record RoomCheck(BasketSource source, boolean large, Optional<LocalDate> asOf) {
 
     /** Refuses what has no room on sheets of some kinds. */
-    void refuse(Reckoning reckoning, List<SheetKind> kinds) throws Failure {
+    void refuse(Reckoning reckoning, List<SheetKind> kinds) {
         List<Problem> problems = kinds.stream().flatMap(kind -> problem(kind, reckoning).stream()).sorted(Problem.BY_PLACE).toList();
         if (!problems.isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(problems, voice));
@@ -56,33 +53,7 @@ record RoomCheck(BasketSource source, boolean large, Optional<LocalDate> asOf) {
             options.add("--large");
         }
         boolean inLarge = asked || basket.largePrint();
-        return Sheets.misfit(kind, reckoning, settings(basket, inLarge, 0, asOf).on(paper), source.misfits(),
+        return Sheets.misfit(kind, reckoning, PageSettings.of(basket, inLarge, 0, asOf).on(paper), source.misfits(),
                 new Misfits.Cause(inLarge, options));
-    }
-
-    /** How the sheets of a basket are laid out, their texts measured by the press. */
-    static SheetSettings settings(Basket basket, boolean large, int skip, Optional<LocalDate> asOf) {
-        return new SheetSettings(basket.paper(), basket.units(), large ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf,
-                basket.language(), ruler(basket.language()));
-    }
-
-    private static TextRuler ruler(Locale language) {
-        TextMeasure measure = new TextMeasure(language);
-        return new TextRuler() {
-            @Override
-            public int lines(String text, String family, int weight, double sizePt, double widthMm) {
-                return measure.lines(text, family, weight, sizePt, widthMm);
-            }
-
-            @Override
-            public int codeModules(String text) {
-                return QrSize.modules(text, 'M').orElse(Integer.MAX_VALUE);
-            }
-
-            @Override
-            public double widthMm(String text, String family, int weight, double sizePt) {
-                return measure.widthMm(text, family, weight, sizePt);
-            }
-        };
     }
 }

@@ -21,6 +21,7 @@ import kitleaf.basket.Cloth;
 import kitleaf.basket.Piece;
 import kitleaf.basket.ProblemText;
 import kitleaf.basket.Schemas;
+import kitleaf.command.asking.PieceFileName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,7 +3,6 @@ package kitleaf.sheet.list;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -209,8 +208,8 @@ public final class BuyListLayout {
                     : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
             codes.computeIfAbsent(said, one -> new ArrayList<>()).add(Figures.asTyped(warning.code()));
         }
-        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT)
-                .replace('_', '-'), figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
+        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + Words.word(entry.getKey().kind()),
+                figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
     }
 
     /**

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
@@ -134,7 +133,7 @@ public final class TagLayout {
     }
 
     private static String note(Tags.Sides sides) {
-        return "tag.note." + sides.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return "tag.note." + Words.word(sides);
     }
 
     private TagWords words(PieceReckoning reckoned, PieceThreads threads) {
