@@ -20,11 +20,11 @@ public final class ValueForm<T> {
     /** A chart's size. */
     public static final ValueForm<ChartSize> CHART = new ValueForm<>(new ChartText());
     /** A kind of cloth. */
-    public static final ValueForm<Cloth.Kind> CLOTH_KIND = new ValueForm<>(ClothReader.KIND);
+    public static final ValueForm<Cloth.Kind> CLOTH_KIND = new ValueForm<>(ClothReader.KIND_FORM);
     /** Threads, or blocks, to the inch. */
     public static final ValueForm<Double> COUNT = new ValueForm<>(new CountText());
     /** Threads a stitch spans. */
-    public static final ValueForm<Integer> OVER = new ValueForm<>(ClothReader.OVER);
+    public static final ValueForm<Integer> OVER = new ValueForm<>(ClothReader.OVER_FORM);
     /** A number of stitches. */
     public static final ValueForm<Integer> STITCHES = new ValueForm<>(WholeText.stitches());
     /** Hours at the hoop on one day. */

@@ -17,23 +17,33 @@ import kitleaf.basket.form.NumberText;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.form.YesNo;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.yaml.Node;
-import kitleaf.words.Said;
 
 /** Reads how far a piece has come and what is wanted of it. */
 public final class ProgressReader {
 
-    private static final List<String> KEYS = List.of("started", "finished", "done", "log");
-    private static final List<String> LOG_KEYS = List.of("on", "hours", "stitches");
-    private static final List<String> GOAL_KEYS = List.of("must", "by", "weight");
-    private static final String EXAMPLE = "45%";
-    private static final String LOG_EXAMPLE = "- {on: 2026-03-01, hours: 2.5, stitches: 260}";
-
     public static final Form<LocalDate> DAY = new DateText();
-    public static final Form<Double> HOURS =
-            new NumberText(0, true, 24, "log.hours", "2.5");
+    public static final Form<Double> HOURS = new NumberText(0, true, 24, "log.hours", "2.5");
+
+    private static final Keys ENTRY = Keys.of("thing.log-entry", "- {on: 2026-03-01, hours: 2.5, stitches: 260}");
+    private static final Key<LocalDate> ON = ENTRY.must("on", DAY, "2026-03-01");
+    private static final Key<Double> SAT = ENTRY.must("hours", HOURS);
+    private static final Key<Integer> STITCHES = ENTRY.must("stitches", WholeText.stitches(), "260");
+
+    static final Keys PROGRESS = Keys.under("progress", "{started: 2026-02-14, done: 45%}");
+    private static final Key<LocalDate> STARTED = PROGRESS.may("started", DAY);
+    private static final Key<LocalDate> FINISHED = PROGRESS.may("finished", DAY, "2027-01-06");
+    private static final Key<Amount> DONE = PROGRESS.may("done", new AmountText(), "100%");
+    private static final Key<Void> LOG = PROGRESS.list("log", ENTRY);
+
+    static final Keys GOAL = Keys.under("goal", "{must: yes, by: 2027-06-30, weight: 3}");
+    private static final Key<Boolean> MUST = GOAL.may("must", new YesNo());
+    private static final Key<LocalDate> BY = GOAL.may("by", DAY, "2027-06-30");
+    private static final Key<Integer> WEIGHT = GOAL.may("weight", new WholeText(1, Goal.MOST_WEIGHT, "3"));
 
     private final Problems problems;
 
@@ -47,9 +57,9 @@ public final class ProgressReader {
      * @param most the most stitches it can hold; empty where that cannot be known
      */
     Progress progress(Fields piece, OptionalLong most) {
-        Optional<Node> node = piece.node("progress", EXAMPLE);
+        Optional<Node> node = piece.node(PieceReader.PROGRESS);
         if (node.isPresent() && node.get() instanceof Node.Mapping) {
-            return Fields.of(node.get(), Fields.key("progress"), "{started: 2026-02-14, done: 45%}", KEYS, problems)
+            return Fields.of(node.get(), PROGRESS, problems)
                     .map(fields -> read(fields, most)).orElse(Progress.NONE);
         }
         return node.flatMap(n -> piece.scalar(n, Fields.key("progress"), new AmountText()))
@@ -67,20 +77,20 @@ public final class ProgressReader {
     }
 
     private Progress read(Fields fields, OptionalLong most) {
-        Optional<LocalDate> started = fields.value("started", DAY);
-        Optional<LocalDate> finished = fields.value("finished", DAY);
+        Optional<LocalDate> started = fields.value(STARTED);
+        Optional<LocalDate> finished = fields.value(FINISHED);
         if (started.isPresent() && finished.isPresent() && finished.get().isBefore(started.get())) {
             fields.wrong("finished", Fault.of("progress.before-start", finished.get().toString(), started.get().toString()));
         }
-        Optional<Amount> done = fields.value("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
+        Optional<Amount> done = fields.value(DONE).map(amount -> within(amount, fields, "done", most));
         if (finished.isPresent() && done.isPresent() && done.get() instanceof Amount.Share share && share.fraction() < 1) {
             fields.wrong("done", Fault.of("progress.not-all", finished.get().toString()));
         }
         List<LogEntry> log = new ArrayList<>();
         boolean told = false;
         long stitches = 0;
-        for (Node node : fields.list("log", LOG_EXAMPLE)) {
-            Optional<Fields> keys = Fields.of(node, Said.of("thing.log-entry"), LOG_EXAMPLE, LOG_KEYS, problems);
+        for (Node node : fields.list(LOG)) {
+            Optional<Fields> keys = Fields.of(node, ENTRY, problems);
             Optional<LogEntry> entry = keys.flatMap(one -> logEntry(one, started, finished));
             if (entry.isEmpty()) {
                 continue;
@@ -97,12 +107,12 @@ public final class ProgressReader {
     }
 
     private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started, Optional<LocalDate> finished) {
-        Optional<LocalDate> on = fields.required("on", DAY);
+        Optional<LocalDate> on = fields.value(ON);
         if (on.isPresent() && started.isPresent() && on.get().isBefore(started.get())) {
             fields.wrong("on", Fault.of("progress.before-start", on.get().toString(), started.get().toString()));
         }
-        Optional<Double> hours = fields.required("hours", HOURS);
-        Optional<Integer> stitches = fields.required("stitches", WholeText.stitches());
+        Optional<Double> hours = fields.value(SAT);
+        Optional<Integer> stitches = fields.value(STITCHES);
         Optional<LogEntry> entry = on.flatMap(day -> hours.flatMap(h -> stitches.map(n -> new LogEntry(day, h, n))));
         entry.filter(one -> LogLimits.afterFinish(one, finished)).ifPresent(one -> fields.wrong("on",
                 Fault.of("progress.after-finish", one.on().toString(), finished.get().toString())));
@@ -116,9 +126,9 @@ public final class ProgressReader {
      * come belongs to a piece of several years, and both outlive the goals of a year.
      */
     Goal goal(Fields piece) {
-        return piece.group("goal", "{must: yes, by: 2027-06-30, weight: 3}", GOAL_KEYS).map(fields -> new Goal(
-                fields.value("must", new YesNo()).orElse(false),
-                fields.value("by", DAY),
-                fields.value("weight", new WholeText(1, Goal.MOST_WEIGHT, "3")).orElse(1))).orElse(Goal.NONE);
+        return piece.group(PieceReader.GOAL, GOAL).map(fields -> new Goal(
+                fields.value(MUST).orElse(false),
+                fields.value(BY),
+                fields.value(WEIGHT).orElse(1))).orElse(Goal.NONE);
     }
 }

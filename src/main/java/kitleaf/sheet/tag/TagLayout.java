@@ -34,7 +34,6 @@ import kitleaf.sizing.tag.TagSheets;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadTotal;
-import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Words;
 
 /** Lays out a tag for the bag of each piece that is not finished, and more than one where its threads need it. */
