@@ -36,6 +36,8 @@ class ArchitectureTests {
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("kitleaf");
 
+    private static final int MOST_IN_A_ROOM = 28;
+
     /** What most packages of sheets are made of. */
     private static final Set<String> SHARED = Set.of("words", "page");
 
@@ -69,6 +71,23 @@ class ArchitectureTests {
                 .should().dependOnClassesThat().resideInAnyPackage("kitleaf.sizing..", "kitleaf.sheet..", "kitleaf.press..",
                         "kitleaf.command..", "freemarker..", "com.lowagie..", "io.nayuki..", "picocli..")
                 .check(CLASSES);
+    }
+
+    @Test
+    void the_records_of_a_basket_know_nothing_of_how_they_are_read() {
+        noClasses().that().resideInAnyPackage("kitleaf.basket", "kitleaf.basket.cloth", "kitleaf.basket.thread")
+                .should().dependOnClassesThat(resideInAPackage("kitleaf.basket..")
+                        .and(resideOutsideOfPackages("kitleaf.basket", "kitleaf.basket.cloth", "kitleaf.basket.thread")))
+                .check(CLASSES);
+    }
+
+    /** So that one finds one's way in each. */
+    @Test
+    void no_room_of_a_basket_is_crowded() {
+        Map<String, Long> classes = CLASSES.stream().filter(it -> it.getPackageName().startsWith("kitleaf.basket") && it.isTopLevelClass()
+                && !it.getSimpleName().equals("package-info")).collect(Collectors.groupingBy(JavaClass::getPackageName, Collectors.counting()));
+        assertTrue(classes.size() >= 10, classes.toString());
+        classes.forEach((name, number) -> assertTrue(number <= MOST_IN_A_ROOM, name + " has " + number));
     }
 
     @Test

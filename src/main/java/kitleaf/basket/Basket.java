@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import kitleaf.basket.cloth.ClothSupply;
+import kitleaf.basket.thread.PutUp;
+import kitleaf.basket.thread.StashEntry;
 
 /**
  * A stitcher's pieces and her shared settings.

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 public record CardGrid(int columns, int rows) {
 
     /** The most cards any grid holds. */
-    static final int MOST = Goals.MOST_CARDS * Goals.MOST_CARDS;
+    public static final int MOST = Goals.MOST_CARDS * Goals.MOST_CARDS;
 
     /** All grids of so many cards or fewer. */
     public static Stream<CardGrid> upTo(int number) {

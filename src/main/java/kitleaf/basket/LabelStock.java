@@ -39,7 +39,7 @@ public record LabelStock(Paper paper, int columns, int rows, double widthMm, dou
     }
 
     /** How far past the paper a label may reach before it does not fit: the last bits of adding up. */
-    static final double SLACK_MM = 1e-6;
+    public static final double SLACK_MM = 1e-6;
 
     /** Refuses labels that overlap, are not there, or do not fit their paper. */
     public LabelStock {
@@ -61,7 +61,7 @@ public record LabelStock(Paper paper, int columns, int rows, double widthMm, dou
      * Whether a label is large enough for a code that reads at arm's length and its piece below: each face 20 mm x 12 mm, a
      * round one 26 mm across. A wrap label has two faces, side by side where it is wider than high.
      */
-    static boolean roomy(double widthMm, double heightMm, Shape shape, Style style) {
+    public static boolean roomy(double widthMm, double heightMm, Shape shape, Style style) {
         if (shape == Shape.ROUND) {
             return widthMm >= 26 - SLACK_MM;
         }
@@ -71,7 +71,7 @@ public record LabelStock(Paper paper, int columns, int rows, double widthMm, dou
     }
 
     /** Where the last of so many labels ends, in one direction. */
-    static double rightMm(int number, double sizeMm, double firstMm, double pitchMm) {
+    public static double rightMm(int number, double sizeMm, double firstMm, double pitchMm) {
         return firstMm + (number - 1) * pitchMm + sizeMm;
     }
 

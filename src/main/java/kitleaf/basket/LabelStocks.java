@@ -28,7 +28,7 @@ public final class LabelStocks {
     }
 
     /** Labels cut from plain paper with a foot of {@value #FOOT_MM} mm; nothing if there is no room for one. */
-    static Optional<LabelStock> cut(Paper paper, double widthMm, double heightMm, LabelStock.Style style) {
+    public static Optional<LabelStock> cut(Paper paper, double widthMm, double heightMm, LabelStock.Style style) {
         return cut(paper, widthMm, heightMm, style, FOOT_MM);
     }
 
@@ -53,12 +53,12 @@ public final class LabelStocks {
     }
 
     /** How much of a sheet's width the margins leave. */
-    static double roomAcrossMm(Paper paper) {
+    public static double roomAcrossMm(Paper paper) {
         return paper.widthMm() - 2 * MARGIN_MM;
     }
 
     /** How much of its height the margin and the foot leave. */
-    static double roomDownMm(Paper paper) {
+    public static double roomDownMm(Paper paper) {
         return paper.heightMm() - MARGIN_MM - FOOT_MM;
     }
 

@@ -3,6 +3,9 @@ package kitleaf.basket;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.CalledThreads;
 
 /**
  * A part of a piece worked over another number of threads, such as an over-one verse.

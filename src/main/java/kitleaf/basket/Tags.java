@@ -65,7 +65,7 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
         }
 
         /** What she writes for it. */
-        String word() {
+        public String word() {
             return name().toLowerCase(Locale.ROOT);
         }
 
@@ -118,7 +118,7 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
      */
     public record Room(double widthMm, double heightMm, double footMm) {
         /** In the usual print. */
-        static final Room USUAL = new Room(LEAST_WIDTH_MM, LEAST_HEIGHT_MM, FOOT_MM);
+        public static final Room USUAL = new Room(LEAST_WIDTH_MM, LEAST_HEIGHT_MM, FOOT_MM);
     }
 
     /** How these tags share a sheet, as below. */

@@ -12,12 +12,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import kitleaf.basket.BasketReader;
-import kitleaf.basket.Fence;
-import kitleaf.basket.PieceFile;
-import kitleaf.basket.Reading;
-import kitleaf.basket.Schemas;
-import kitleaf.basket.ValueForm;
+import kitleaf.basket.form.ValueForm;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.reader.PieceFile;
+import kitleaf.basket.reader.Reading;
+import kitleaf.basket.schema.Schemas;
 import kitleaf.command.asking.NewText;
 import kitleaf.command.asking.PieceFileName;
 import kitleaf.command.asking.Questions;
@@ -75,7 +75,7 @@ final class NewCommand extends Task {
         NewText.Answers answers = answers(Optional.empty());
         Path piece;
         try (NewFiles made = new NewFiles()) {
-            piece = create(made, pieces, made.folder(pieces, Fence.round(basket)), answers);
+            piece = create(made, pieces, made.folder(pieces, LinkGuard.round(basket)), answers);
             made.file(settings, NewText.basket(voice()));
             List<Path> schemas = schemas(made, basket, Set.of(Schemas.BASKET_FILE, Schemas.PIECE_FILE));
             made.keep();
@@ -99,7 +99,7 @@ final class NewCommand extends Task {
         }
         NewText.Answers answers = answers(Optional.of(title));
         try (NewFiles made = new NewFiles()) {
-            Path file = create(made, pieces, made.folder(pieces, Fence.round(basket)), answers);
+            Path file = create(made, pieces, made.folder(pieces, LinkGuard.round(basket)), answers);
             List<Path> schemas = schemas(made, basket, Set.of(Schemas.PIECE_FILE));
             made.keep();
             told("new.wrote-schema", schemas);
@@ -151,7 +151,7 @@ final class NewCommand extends Task {
         Path folder = basket.resolve(Schemas.FOLDER);
         List<Path> written = new ArrayList<>();
         try {
-            Path real = made.folder(folder, Fence.round(basket));
+            Path real = made.folder(folder, LinkGuard.round(basket));
             for (Map.Entry<String, String> schema : Schemas.files(voice().language()).entrySet()) {
                 Path file = folder.resolve(schema.getKey());
                 if (names.contains(schema.getKey()) && !Files.exists(file)) {

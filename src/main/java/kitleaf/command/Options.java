@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Units;
-import kitleaf.basket.ValueForm;
+import kitleaf.basket.form.ValueForm;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
 import kitleaf.sheet.page.SheetKind;

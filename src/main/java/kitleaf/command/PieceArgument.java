@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import kitleaf.basket.PieceFile;
+import kitleaf.basket.reader.PieceFile;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
 import kitleaf.words.Said;

@@ -7,9 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
-import kitleaf.basket.BasketReader;
-import kitleaf.basket.Fence;
-import kitleaf.basket.Schemas;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.schema.Schemas;
 import kitleaf.command.files.Draft;
 import kitleaf.command.files.OutFolder;
 import kitleaf.command.speech.Exit;
@@ -38,7 +39,7 @@ final class SchemaCommand extends Task {
         Options.<Locale>value(language).or(() -> BasketReader.language(basket)).ifPresent(voice()::turnTo);
         Path schemas = basket.resolve(Schemas.FOLDER);
         PrintWriter told = line().getOut();
-        try (OutFolder out = OutFolder.open(schemas, Fence.round(basket), this::complain)) {
+        try (OutFolder out = OutFolder.open(schemas, LinkGuard.round(basket), this::complain)) {
             Map<String, String> files = Schemas.files(voice().language());
             for (Map.Entry<String, String> file : files.entrySet()) {
                 try (Draft draft = out.draft(file.getKey())) {

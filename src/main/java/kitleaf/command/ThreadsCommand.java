@@ -3,7 +3,7 @@ package kitleaf.command;
 import java.io.IOException;
 import java.io.StringWriter;
 import kitleaf.basket.Basket;
-import kitleaf.basket.ThreadsCsv;
+import kitleaf.basket.reader.thread.ThreadsCsv;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Screen;
 

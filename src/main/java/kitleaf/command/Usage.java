@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import kitleaf.basket.WrongValue;
+import kitleaf.basket.form.WrongValue;
 import kitleaf.command.speech.Failure;
 import kitleaf.command.speech.Voice;
 import kitleaf.sheet.page.SheetKind;

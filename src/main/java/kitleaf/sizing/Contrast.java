@@ -1,6 +1,6 @@
 package kitleaf.sizing;
 
-import kitleaf.basket.Colour;
+import kitleaf.basket.thread.Colour;
 
 /**
  * How well one colour reads on another, by the contrast ratio of the Web Content Accessibility Guidelines 2.2

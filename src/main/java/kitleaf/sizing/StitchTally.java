@@ -3,10 +3,10 @@ package kitleaf.sizing;
 import java.util.Objects;
 import java.util.stream.Stream;
 import kitleaf.basket.Amount;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
-import kitleaf.basket.StitchCount;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.StitchCount;
 
 /**
  * How many stitches a piece has, and how many are still to do.

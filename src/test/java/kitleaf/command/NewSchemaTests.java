@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import kitleaf.basket.Schemas;
+import kitleaf.basket.schema.Schemas;
 import kitleaf.command.files.NewFiles;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import kitleaf.basket.BasketReader;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
+import kitleaf.basket.reader.BasketReader;
 import org.junit.jupiter.api.Test;
 
 /** The example's logs and its figures of what is done tell one story. */

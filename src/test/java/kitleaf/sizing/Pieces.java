@@ -3,14 +3,14 @@ package kitleaf.sizing;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Margins;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
-import kitleaf.basket.Shrink;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Shrink;
 
 /** Pieces for tests. */
 public final class Pieces {

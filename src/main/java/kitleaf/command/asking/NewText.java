@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Schemas;
+import kitleaf.basket.schema.Schemas;
 import kitleaf.command.speech.Voice;
 
 /**

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import kitleaf.basket.Fence;
+import kitleaf.basket.place.LinkGuard;
 
 /** Files that were not there before, made all or none: unless they are kept, they go again, and the folders made for them. */
 public final class NewFiles implements Closeable {
@@ -36,7 +36,7 @@ public final class NewFiles implements Closeable {
      *
      * @throws InTheWay if a link in its place leads out of the basket
      */
-    public Path folder(Path folder, Fence fence) throws IOException {
+    public Path folder(Path folder, LinkGuard fence) throws IOException {
         folder(folder);
         return fence.folder(folder).orElseThrow(() -> new InTheWay(folder, "write.link"));
     }

@@ -19,7 +19,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import kitleaf.basket.Fence;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.place.LinkGuard;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
 import kitleaf.words.Said;
@@ -56,7 +57,7 @@ public final class OutFolder implements Closeable {
      *
      * @throws InTheWay if a link in its place leads out of the basket
      */
-    public static OutFolder open(Path folder, Fence fence, Consumer<Said> told) throws IOException {
+    public static OutFolder open(Path folder, LinkGuard fence, Consumer<Said> told) throws IOException {
         return opened(fence.folder(made(folder)).orElseThrow(() -> new InTheWay(folder, "write.link")), told);
     }
 

@@ -1,7 +1,7 @@
 package kitleaf.command.json;
 
 import java.util.OptionalDouble;
-import kitleaf.basket.ClothCut;
+import kitleaf.basket.cloth.ClothCut;
 import kitleaf.basket.Price;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.CutStep;

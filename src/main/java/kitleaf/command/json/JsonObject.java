@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import kitleaf.basket.Count;
+import kitleaf.basket.cloth.Count;
 import kitleaf.basket.Price;
 import kitleaf.words.Words;
 

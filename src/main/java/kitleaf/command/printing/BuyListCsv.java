@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Price;
-import kitleaf.basket.TableWriter;
+import kitleaf.basket.table.TableWriter;
 import kitleaf.command.files.Draft;
 import kitleaf.command.files.OutFolder;
 import kitleaf.sizing.Reckoning;

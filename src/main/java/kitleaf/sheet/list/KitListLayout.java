@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.PutUp;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
 import kitleaf.sheet.page.SheetKind;
@@ -23,8 +23,8 @@ import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.StashShare;
 import kitleaf.sizing.thread.ThreadNeed;
-import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadReckoning;
+import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.words.Words;
 

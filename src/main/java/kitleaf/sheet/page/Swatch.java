@@ -1,8 +1,8 @@
 package kitleaf.sheet.page;
 
 import java.util.Optional;
-import kitleaf.basket.CalledThread;
-import kitleaf.basket.Colour;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.Colour;
 import kitleaf.sizing.Contrast;
 
 /**

@@ -2,9 +2,9 @@ package kitleaf.sheet.plan;
 
 import java.util.List;
 import java.util.stream.Stream;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
 import kitleaf.basket.Units;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;

@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
-import kitleaf.basket.Misfits;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.basket.Piece;
-import kitleaf.basket.Problem;
+import kitleaf.basket.place.Problem;
 import kitleaf.basket.Tags;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
@@ -36,7 +36,6 @@ import kitleaf.sizing.tag.TagSheets;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadTotal;
-import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Words;
 
 /** Lays out a tag for the bag of each piece that is not finished, and more than one where its threads need it. */

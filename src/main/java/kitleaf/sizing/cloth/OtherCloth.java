@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
 import kitleaf.basket.Margins;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
 
 /**
  * A row of the what-if table: the same chart, with the same margins and the same shrink, on one cloth.

@@ -2,8 +2,8 @@ package kitleaf.sizing.cloth;
 
 import java.util.Objects;
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Cloth;
 import kitleaf.basket.Margins;
+import kitleaf.basket.cloth.Cloth;
 
 /**
  * The sizes of a piece on its cloth, reckoned apart across and down, since real linen is rarely even.

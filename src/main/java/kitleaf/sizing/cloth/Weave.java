@@ -1,8 +1,8 @@
 package kitleaf.sizing.cloth;
 
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
-import kitleaf.basket.Shrink;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Shrink;
 
 /**
  * The distance from thread to thread of a cloth under an upright design, in both of its states.

@@ -2,8 +2,8 @@ package kitleaf.sizing.plan;
 
 import java.util.List;
 import java.util.Optional;
-import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.Price;
+import kitleaf.basket.cloth.ClothOnHand;
 import kitleaf.sizing.PieceReckoning;
 
 /**

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import kitleaf.basket.Basket;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.ClothSupply;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.ClothSupply;
 import kitleaf.sizing.PieceReckoning;
 
 /**

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
 
 /**
  * Pieces that compete for the same cloths: they are planned together, and apart from all others.

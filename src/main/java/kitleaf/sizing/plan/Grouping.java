@@ -10,9 +10,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.ClothSupply;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.ClothSupply;
 
 /**
  * Parts the pieces into groups that share no cloth. A piece that names its cloth may be cut from cloth of that name only,

@@ -1,7 +1,7 @@
 package kitleaf.sizing.plan;
 
-import kitleaf.basket.Count;
-import kitleaf.basket.Cutting;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Cutting;
 import kitleaf.sizing.cloth.Weave;
 
 /**

@@ -5,9 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.ClothOnHand;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.ClothOnHand;
 import kitleaf.sizing.PieceReckoning;
 
 /** Writes out a group's plan: which piece lies where, on the cloths as she wrote them, and in which order to cut. */

@@ -3,10 +3,10 @@ package kitleaf.sizing.plan;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothSide;
-import kitleaf.basket.Count;
-import kitleaf.basket.Flaw;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothSide;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Flaw;
 
 /**
  * A cloth that is cut, on hand or to be bought, as it lies with its own width and height.

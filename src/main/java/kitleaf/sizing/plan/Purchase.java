@@ -3,10 +3,10 @@ package kitleaf.sizing.plan;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.Count;
 import kitleaf.basket.Price;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.Count;
 
 /**
  * Shop cuts of one size and one cloth to buy.

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.Flaw;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.Flaw;
 
 /**
  * A cloth to cut from, laid with its warp down, whichever way she wrote it.

@@ -1,7 +1,7 @@
 package kitleaf.sizing.plan;
 
 import java.util.List;
-import kitleaf.basket.Cloth;
+import kitleaf.basket.cloth.Cloth;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.cloth.PieceSize;
 

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.Price;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.PutUp;
 
 /**
  * One thread in one put-up: what all unfinished pieces still need of it, what the stash gives and what to buy.

@@ -11,8 +11,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
-import kitleaf.basket.CalledThread;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.PutUp;
 
 /** Makes the buy list: one thread after the other, each piece in its turn. */
 final class BuyListing {

@@ -1,6 +1,6 @@
 package kitleaf.sizing.thread;
 
-import kitleaf.basket.Cloth;
+import kitleaf.basket.cloth.Cloth;
 import kitleaf.sizing.cloth.Weave;
 
 /**

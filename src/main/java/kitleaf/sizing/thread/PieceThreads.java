@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.PutUp;
 import kitleaf.sizing.StitchTally;
 
 /**

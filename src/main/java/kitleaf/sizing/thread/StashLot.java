@@ -3,7 +3,7 @@ package kitleaf.sizing.thread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.basket.StashEntry;
+import kitleaf.basket.thread.StashEntry;
 
 /** One dye lot of one thread in the stash, and what is left of it while it is shared out. */
 final class StashLot {

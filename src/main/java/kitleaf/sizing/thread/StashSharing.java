@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import kitleaf.basket.Piece;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.PutUp;
 
 /** Shares the stash of one thread among the pieces that call for it: each in its turn, and no thread twice. */
 final class StashSharing {

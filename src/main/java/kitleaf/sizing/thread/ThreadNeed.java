@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import kitleaf.basket.Amount;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
-import kitleaf.basket.PutUp;
-import kitleaf.basket.StitchCount;
-import kitleaf.basket.StitchKind;
-import kitleaf.basket.Used;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.PutUp;
+import kitleaf.basket.thread.StitchCount;
+import kitleaf.basket.thread.StitchKind;
+import kitleaf.basket.thread.Used;
 
 /** What one thread takes in a piece or in one of its parts. What cannot be known is said to be unknown, never nothing. */
 public sealed interface ThreadNeed {

@@ -1,6 +1,6 @@
 package kitleaf.sizing.thread;
 
-import kitleaf.basket.StitchCount;
+import kitleaf.basket.thread.StitchCount;
 
 /**
  * The thread one stitch takes, in millimetres: what lies on the front, and what runs behind to where the next

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.PutUp;
 
 /**
  * All that is reckoned of a basket's threads.

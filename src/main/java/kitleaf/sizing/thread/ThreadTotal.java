@@ -3,7 +3,7 @@ package kitleaf.sizing.thread;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import kitleaf.basket.PutUp;
+import kitleaf.basket.thread.PutUp;
 
 /**
  * All a piece takes of one thread in one put-up, in the piece itself and in its parts.

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import kitleaf.basket.BasketReader;
+import kitleaf.basket.reader.BasketReader;
 import kitleaf.sizing.thread.ThreadReckoning;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

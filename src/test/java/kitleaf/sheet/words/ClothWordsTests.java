@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Locale;
 import java.util.Optional;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
 import kitleaf.basket.Units;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
 import kitleaf.words.Words;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

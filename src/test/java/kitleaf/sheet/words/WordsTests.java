@@ -16,7 +16,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import kitleaf.basket.StitchKind;
+import kitleaf.basket.thread.StitchKind;
 import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
 

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kitleaf.basket.ChartSize;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.Count;
 import kitleaf.basket.Margins;
-import kitleaf.basket.Shrink;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Shrink;
 import kitleaf.sizing.Pieces;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

@@ -8,16 +8,16 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.ClothSupply;
-import kitleaf.basket.Count;
-import kitleaf.basket.Cutting;
-import kitleaf.basket.Flaw;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
-import kitleaf.basket.Shrink;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.ClothSupply;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Cutting;
+import kitleaf.basket.cloth.Flaw;
+import kitleaf.basket.cloth.Shrink;
 import org.junit.jupiter.api.Test;
 
 /** Plans worked by hand. A cut takes 1 mm away, if nothing else is said. */

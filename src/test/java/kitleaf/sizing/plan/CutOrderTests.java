@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.ClothSupply;
-import kitleaf.basket.Cutting;
-import kitleaf.basket.Flaw;
 import kitleaf.basket.Piece;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.ClothSupply;
+import kitleaf.basket.cloth.Cutting;
+import kitleaf.basket.cloth.Flaw;
 import org.junit.jupiter.api.Test;
 
 /** What comes off a cloth and what stays, by hand. A cut takes 1 mm away, and remnants from 2 mm on are kept. */

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitleaf.basket.Flaw;
+import kitleaf.basket.cloth.Flaw;
 
 /**
  * Cuts a planned cloth up as a stitcher would, knowing nothing of how the plan was found: each cut in turn must run from

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.Flaw;
 import kitleaf.basket.Piece;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.Flaw;
 import org.junit.jupiter.api.Test;
 
 /**

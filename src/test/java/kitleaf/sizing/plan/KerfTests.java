@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import kitleaf.basket.Count;
-import kitleaf.basket.Cutting;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Cutting;
 import org.junit.jupiter.api.Test;
 
 /** By hand: 25.4 ends and 12.7 picks to the inch are 1 and 2 mm apart; with 4 mm of fraying cuts take 5 mm beside a piece and 6 below. */

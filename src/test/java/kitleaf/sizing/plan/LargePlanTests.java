@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.concurrent.FutureTask;
 import java.util.stream.IntStream;
-import kitleaf.basket.ClothSupply;
 import kitleaf.basket.Piece;
+import kitleaf.basket.cloth.ClothSupply;
 import org.junit.jupiter.api.Test;
 
 /** Baskets far larger than a circle's: a plan for them is found all the same. */

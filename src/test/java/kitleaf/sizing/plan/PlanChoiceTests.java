@@ -10,15 +10,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.ClothOnHand;
-import kitleaf.basket.ClothSupply;
-import kitleaf.basket.Count;
-import kitleaf.basket.Cutting;
-import kitleaf.basket.Flaw;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Price;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.basket.cloth.ClothSupply;
+import kitleaf.basket.cloth.Count;
+import kitleaf.basket.cloth.Cutting;
+import kitleaf.basket.cloth.Flaw;
 import org.junit.jupiter.api.Test;
 
 /** Which of several plans is taken, by hand. A cut takes 1 mm away, and remnants from 2 mm on are kept. */

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import kitleaf.basket.Cloth;
-import kitleaf.basket.ClothCut;
-import kitleaf.basket.ClothOnHand;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Price;
+import kitleaf.basket.cloth.Cloth;
+import kitleaf.basket.cloth.ClothCut;
+import kitleaf.basket.cloth.ClothOnHand;
 import org.junit.jupiter.api.Test;
 
 /** What the quick plan tries so as to find a good one, on cases worked by hand where less would not do. A cut takes 1 mm away. */

@@ -15,13 +15,13 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import kitleaf.basket.Amount;
 import kitleaf.basket.Basket;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Price;
 import kitleaf.basket.Progress;
-import kitleaf.basket.StashEntry;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.StashEntry;
 import org.junit.jupiter.api.Test;
 
 /** Threads here eat a thousandth of a skein a stitch, and a tenth more at the high end, so that shares can be worked in the head. */

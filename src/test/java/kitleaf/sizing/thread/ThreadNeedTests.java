@@ -14,21 +14,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import kitleaf.basket.Amount;
-import kitleaf.basket.BasketReader;
-import kitleaf.basket.CalledThread;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
-import kitleaf.basket.PutUp;
-import kitleaf.basket.StitchCount;
-import kitleaf.basket.StitchKind;
-import kitleaf.basket.Strands;
-import kitleaf.basket.Used;
+import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.thread.CalledThread;
+import kitleaf.basket.thread.PutUp;
+import kitleaf.basket.thread.StitchCount;
+import kitleaf.basket.thread.StitchKind;
+import kitleaf.basket.thread.Strands;
+import kitleaf.basket.thread.Used;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.io.TempDir;
 
 class ThreadNeedTests {
 

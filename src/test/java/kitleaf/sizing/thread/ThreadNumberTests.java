@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.Basket;
-import kitleaf.basket.BasketReader;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
+import kitleaf.basket.reader.BasketReader;
 import org.junit.jupiter.api.Test;
 
 /** Counting threads must not disagree with reckoning them: the pages of labels are laid out by the one and filled by the other. */

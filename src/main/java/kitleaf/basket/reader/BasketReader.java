@@ -1,0 +1,284 @@
+package kitleaf.basket.reader;
+
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import kitleaf.basket.Basket;
+import kitleaf.basket.Piece;
+import kitleaf.basket.place.BasketFiles;
+import kitleaf.basket.place.Fault;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.place.Place;
+import kitleaf.basket.place.Problem;
+import kitleaf.basket.place.Problems;
+import kitleaf.basket.place.Quote;
+import kitleaf.basket.place.Source;
+import kitleaf.basket.place.SourceReader;
+import kitleaf.basket.place.Spot;
+import kitleaf.basket.place.Visible;
+import kitleaf.basket.reader.thread.SharedTables;
+import kitleaf.basket.reader.thread.SharedValues;
+import kitleaf.basket.table.TableFinder;
+import kitleaf.basket.yaml.LanguageLine;
+import kitleaf.basket.yaml.Node;
+import kitleaf.basket.yaml.YamlTree;
+
+/** Reads baskets. */
+public final class BasketReader {
+
+    /** From so many files on it is worth reading them side by side. */
+    private static final int MANY = 50;
+
+    private Problems problems = new Problems();
+    private final List<PieceReader.FoundPiece> pieces = new ArrayList<>();
+    private final SharedTables tables = new SharedTables();
+    /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
+    private boolean allPieces = true;
+
+    private final Optional<Locale> asked;
+    private Optional<Locale> language;
+    private Misfits misfits = Misfits.NONE;
+
+    private BasketReader(Optional<Locale> asked) {
+        this.asked = asked;
+        this.language = asked;
+    }
+
+    /**
+     * The basket at a place, or every problem in it. A folder is read as {@code basket.yaml}, which may be
+     * missing, and {@code pieces/*.yaml}, of which there must be one. A single piece file is read as a basket of
+     * its own, with the settings of the basket whose {@code pieces} folder it lies in, if it does.
+     *
+     * @param where a basket folder or a piece file ending in {@code .yaml}; problems name files from here
+     */
+    public static Reading read(Path where) {
+        return read(where, Optional.empty());
+    }
+
+    /**
+     * The same in a language asked for, whatever the basket says of it: what it leaves out of units and paper is then
+     * what is usual there.
+     */
+    public static Reading read(Path where, Optional<Locale> asked) {
+        BasketReader reader = new BasketReader(asked);
+        Optional<Basket> basket = reader.basket(where);
+        return reader.reading(basket);
+    }
+
+    private Reading reading(Optional<Basket> basket) {
+        return problems.none() ? new Reading(basket, List.of(), misfits, language)
+                : new Reading(Optional.empty(), problems.all(), misfits, language);
+    }
+
+    /** The language a basket folder names, for who needs no more of it; nothing where none is named or the file cannot be read. */
+    public static Optional<Locale> language(Path basket) {
+        Path file = basket.resolve(BasketFiles.SETTINGS);
+        Problems untold = new Problems();
+        return Files.exists(file) ? SourceReader.read(LinkGuard.round(basket), file, untold).flatMap(LanguageLine::in) : Optional.empty();
+    }
+
+    /** The pieces of one file as they would be with other bytes in it, with the settings of their basket. */
+    public static Reading read(PieceFile where, byte[] bytes) {
+        BasketReader reader = new BasketReader(Optional.empty());
+        Path own = where.file().getParent() == null ? Path.of("") : where.file().getParent();
+        Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
+        SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
+                .ifPresent(source -> reader.gather(
+                        pieces(where.file(), source, where.basket().orElse(own), settings, new SharedValues(), reader.tables)));
+        reader.allPieces = false;
+        Optional<Basket> basket = reader.finish(BasketFiles.shown(where.file()), settings, Optional.empty());
+        return reader.reading(basket);
+    }
+
+    private Optional<Basket> basket(Path where) {
+        if (Files.isDirectory(where)) {
+            return folder(where);
+        }
+        if (!where.toString().endsWith(BasketFiles.ENDING)) {
+            problems.add(BasketFiles.shown(where), Fault.of(Files.exists(where) ? "file.neither" : "file.missing"));
+            return Optional.empty();
+        }
+        if (where.endsWith(BasketFiles.SETTINGS) && Files.exists(where.resolveSibling(BasketFiles.PIECES))) {
+            problems.add(BasketFiles.shown(where), Fault.of("file.settings"));
+            return Optional.empty();
+        }
+        return pieceFile(where);
+    }
+
+    private Optional<Basket> folder(Path basket) {
+        if (!Files.isReadable(basket) || !Files.isExecutable(basket)) {
+            problems.add(SourceReader.unreadable(BasketFiles.shown(basket), new AccessDeniedException(basket.toString())));
+            return Optional.empty();
+        }
+        Settings settings = settings(basket);
+        Problems naming = new Problems();
+        LinkGuard fence = LinkGuard.round(basket);
+        List<Path> files = BasketFiles.pieces(basket, fence, naming);
+        naming.all().forEach(problems::add);
+        allPieces = naming.none();
+        SharedValues recurring = new SharedValues();
+        // Side by side where that pays; gathered in order, so that what is told does not depend on it.
+        Function<Path, FoundFile> reader = file -> pieces(file, basket, fence, settings, recurring, tables);
+        (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
+        if (files.isEmpty() && problems.none()) {
+            problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
+        }
+        Path name = basket.toAbsolutePath().normalize().getFileName();
+        return finish(BasketFiles.shown(basket), settings,
+                Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
+    }
+
+    private Optional<Basket> pieceFile(Path file) {
+        Optional<Path> basket = BasketFiles.basketOf(file);
+        Settings settings = basket.map(this::settings).orElseGet(this::usual);
+        Path own = file.getParent() == null ? Path.of("") : file.getParent();
+        gather(pieces(file, basket.orElse(own), LinkGuard.of(file), settings, new SharedValues(), tables));
+        allPieces = false;
+        return finish(BasketFiles.shown(file), settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
+    }
+
+    private Settings settings(Path basket) {
+        Path file = basket.resolve(BasketFiles.SETTINGS);
+        if (!Files.exists(file)) {
+            return usual();
+        }
+        Optional<Source> source = SourceReader.read(LinkGuard.round(basket), file, problems);
+        if (source.isEmpty()) {
+            return Settings.UNREAD;
+        }
+        language = asked.or(() -> LanguageLine.in(source.get()));
+        YamlTree.Documents read = YamlTree.read(source.get(), problems);
+        if (!read.whole()) {
+            return Settings.UNREAD;
+        }
+        if (read.documents().isEmpty()) {
+            // All settings are optional, so a file of remarks says nothing wrong.
+            return usual();
+        }
+        if (read.documents().size() > 1) {
+            problems.add(read.documents().get(1).place(), Fault.of("document.second"));
+        }
+        misfits = Misfits.in(read.documents().get(0));
+        return new SettingsReader(asked, new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
+    }
+
+    private Settings usual() {
+        return asked.map(Settings.USUAL::speaking).orElse(Settings.USUAL);
+    }
+
+    /**
+     * What came of one file. All files wait until the last is read, so it has nothing in it that is empty.
+     *
+     * @param whole whether no piece in it was lost
+     */
+    private record FoundFile(List<PieceReader.FoundPiece> pieces, List<Problem> problems, boolean whole) {
+
+        /** A file of which no piece was read. */
+        static FoundFile lost(Problems problems) {
+            return new FoundFile(List.of(), problems.all(), false);
+        }
+    }
+
+    private void gather(FoundFile file) {
+        pieces.addAll(file.pieces());
+        file.problems().forEach(problems::add);
+        allPieces &= file.whole();
+    }
+
+    /** Reads one file, unless a link leads out of the fence; what it shares with other files may be asked side by side. */
+    private static FoundFile pieces(Path file, Path top, LinkGuard fence, Settings settings, SharedValues recurring, SharedTables tables) {
+        Problems problems = new Problems();
+        return SourceReader.read(fence, file, problems).map(source -> pieces(file, source, top, settings, recurring, tables))
+                .orElseGet(() -> FoundFile.lost(problems));
+    }
+
+    private static FoundFile pieces(Path file, Source source, Path top, Settings settings, SharedValues recurring, SharedTables tables) {
+        Problems problems = new Problems();
+        List<PieceReader.FoundPiece> pieces = new ArrayList<>();
+        Path beside = file.getParent() == null ? Path.of("") : file.getParent();
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), recurring, tables, problems);
+        YamlTree.Documents read = YamlTree.read(source, problems);
+        if (read.documents().isEmpty() && read.whole()) {
+            problems.add(source.name(), Fault.of("file.empty"));
+        }
+        boolean whole = read.whole() && !read.documents().isEmpty();
+        int number = 0;
+        for (Node document : read.documents()) {
+            number++;
+            if (document instanceof Node.Scalar scalar && scalar.missing()) {
+                problems.add(opening(document.place()), Fault.of("document.empty"));
+                whole = false;
+                continue;
+            }
+            pieces.add(reader.read(document, BasketFiles.id(file, number)));
+        }
+        return new FoundFile(List.copyOf(pieces), problems.all(), whole);
+    }
+
+    /** The {@code ---} that opens an empty document, which itself is nowhere. */
+    private static Place opening(Place document) {
+        for (int line = document.line() - 1; line >= 1; line--) {
+            if (document.source().line(line).orElse("").startsWith("---")) {
+                return new Place(document.source(), line, 1, 3);
+            }
+        }
+        return document;
+    }
+
+    private Optional<Basket> finish(Path where, Settings settings, Optional<String> usualTitle) {
+        if (tables.tooMany()) {
+            problems = new Problems();
+            problems.add(where, Fault.of("basket.most-threads", SharedTables.MOST_THREADS));
+            return Optional.empty();
+        }
+        tables.tell(problems);
+        told("piece.same-id", PieceReader.FoundPiece::id, piece -> Visible.of(piece.id()));
+        Function<PieceReader.FoundPiece, String> title = piece -> piece.title().orElse("");
+        told("piece.same-title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)));
+        if (allPieces && !pieces.isEmpty()) {
+            List<String> ids = pieces.stream().map(PieceReader.FoundPiece::id).sorted().toList();
+            settings.goals().check(ids, problems);
+            tables.check(ids, problems);
+        }
+        if (!problems.none()) {
+            return Optional.empty();
+        }
+        List<Piece> read = pieces.stream().flatMap(piece -> piece.piece().stream())
+                .sorted(Comparator.comparing(Piece::id)).toList();
+        return Optional.of(basket(settings, settings.title().or(() -> usualTitle).orElse("Basket"), read));
+    }
+
+    /** The basket of these settings and pieces. */
+    static Basket basket(Settings settings, String title, List<Piece> pieces) {
+        return new Basket(title, settings.language(), settings.paper(), settings.units(),
+                settings.largePrint(), settings.printer(), settings.cutStepMm(), List.copyOf(settings.putUps().values()),
+                settings.stash(), settings.prices(), settings.labelStock(), settings.tags(), settings.clothSupply(),
+                settings.pace(), settings.timeOff(), settings.goals().goals(), pieces);
+    }
+
+    /**
+     * Tells of pieces that share what must be their own.
+     *
+     * @param own what a piece has, as it is told
+     * @param same what is compared; nothing is told of empty texts
+     */
+    private void told(String fault, Function<PieceReader.FoundPiece, String> own, Function<PieceReader.FoundPiece, String> same) {
+        Map<String, Spot> seen = new HashMap<>();
+        for (PieceReader.FoundPiece piece : pieces) {
+            String text = own.apply(piece);
+            Spot first = text.isEmpty() ? null : seen.putIfAbsent(same.apply(piece), piece.titleSpot());
+            if (first != null) {
+                problems.add(piece.titleSpot().problem(Fault.of(fault, Quote.bare(text),
+                        Quote.visible(first.file().toString()), first.line())));
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package kitleaf.basket.table;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import kitleaf.basket.form.TableName;
+import kitleaf.basket.key.Fields;
+import kitleaf.basket.place.BasketFiles;
+import kitleaf.basket.place.Fault;
+import kitleaf.basket.place.LinkGuard;
+import kitleaf.basket.place.Problems;
+import kitleaf.basket.place.Quote;
+import kitleaf.basket.place.SourceReader;
+import kitleaf.basket.yaml.Node;
+
+/**
+ * Finds the table a file names: beside that file first, then from the top of the basket.
+ * Whatever a file says, nothing outside the basket is opened.
+ *
+ * @param beside the folder of the file that names tables, as she would call it
+ * @param top the folder nothing outside of is opened, as she would call it
+ */
+public record TableFinder(Path beside, Path top, Problems problems) implements Tables {
+
+    /** The value that names a table, if a node is one: anything else is left to be read as a list. */
+    public static Optional<Node.Scalar> named(Node node) {
+        return node instanceof Node.Scalar scalar && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(TableName.ENDING)
+                ? Optional.of(scalar) : Optional.empty();
+    }
+
+    @Override
+    public Optional<TableFile> find(Node.Scalar value, String key, String example) {
+        Optional<String> text = Fields.scalar(value, Fields.key(key), new TableName(example), problems);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            // Of one name, so that a table two pieces share is known to be one.
+            Path given = Path.of(text.get()).normalize();
+            if (given.isAbsolute() || text.get().matches("[/\\\\].*|[A-Za-z]:.*") || text.get().matches("(.*[/\\\\])?\\.\\.([/\\\\].*)?")) {
+                problems.add(value.place(), Fault.of("table.outside", Quote.bare(text.get())));
+                return Optional.empty();
+            }
+            Path found = Files.exists(beside.resolve(given)) ? beside.resolve(given) : top.resolve(given);
+            if (!Files.exists(found)) {
+                problems.add(value.place(), Fault.of("table.no-file", Quote.bare(text.get())));
+                return Optional.empty();
+            }
+            Optional<Path> real = LinkGuard.round(top).real(found);
+            if (real.isEmpty()) {
+                problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
+            }
+            return real.map(file -> new TableFile(file, BasketFiles.shown(found)));
+        } catch (InvalidPathException e) {
+            problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
+        } catch (IOException e) {
+            problems.add(SourceReader.unreadable(BasketFiles.shown(top.resolve(text.get())), e));
+        }
+        return Optional.empty();
+    }
+}
