@@ -10,6 +10,7 @@ import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.Wi
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -149,6 +150,32 @@ class ArchitectureTests {
                 .check(CLASSES);
     }
 
+    /** {@code speech} and {@code json} know none of the others, {@code files} and {@code asking} speech alone. */
+    @Test
+    void within_command_arrows_point_down() {
+        Map<String, Set<String>> known = Map.of("speech", Set.of(), "json", Set.of(), "files", Set.of("speech"), "asking", Set.of("speech"),
+                "printing", Set.of("speech", "files"));
+        assertEquals(known.keySet(), packages("kitleaf.command."));
+        known.forEach((name, others) -> {
+            String[] rest = Stream.concat(Stream.of(name), others.stream())
+                    .map(it -> "kitleaf.command." + it + "..").toArray(String[]::new);
+            noClasses().that().resideInAPackage("kitleaf.command." + name)
+                    .should().dependOnClassesThat(resideInAPackage("kitleaf.command..").and(resideOutsideOfPackages(rest)))
+                    .check(CLASSES);
+        });
+        noClasses().that().resideInAnyPackage("kitleaf.command.speech", "kitleaf.command.json", "kitleaf.command.files",
+                "kitleaf.command.asking", "kitleaf.command.printing").should().dependOnClassesThat().resideInAPackage("picocli..").check(CLASSES);
+    }
+
+    @Test
+    void a_package_of_command_is_taken_in_at_a_glance() {
+        Map<String, Long> classes = CLASSES.stream().filter(it -> it.getPackageName().startsWith("kitleaf.command") && it.isTopLevelClass())
+                .filter(it -> !it.getSimpleName().equals("package-info"))
+                .collect(Collectors.groupingBy(JavaClass::getPackageName, Collectors.counting()));
+        assertEquals(6, classes.size(), classes.toString());
+        classes.forEach((name, number) -> assertTrue(number <= 28, name + " has " + number));
+    }
+
     @Test
     void no_package_depends_on_itself_by_a_detour() {
         slices().matching("kitleaf.(*)..").should().beFreeOfCycles().check(CLASSES);
@@ -167,7 +194,8 @@ class ArchitectureTests {
                 .orShould().callMethod(CommandLine.class, "setErr", PrintWriter.class).check(CLASSES);
         noClasses().should().accessField(FileDescriptor.class, "out").orShould().accessField(FileDescriptor.class, "err")
                 .orShould().callMethod(Console.class, "writer").orShould().callMethod(Throwable.class, "printStackTrace").check(CLASSES);
-        noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.Screen").should().dependOnClassesThat().areAssignableTo(PrintStream.class)
+        noClasses().that().doNotHaveFullyQualifiedName("kitleaf.command.speech.Screen")
+                .should().dependOnClassesThat().areAssignableTo(PrintStream.class)
                 .orShould().callConstructorWhere(target(owner(assignableTo(PrintWriter.class))))
                 .because("only the program itself hands the streams to the screen").check(CLASSES.that(not(simpleName("Kitleaf"))));
     }

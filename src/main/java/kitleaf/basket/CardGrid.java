@@ -1,5 +1,8 @@
 package kitleaf.basket;
 
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
 /**
  * How goal cards lie on the wall.
  *
@@ -10,6 +13,17 @@ public record CardGrid(int columns, int rows) {
 
     /** The most cards any grid holds. */
     public static final int MOST = Goals.MOST_CARDS * Goals.MOST_CARDS;
+
+    /** All grids of so many cards or fewer. */
+    public static Stream<CardGrid> upTo(int number) {
+        return IntStream.rangeClosed(1, Goals.MOST_CARDS).boxed().flatMap(columns -> IntStream.rangeClosed(1, Goals.MOST_CARDS)
+                .mapToObj(rows -> new CardGrid(columns, rows))).filter(it -> it.number() <= number);
+    }
+
+    /** So many cards. */
+    public int number() {
+        return columns * rows;
+    }
 
     /** Refuses sides out of range. */
     public CardGrid {

@@ -1,5 +1,6 @@
 package kitleaf.basket;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -63,6 +64,11 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
             this.rows = rows;
         }
 
+        /** What she writes for it. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
         /** Tags side by side: along the sheet's shorter side the fewer, or as many as make tags that are not too small. */
         private IntStream ways(boolean upright) {
             return IntStream.of(upright ? columns : rows, upright ? rows : columns, columns * rows, 1);
@@ -104,6 +110,28 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
     public record Grid(int columns, int rows, double cellWidthMm, double cellHeightMm) { }
 
     /**
+     * What tags have to have, and what is kept free.
+     *
+     * @param widthMm what a share measures across at least
+     * @param heightMm likewise down, each face of a folded tag
+     * @param footMm what is left blank below all tags
+     */
+    public record Room(double widthMm, double heightMm, double footMm) {
+        /** In the usual print. */
+        public static final Room USUAL = new Room(LEAST_WIDTH_MM, LEAST_HEIGHT_MM, FOOT_MM);
+    }
+
+    /** How these tags share a sheet, as below. */
+    public Optional<Grid> on(Paper paper, Room room) {
+        return on(paper, room.widthMm(), room.heightMm(), room.footMm());
+    }
+
+    /** Whether these tags have room on a sheet of some paper in the usual print, none of them too small. */
+    public boolean fit(Paper paper) {
+        return on(paper, Room.USUAL).isPresent();
+    }
+
+    /**
      * How these tags share a sheet; nothing where none of her own size has room, or where a share of the sheet she asks for is too small.
      *
      * @param leastWidthMm what a share measures across at least
@@ -127,11 +155,6 @@ public record Tags(Size size, Sides sides, double backLiesRightMm, double backLi
                 .mapToObj(wide -> new Grid(wide, number / wide, acrossMm / wide, downMm * wide / number)).findFirst()
                 .or(() -> Optional.of(Math.max(1, Math.min(share.rows, rows))).filter(high -> more > 0)
                         .map(high -> new Grid(more, high, acrossMm / more, downMm / high)));
-    }
-
-    /** Whether these tags have room on a sheet of some paper, none of them too small. */
-    public boolean fit(Paper paper) {
-        return on(paper, LEAST_WIDTH_MM, LEAST_HEIGHT_MM, FOOT_MM).isPresent();
     }
 
     /** Refuses shifts no printer makes. */

@@ -2,15 +2,18 @@ package kitleaf.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.Basket;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Units;
 import kitleaf.basket.place.Problem;
 import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.reader.Reading;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Voice;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -27,15 +30,16 @@ final class BasketSource {
     private final OptionSpec language;
 
     private Paper paper;
+    private Reading reading;
+    private Paper ownPaper;
 
     /** The options a command takes that reads a basket. */
     BasketSource(Task task) {
         this.task = task;
         basket = task.add(PositionalParamSpec.builder().index("0").required(true).paramLabel("BASKET").type(Path.class));
         piece = task.add(OptionSpec.builder("--piece").paramLabel("ID").type(List.class).auxiliaryTypes(String.class));
-        units = task.add(OptionSpec.builder("--units").paramLabel("UNITS").type(Units.class).converters(new UnitsOption())
-                .completionCandidates(new UnitsOption.Words()));
-        language = task.add(LanguageOption.language());
+        units = task.add(Options.units());
+        language = task.add(Options.language());
     }
 
     /** The same source, printed on this paper instead of the basket's; null leaves the basket's. */
@@ -49,19 +53,30 @@ final class BasketSource {
         return basket.getValue();
     }
 
+    /** The paper the basket read last names, whatever was asked for. */
+    Paper ownPaper() {
+        return ownPaper;
+    }
+
+    /** Makes problems of what sheets have no room for, in the basket read last. */
+    Misfits misfits() {
+        return reading.misfits();
+    }
+
     /** Reads the basket and picks the pieces asked for. */
-    Basket read() throws Failure {
-        Reading reading = BasketReader.read(basket(), Optional.ofNullable(language.getValue()));
+    Basket read() {
+        reading = BasketReader.read(basket(), Options.value(language));
         reading.language().ifPresent(task.voice()::turnTo);
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
         Basket whole = reading.basket().get();
-        return pick(whole.on(paper == null ? whole.paper() : paper, Optional.<Units>ofNullable(units.getValue()).orElse(whole.units())));
+        ownPaper = whole.paper();
+        return pick(whole.on(paper == null ? whole.paper() : paper, Options.<Units>value(units).orElse(whole.units())));
     }
 
-    private Basket pick(Basket whole) throws Failure {
-        List<String> pieces = Optional.<List<String>>ofNullable(piece.getValue()).orElse(List.of());
+    private Basket pick(Basket whole) {
+        List<String> pieces = Options.<List<String>>value(piece).orElse(List.of());
         for (String id : pieces) {
             if (whole.pieces().stream().noneMatch(one -> one.id().equals(id))) {
                 throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket().toString(),

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
+import kitleaf.command.speech.Voice;
 
 /**
  * Waits for saves. The files of a basket are few, so they are looked at again and again rather than watched by the
@@ -52,7 +53,8 @@ final class BasketWatch {
     /** Waits until something was saved and all is quiet, and names what; nothing once it is told to stop. */
     Optional<String> next(BooleanSupplier stop) {
         Map<Path, List<Object>> before = seen;
-        while (!stop.getAsBoolean()) {
+        // An interrupted thread does not sleep: it would look without a pause for ever.
+        while (!stop.getAsBoolean() && !Thread.currentThread().isInterrupted()) {
             rest();
             Map<Path, List<Object>> now = look();
             if (!now.equals(before)) {
@@ -68,7 +70,8 @@ final class BasketWatch {
     private Map<Path, List<Object>> settled(Map<Path, List<Object>> first, BooleanSupplier stop) {
         Map<Path, List<Object>> last = first;
         int quiet = 0;
-        for (int looks = 0; looks < MOST_LOOKS && quiet < QUIET_LOOKS && !stop.getAsBoolean(); looks++) {
+        for (int looks = 0; looks < MOST_LOOKS && quiet < QUIET_LOOKS && !stop.getAsBoolean() && !Thread.currentThread().isInterrupted();
+                looks++) {
             rest();
             Map<Path, List<Object>> now = look();
             quiet = now.equals(last) ? quiet + 1 : 0;

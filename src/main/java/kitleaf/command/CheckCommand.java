@@ -2,7 +2,10 @@ package kitleaf.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import kitleaf.basket.Basket;
+import kitleaf.command.speech.Exit;
+import kitleaf.sheet.page.SheetKind;
 import kitleaf.sheet.plain.PlainNotices;
 import kitleaf.sizing.Reckoning;
 
@@ -16,13 +19,14 @@ final class CheckCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure {
+    public Integer call() {
         Basket basket = source.read();
+        Reckoning reckoning = Reckoning.of(basket);
+        new RoomCheck(source, false, Optional.empty()).refuse(reckoning, List.of(SheetKind.values()));
         int pieces = basket.pieces().size();
         PrintWriter out = line().getOut();
         out.println(pieces == 1 ? voice().say("basket.sound.one", basket.title())
                 : voice().say("basket.sound.many", basket.title(), pieces));
-        Reckoning reckoning = Reckoning.of(basket);
         List<String> notices = PlainNotices.of(reckoning, reckoning.year(ReckonCommand.usualDay(basket)), voice().language());
         if (!notices.isEmpty()) {
             out.println();

@@ -1,5 +1,6 @@
 package kitleaf.command;
 
+import kitleaf.command.speech.Exit;
 import picocli.AutoComplete;
 
 /** Writes the script by which a shell completes commands, options and their words. */

@@ -9,10 +9,15 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.function.Function;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Screen;
+import kitleaf.command.speech.Terminal;
+import kitleaf.command.speech.Voice;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The program. */
 public final class Kitleaf {
@@ -77,7 +82,7 @@ public final class Kitleaf {
     static CommandLine line(Terminal terminal, Voice voice, String called) {
         Kitleaf kitleaf = new Kitleaf(terminal, voice);
         CommandSpec spec = CommandSpec.wrapWithoutInspection(kitleaf).name("kitleaf").versionProvider(new Version());
-        spec.addOption(Task.flag("-V", "--version").versionHelp(true).build());
+        spec.addOption(Options.flag("-V", "--version").versionHelp(true).build());
         spec.addOption(Task.help().build());
         CommandLine line = new CommandLine(spec);
         // To read a command's options takes longer than to read a basket, so only the one that is called is looked at.
@@ -87,7 +92,7 @@ public final class Kitleaf {
                 line.addSubcommand(name, command.apply(kitleaf));
             }
         });
-        line.registerConverter(Path.class, new PathOption());
+        line.registerConverter(Path.class, Options::path);
         line.setUsageHelpWidth(HELP_WIDTH);
         return line;
     }
@@ -101,8 +106,9 @@ public final class Kitleaf {
         line.setExecutionExceptionHandler((e, command, parsed) -> explain(e, command, voice));
         line.setParameterExceptionHandler((e, words) -> {
             CommandLine command = e.getCommandLine();
-            command.getErr().println(Usage.wrong(e, voice));
-            Usage.meant(e).ifPresent(meant -> command.getErr().println(voice.say(meant)));
+            Usage usage = new Usage(e, words);
+            command.getErr().println(usage.told(voice));
+            usage.meant().ifPresent(meant -> command.getErr().println(voice.say(meant)));
             command.getErr().println(command.getParent() == null ? voice.say("usage.try")
                     : voice.say("usage.try-command", command.getCommandName()));
             return Exit.WRONG_USAGE;

@@ -5,11 +5,15 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
+import kitleaf.basket.form.ValueForm;
 import kitleaf.basket.edit.LogEdit;
 import kitleaf.basket.reader.PieceFile;
+import kitleaf.command.files.InTheWay;
+import kitleaf.command.files.OutFolder;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.sizing.StitchTally;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -23,12 +27,9 @@ final class LogCommand extends Task {
     private final PositionalParamSpec piece = add(PositionalParamSpec.builder().arity("1..2").required(true).paramLabel("[BASKET] PIECE")
             .descriptionKey("which-piece")
             .hideParamSyntax(true).type(List.class).auxiliaryTypes(String.class));
-    private final OptionSpec stitches = add(OptionSpec.builder("--stitches").paramLabel("N").required(true).type(int.class)
-            .converters(new ValueOption.Stitches()));
-    private final OptionSpec hours = add(OptionSpec.builder("--hours").paramLabel("H").required(true).type(double.class)
-            .converters(new ValueOption.Hours()));
-    private final OptionSpec day = add(OptionSpec.builder("--on").paramLabel("DATE").type(LocalDate.class)
-            .converters(new ValueOption.Day()));
+    private final OptionSpec stitches = add(Options.of("--stitches", "N", Integer.class, ValueForm.STITCHES).required(true));
+    private final OptionSpec hours = add(Options.of("--hours", "H", Double.class, ValueForm.HOURS).required(true));
+    private final OptionSpec day = add(Options.of("--on", "DATE", LocalDate.class, ValueForm.DAY));
 
     LogCommand(Kitleaf kitleaf) {
         super(kitleaf, "log");
@@ -36,9 +37,9 @@ final class LogCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure {
+    public Integer call() {
         LocalDate today = LocalDate.now();
-        LocalDate on = Optional.<LocalDate>ofNullable(day.getValue()).orElse(today);
+        LocalDate on = Options.<LocalDate>value(day).orElse(today);
         if (on.isAfter(today)) {
             throw Failure.of(Exit.WRONG_USAGE, "log.future", on.toString(), today.toString());
         }
@@ -55,24 +56,21 @@ final class LogCommand extends Task {
     }
 
     /** Puts the entry into the file; into what is in it by then, if something else saves it meanwhile. */
-    private LogEdit.Ready write(PieceFile file, LogEntry entry) throws Failure, IOException {
+    private LogEdit.Ready write(PieceFile file, LogEntry entry) throws IOException {
         LogEdit.Ready ready = edit(file, entry);
         Path folder = ready.file().getParent();
-        Turn turn = Turn.at(folder, Turn.PATIENCE, () -> sayWaiting(folder));
-        try (RunMark mark = RunMark.in(folder)) {
+        try (OutFolder out = OutFolder.open(folder, this::complain)) {
             for (int tries = 0; tries < MOST_TRIES && folder.equals(ready.file().getParent()); tries++) {
-                if (FileText.replace(mark, ready.file(), ready.before(), ready.after())) {
+                if (out.replace(ready.file().getFileName().toString(), ready.before(), ready.after())) {
                     return ready;
                 }
                 ready = edit(file, entry);
             }
-        } finally {
-            turn.close();
         }
         throw new InTheWay(file.file(), "write.saved-meanwhile");
     }
 
-    private static LogEdit.Ready edit(PieceFile file, LogEntry entry) throws Failure {
+    private static LogEdit.Ready edit(PieceFile file, LogEntry entry) {
         LogEdit edit = LogEdit.of(file, entry);
         if (edit instanceof LogEdit.Broken broken) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));

@@ -12,11 +12,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import kitleaf.basket.reader.PieceFile;
+import kitleaf.basket.form.ValueForm;
 import kitleaf.basket.place.LinkGuard;
 import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.reader.PieceFile;
 import kitleaf.basket.reader.Reading;
 import kitleaf.basket.schema.Schemas;
+import kitleaf.command.asking.NewText;
+import kitleaf.command.asking.PieceFileName;
+import kitleaf.command.asking.Questions;
+import kitleaf.command.files.NewFiles;
+import kitleaf.command.files.OutFolder;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.words.Said;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -28,22 +36,21 @@ final class NewCommand extends Task {
 
     private final PositionalParamSpec folder = add(PositionalParamSpec.builder().index("0").arity("0..1").paramLabel("DIR")
             .type(Path.class));
-    private final OptionSpec piece = add(OptionSpec.builder("--piece").paramLabel("NAME").type(String.class)
-            .converters(new ValueOption.Words()));
-    private final OptionSpec language = add(LanguageOption.language());
+    private final OptionSpec piece = add(Options.of("--piece", "NAME", String.class, ValueForm.WORDS));
+    private final OptionSpec language = add(Options.language());
 
     NewCommand(Kitleaf kitleaf) {
         super(kitleaf, "new");
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public Integer call() throws IOException {
         String title = piece.getValue();
         if (title == null && folder.getValue() == null) {
             throw Failure.of(Exit.WRONG_USAGE, "new.no-folder");
         }
-        Path target = Optional.<Path>ofNullable(folder.getValue()).orElse(Path.of(""));
-        Optional.<Locale>ofNullable(language.getValue()).ifPresent(voice()::turnTo);
+        Path target = Options.<Path>value(folder).orElse(Path.of(""));
+        Options.<Locale>value(language).ifPresent(voice()::turnTo);
         try {
             if (title == null) {
                 basket(target);
@@ -56,7 +63,7 @@ final class NewCommand extends Task {
         return Exit.DONE;
     }
 
-    private void basket(Path basket) throws Failure, IOException {
+    private void basket(Path basket) throws IOException {
         Path settings = basket.resolve("basket.yaml");
         Path pieces = basket.resolve("pieces");
         if (Files.exists(basket) && !Files.isDirectory(basket)) {
@@ -78,12 +85,12 @@ final class NewCommand extends Task {
         line().getOut().println(voice().say("new.then", typed(basket), settings.toString(), piece.toString()));
     }
 
-    private void piece(Path basket, String title) throws Failure, IOException {
+    private void piece(Path basket, String title) throws IOException {
         Path pieces = basket.resolve("pieces");
         if (!Files.exists(basket.resolve("basket.yaml")) && !Files.isDirectory(pieces)) {
             throw Failure.of(Exit.WRONG_USAGE, "new.no-basket", shown(basket));
         }
-        Reading reading = BasketReader.read(basket, Optional.ofNullable(language.getValue()));
+        Reading reading = BasketReader.read(basket, Options.value(language));
         reading.language().ifPresent(voice()::turnTo);
         String name = title.toLowerCase(Locale.ROOT);
         if (reading.basket().stream().flatMap(one -> one.pieces().stream())
@@ -103,7 +110,7 @@ final class NewCommand extends Task {
         }
     }
 
-    private NewText.Answers answers(Optional<String> given) throws Failure, IOException {
+    private NewText.Answers answers(Optional<String> given) throws IOException {
         PrintWriter out = line().getOut();
         return terminal().typed().isPresent() ? new Questions(terminal().typed().get(), out, voice()).piece(given)
                 : NewText.Answers.example(given.orElse(voice().say("new.first")));
@@ -114,7 +121,7 @@ final class NewCommand extends Task {
      *
      * @param real where the folder of pieces really lies
      */
-    private Path create(NewFiles made, Path pieces, Path real, NewText.Answers answers) throws Failure, IOException {
+    private Path create(NewFiles made, Path pieces, Path real, NewText.Answers answers) throws IOException {
         String id = PieceFileName.of(answers.title());
         Path file;
         try {
@@ -140,7 +147,7 @@ final class NewCommand extends Task {
     }
 
     /** Writes those of these schemas that the basket does not have yet and gives them. */
-    private List<Path> schemas(NewFiles made, Path basket, Set<String> names) throws Failure {
+    private List<Path> schemas(NewFiles made, Path basket, Set<String> names) {
         Path folder = basket.resolve(Schemas.FOLDER);
         List<Path> written = new ArrayList<>();
         try {

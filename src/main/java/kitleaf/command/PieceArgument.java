@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitleaf.basket.reader.PieceFile;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.words.Said;
 
 /**
@@ -20,7 +22,7 @@ final class PieceArgument {
     private PieceArgument() { }
 
     /** The piece that one or two arguments name. */
-    static PieceFile find(List<String> arguments) throws Failure {
+    static PieceFile find(List<String> arguments) {
         try {
             if (arguments.size() == 2) {
                 return in(Path.of(arguments.get(0)), arguments.get(1));
@@ -40,14 +42,14 @@ final class PieceArgument {
         }
     }
 
-    private static PieceFile only(Path given, List<PieceFile> file) throws Failure {
+    private static PieceFile only(Path given, List<PieceFile> file) {
         if (file.size() > 1) {
             throw Failure.of(Exit.WRONG_USAGE, "piece.several", file.size(), given.toString(), ids(file));
         }
         return file.get(0);
     }
 
-    private static PieceFile in(Path folder, String name) throws Failure {
+    private static PieceFile in(Path folder, String name) {
         String id = name.endsWith(".yaml") ? name.substring(0, name.length() - ".yaml".length()) : name;
         // Standing in the pieces folder, or naming it, she means the basket around it.
         Path named = folder.toAbsolutePath().normalize();

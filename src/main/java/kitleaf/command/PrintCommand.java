@@ -6,7 +6,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import kitleaf.basket.Paper;
+import kitleaf.command.printing.Limits;
+import kitleaf.command.printing.Pipeline;
+import kitleaf.command.printing.PrintJob;
+import kitleaf.command.printing.Printed;
+import kitleaf.command.speech.Clock;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.ProgressLine;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.Span;
@@ -16,21 +23,19 @@ import picocli.CommandLine.Model.OptionSpec;
 class PrintCommand extends Task {
 
     private final BasketSource source = new BasketSource(this);
-    private final OptionSpec only = add(OptionSpec.builder("--only").paramLabel("SHEET").splitRegex(",").type(List.class)
-            .auxiliaryTypes(SheetKind.class)
-            .converters(new SheetKindOption()).completionCandidates(new SheetKindOption.Words()));
-    private final OptionSpec out = add(OptionSpec.builder("--out").paramLabel("DIR").type(Path.class).defaultValue("out"));
-    private final OptionSpec paper = add(OptionSpec.builder("--paper").paramLabel("PAPER").type(Paper.class).converters(new PaperOption())
-            .completionCandidates(new PaperOption.Words()));
-    private final OptionSpec large = add(flag("--large"));
-    private final OptionSpec skip = add(PlacesOption.number("--skip").defaultValue("0"));
-    private final OptionSpec asOf = add(DayOption.asOf());
-    private final OptionSpec span = add(OptionSpec.builder("--span").paramLabel("SPAN").type(Span.class).converters(new SpanOption()));
-    private final OptionSpec templates = add(OptionSpec.builder("--templates").paramLabel("DIR").type(Path.class));
-    private final OptionSpec pictures = add(flag("--png"));
-    private final OptionSpec open = add(flag("--open"));
-    private final Limits limits = new Limits(this);
-    private final OptionSpec timings = add(flag("--timings").hidden(true));
+    private final OptionSpec only = add(Options.sheets());
+    private final OptionSpec out = add(Options.folder("--out").defaultValue("out"));
+    private final OptionSpec paper = add(Options.paper());
+    private final OptionSpec large = add(Options.flag("--large"));
+    private final OptionSpec skip = add(Options.number("--skip").defaultValue("0"));
+    private final OptionSpec asOf = add(Options.asOf());
+    private final OptionSpec span = add(Options.span());
+    private final OptionSpec templates = add(Options.folder("--templates"));
+    private final OptionSpec pictures = add(Options.flag("--png"));
+    private final OptionSpec open = add(Options.flag("--open"));
+    private final OptionSpec mostPages = add(Options.most("--most-pages").defaultValue("20000"));
+    private final OptionSpec mostLabels = add(Options.most("--most-labels").defaultValue("500000"));
+    private final OptionSpec timings = add(Options.flag("--timings").hidden(true));
 
     PrintCommand(Kitleaf kitleaf) {
         this(kitleaf, "print");
@@ -42,8 +47,8 @@ class PrintCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure {
-        Clock clock = given(timings) ? Clock.sinceStart() : Clock.unread();
+    public Integer call() {
+        Clock clock = Options.given(timings) ? Clock.sinceStart() : Clock.unread();
         List<Printed> printed = print(clock, reckoning -> { });
         printed.forEach(sheet -> line().getOut().println(sheet.told(voice())));
         warn(printed);
@@ -53,14 +58,14 @@ class PrintCommand extends Task {
             line().getOut().println(voice().say("print.nothing"));
         }
         openIfAsked(printed);
-        if (given(timings)) {
+        if (Options.given(timings)) {
             clock.print(line().getErr());
         }
         return lacking.isEmpty() ? Exit.DONE : Exit.BASKET_HAS_PROBLEMS;
     }
 
     /** Prints what the options ask for. */
-    final List<Printed> print(Clock clock, Consumer<Reckoning> reckoned) throws Failure {
+    final List<Printed> print(Clock clock, Consumer<Reckoning> reckoned) {
         Optional<Path> hers = templates();
         if (hers.isPresent() && !Files.isDirectory(hers.get())) {
             throw Failure.of(Exit.WRONG_USAGE, "print.templates", hers.get().toString());
@@ -68,8 +73,10 @@ class PrintCommand extends Task {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         List<SheetKind> kinds = List.copyOf(only().isEmpty() ? SheetKind.usual() : EnumSet.copyOf(only()));
         try {
-            return new Pipeline(new PrintJob(source.onPaper(paper.getValue()), kinds, !only().isEmpty(), out(), given(large),
-                    given(pictures), skip.getValue(), Optional.ofNullable(asOf.getValue()), Optional.ofNullable(span.getValue()), hers, progress, reckoned, limits, clock)).run();
+            return new Pipeline(new PrintJob(source.basket(), source.onPaper(paper.getValue())::read,
+                    new RoomCheck(source, Options.given(large), Options.value(asOf))::refuse, kinds, !only().isEmpty(), out(),
+                    Options.given(large), Options.given(pictures), skip.getValue(), Options.value(asOf), Options.value(span), hers, progress, reckoned,
+                    new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
         } finally {
             progress.clear();
         }
@@ -95,7 +102,7 @@ class PrintCommand extends Task {
     /** Opens what was printed, with {@code --open}. */
     final void openIfAsked(List<Printed> printed) {
         List<Path> pdfs = printed.stream().filter(sheet -> sheet.report().isPresent()).map(Printed::file).toList();
-        if (given(open) && !pdfs.isEmpty()) {
+        if (Options.given(open) && !pdfs.isEmpty()) {
             Viewer.open(pdfs.size() == 1 ? pdfs.get(0) : out()).map(voice()::say).ifPresent(line().getErr()::println);
         }
     }
@@ -109,11 +116,11 @@ class PrintCommand extends Task {
     }
 
     final Optional<Path> templates() {
-        return Optional.ofNullable(templates.getValue());
+        return Options.value(templates);
     }
 
     /** The sheets asked for; all the usual ones if none. */
     private List<SheetKind> only() {
-        return Optional.<List<SheetKind>>ofNullable(only.getValue()).orElse(List.of());
+        return Options.<List<SheetKind>>value(only).orElse(List.of());
     }
 }

@@ -6,39 +6,48 @@ import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitleaf.basket.Basket;
+import kitleaf.command.json.ReckonJson;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.ProgressLine;
+import kitleaf.command.speech.Screen;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.YearReckoning;
+import kitleaf.words.Said;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Gives all numbers and prints nothing. */
 final class ReckonCommand extends Task {
 
     private final BasketSource source = new BasketSource(this);
-    private final OptionSpec json = add(flag("--json"));
-    private final OptionSpec asOf = add(DayOption.asOf());
+    private final OptionSpec json = add(Options.flag("--json"));
+    private final OptionSpec asOf = add(Options.asOf());
 
     ReckonCommand(Kitleaf kitleaf) {
         super(kitleaf, "reckon");
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public Integer call() throws IOException {
         ProgressLine progress = new ProgressLine(line().getErr(), terminal().watched(), voice());
         Reckoning reckoning;
         Optional<YearReckoning> year;
         try {
             progress.step("progress.reading", source.basket().toString());
-            Basket basket = source.read();
+            Basket written = source.read();
             progress.step("progress.reckoning");
-            reckoning = Reckoning.of(basket);
-            year = reckoning.year(Optional.<LocalDate>ofNullable(asOf.getValue()).orElseGet(() -> usualDay(basket)));
+            LocalDate day = Options.<LocalDate>value(asOf).orElseGet(() -> usualDay(written));
+            if (written.factsAfter(day) > 0) {
+                progress.tell(Said.of("print.left-out", written.factsAfter(day), day.toString()));
+            }
+            reckoning = Reckoning.of(written.asOf(day));
+            year = reckoning.year(day);
         } finally {
             progress.clear();
         }
         // Half an answer looks like a whole one to the program that reads it: nothing is said before all of it is known.
         StringWriter whole = new StringWriter();
         PrintWriter text = Screen.onto(whole);
-        if (given(json)) {
+        if (Options.given(json)) {
             ReckonJson.write(reckoning, year, text);
         } else {
             ReckonTable.write(reckoning, year, voice(), text);

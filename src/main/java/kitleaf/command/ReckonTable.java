@@ -3,6 +3,7 @@ package kitleaf.command;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.command.speech.Voice;
 import kitleaf.sheet.plain.PlainFigures;
 import kitleaf.sheet.plain.PlainPlan;
 import kitleaf.sheet.plain.PlainThreads;

@@ -1,11 +1,13 @@
 package kitleaf.command;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import kitleaf.command.speech.Terminal;
+import kitleaf.command.speech.Voice;
+import kitleaf.words.Said;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine;
 
 /**
  * One of the program's commands. What it takes is told to picocli in code: to read it from annotations takes longer than
@@ -24,17 +26,7 @@ abstract class Task implements Callable<Integer> {
 
     /** The option that asks for help. */
     static OptionSpec.Builder help() {
-        return flag("-h", "--help").usageHelp(true).descriptionKey("help");
-    }
-
-    /** An option without a value. */
-    static OptionSpec.Builder flag(String... names) {
-        return OptionSpec.builder(names).type(boolean.class).arity("0");
-    }
-
-    /** Whether an option without a value was given. */
-    static boolean given(OptionSpec flag) {
-        return Boolean.TRUE.equals(flag.getValue());
+        return Options.flag("-h", "--help").usageHelp(true).descriptionKey("help");
     }
 
     /** Takes an option. */
@@ -60,9 +52,9 @@ abstract class Task implements Callable<Integer> {
         return spec.commandLine();
     }
 
-    /** Says why nothing happens for a while. */
-    final void sayWaiting(Path folder) {
-        line().getErr().println(voice().say("write.waiting", folder.toString()));
+    /** Says what keeps it. */
+    final void complain(Said said) {
+        line().getErr().println(voice().say(said));
     }
 
     final Terminal terminal() {

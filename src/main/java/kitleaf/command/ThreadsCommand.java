@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import kitleaf.basket.Basket;
 import kitleaf.basket.reader.thread.ThreadsCsv;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Screen;
 
 /** Gives the threads of a basket as a table. */
 final class ThreadsCommand extends Task {
@@ -15,7 +17,7 @@ final class ThreadsCommand extends Task {
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public Integer call() throws IOException {
         Basket basket = source.read();
         StringWriter whole = new StringWriter();
         ThreadsCsv.write(basket.pieces(), basket.language(), whole);

@@ -1,91 +1,128 @@
 package kitleaf.command;
 
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitleaf.basket.form.WrongValue;
+import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.Voice;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Said;
 import kitleaf.words.Shown;
+import picocli.CommandLine.MaxValuesExceededException;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/**
- * Puts into phrases what is wrong with arguments. picocli says it in English alone, so its sentences are told apart
- * by their words; one that is not known here is passed on as it is.
- */
+/** Puts into phrases what is wrong with arguments, which picocli says in English alone. */
 final class Usage {
 
-    private static final Map<Pattern, String> SENTENCES = sentences();
+    private final ParameterException wrong;
+    private final List<String> words;
 
-    private Usage() { }
-
-    private static Map<Pattern, String> sentences() {
-        Map<Pattern, String> sentences = new LinkedHashMap<>();
-        sentences.put(Pattern.compile("Missing required parameter: (.+)"), "usage.missing-parameter");
-        sentences.put(Pattern.compile("Missing required parameters: (.+)"), "usage.missing-parameters");
-        sentences.put(Pattern.compile("Missing required option: (.+)"), "usage.missing-option");
-        sentences.put(Pattern.compile("Missing required options: (.+)"), "usage.missing-options");
-        sentences.put(Pattern.compile("Missing required options and parameters: (.+)"), "usage.missing-both");
-        sentences.put(Pattern.compile("Missing required parameter for option (.+?)(?: \\((.+)\\))?"), "usage.missing-value");
-        sentences.put(Pattern.compile("Expected parameter for option (.+) but found (.+)"), "usage.option-as-value");
-        sentences.put(Pattern.compile("Unknown option: (.+)"), "usage.unknown-option");
-        sentences.put(Pattern.compile("Unknown options: (.+)"), "usage.unknown-options");
-        sentences.put(Pattern.compile("Unmatched argument at index [0-9]+: (.+)"), "usage.unmatched");
-        sentences.put(Pattern.compile("Unmatched arguments from index [0-9]+: (.+)"), "usage.unmatched-all");
-        sentences.put(Pattern.compile("Unknown subcommand (.+)\\."), "usage.unknown-command");
-        sentences.put(Pattern.compile("option (.+?)(?: \\(.+\\))? should be specified only once"), "usage.twice");
-        sentences.put(Pattern.compile("option (.+?)(?: \\(.+\\))? should be specified without (.+) parameter"), "usage.no-value");
-        return sentences;
+    /**
+     * What is wrong.
+     *
+     * @param words all that was typed
+     */
+    Usage(ParameterException wrong, String... words) {
+        this.wrong = wrong;
+        this.words = List.of(words);
     }
 
     /** What is wrong with the arguments. */
-    static String wrong(ParameterException e, Voice voice) {
-        String sentence = Shown.inOneLine(String.valueOf(e.getMessage()));
-        if (e.getCause() instanceof Unreadable unreadable) {
-            Matcher option = Pattern.compile("Invalid value for option (.+): " + Pattern.quote(unreadable.getMessage())).matcher(sentence);
-            return option.matches() ? voice.say("usage.option", plain(option.group(1).replaceFirst(" \\(.+\\)$", "")),
-                    unreadable.told(voice))
-                    : unreadable.told(voice);
+    String told(Voice voice) {
+        String value = wrong.getCause() instanceof WrongValue unreadable ? voice.say(unreadable)
+                : wrong.getCause() instanceof Failure refused ? refused.told(voice) : null;
+        if (value != null) {
+            return wrong.getArgSpec() instanceof OptionSpec option ? voice.say("usage.option", option.longestName(), value) : value;
         }
-        Optional<String> stray = e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption() ? stray(unmatched)
-                : Optional.empty();
-        if (stray.isPresent()) {
-            List<String> words = ((UnmatchedArgumentException) e).getUnmatched();
-            return voice.say(stray.get(), words.get(0), String.join(",", words));
-        }
-        for (Map.Entry<Pattern, String> known : SENTENCES.entrySet()) {
-            Matcher parts = known.getKey().matcher(sentence);
-            if (parts.matches()) {
-                return voice.say(known.getValue(), IntStream.rangeClosed(1, parts.groupCount())
-                        .mapToObj(group -> plain(String.valueOf(parts.group(group)))).toArray());
-            }
-        }
-        return sentence;
+        return phrase().map(voice::say).orElseGet(() -> Shown.inOneLine(String.valueOf(wrong.getMessage())));
     }
 
-    /** How words are told that no option and no argument takes, where it is plain what they were meant for. */
-    private static Optional<String> stray(UnmatchedArgumentException e) {
-        if (e.getCommandLine().getParent() == null) {
-            return Optional.of("usage.unknown-command");
+    private Optional<Said> phrase() {
+        if (wrong instanceof UnmatchedArgumentException stray) {
+            return Optional.of(unmatched(stray));
+        } else if (wrong instanceof MissingParameterException missing) {
+            return Optional.of(missing(missing.getMissing()));
+        } else if (wrong instanceof OverwrittenOptionException twice) {
+            return Optional.of(Said.of("usage.twice", ((OptionSpec) twice.getOverwritten()).longestName()));
+        } else if (wrong instanceof MaxValuesExceededException) {
+            return flagWithValue();
+        }
+        // What is left is help for a command that is not there.
+        return wrong.getArgSpec() == null && words.size() > 1 ? Optional.of(Said.of("usage.unknown-command", words.get(1)))
+                : Optional.empty();
+    }
+
+    private Optional<Said> flagWithValue() {
+        return words.stream().map(word -> word.split("=", 2))
+                .filter(parts -> parts.length == 2 && spec().findOption(parts[0]) != null && spec().findOption(parts[0]).arity().max() == 0)
+                .findFirst().map(parts -> Said.of("usage.no-value", parts[0], parts[1]));
+    }
+
+    private CommandSpec spec() {
+        return wrong.getCommandLine().getCommandSpec();
+    }
+
+    private static Said missing(List<ArgSpec> missing, String all) {
+        boolean options = missing.stream().anyMatch(ArgSpec::isOption);
+        if (options && missing.stream().anyMatch(ArgSpec::isPositional)) {
+            return Said.of("usage.missing-both", all);
+        }
+        return missing.size() == 1 ? Said.of(options ? "usage.missing-option" : "usage.missing-parameter", all)
+                : Said.of(options ? "usage.missing-options" : "usage.missing-parameters", all);
+    }
+
+    private Said missing(List<ArgSpec> missing) {
+        ArgSpec first = missing.get(0);
+        int typed = first instanceof OptionSpec option ? lastOf(option) : -1;
+        if (typed < 0) {
+            return missing(missing, missing.stream().map(Usage::name).collect(Collectors.joining(", ")));
+        }
+        String name = ((OptionSpec) first).longestName();
+        return typed + 1 < words.size() ? Said.of("usage.option-as-value", name, words.get(typed + 1))
+                : Said.of("usage.missing-value", name, first.paramLabel());
+    }
+
+    /** Where the last of an option stands in what was typed; -1 if it is not there. */
+    private int lastOf(OptionSpec option) {
+        return Arrays.stream(option.names()).mapToInt(words::lastIndexOf).max().orElse(-1);
+    }
+
+    /** An option as it is typed, or an argument. */
+    private static String name(ArgSpec spec) {
+        return spec instanceof OptionSpec option ? option.longestName() + (option.arity().max() == 0 ? "" : " " + option.paramLabel())
+                : spec.paramLabel();
+    }
+
+    private Said unmatched(UnmatchedArgumentException stray) {
+        List<String> unmatched = stray.getUnmatched();
+        if (stray.isUnknownOption()) {
+            // What follows an unknown option is its value, and not another.
+            List<String> options = unmatched.stream().filter(word -> word.startsWith("-"))
+                    .map(word -> word.replaceFirst("=", " ")).toList();
+            return Said.of(options.size() == 1 ? "usage.unknown-option" : "usage.unknown-options", String.join(", ", options));
+        }
+        if (wrong.getCommandLine().getParent() == null) {
+            return Said.of("usage.unknown-command", unmatched.get(0));
         }
         List<String> sheets = Stream.of(SheetKind.values()).map(SheetKind::id).toList();
-        return e.getUnmatched().stream().allMatch(word -> sheets.containsAll(List.of(word.split(",")))) ? Optional.of("usage.sheets")
-                : Optional.empty();
-    }
-
-    /** Options and words as they are typed: without the quotes picocli puts round them, and with a blank before a value. */
-    private static String plain(String words) {
-        return words.replaceAll("'([^']*)'", "$1").replaceAll("(--[a-z-]+)=", "$1 ");
+        if (unmatched.stream().allMatch(word -> sheets.containsAll(List.of(word.split(","))))) {
+            return Said.of("usage.sheets");
+        }
+        return Said.of(unmatched.size() == 1 ? "usage.unmatched" : "usage.unmatched-all", String.join(", ", unmatched));
     }
 
     /** What may have been meant. */
-    static Optional<Said> meant(ParameterException e) {
-        if (!(e instanceof UnmatchedArgumentException unmatched)) {
+    Optional<Said> meant() {
+        if (!(wrong instanceof UnmatchedArgumentException unmatched)) {
             return Optional.empty();
         }
         List<String> near = unmatched.getSuggestions();
@@ -95,11 +132,8 @@ final class Usage {
         if (unmatched.isUnknownOption()) {
             return Optional.of(Said.of("usage.near-options", String.join(", ", near)));
         }
-        String command = e.getCommandLine().getCommandSpec().qualifiedName() + " ";
-        Object all = command + near.get(near.size() - 1);
-        for (int i = near.size() - 2; i >= 0; i--) {
-            all = Said.of("usage.or", command + near.get(i), all);
-        }
-        return Optional.of(Said.of("usage.near", all));
+        String command = spec().qualifiedName() + " ";
+        return near.stream().<Object>map(one -> command + one).reduce((one, other) -> Said.of("usage.or", one, other))
+                .map(all -> Said.of("usage.near", all));
     }
 }

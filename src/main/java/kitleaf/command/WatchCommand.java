@@ -7,6 +7,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import kitleaf.command.printing.Printed;
+import kitleaf.command.speech.Clock;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Failure;
 import kitleaf.sheet.plain.PlainChanges;
 import kitleaf.sheet.template.Templates;
 import kitleaf.sizing.Reckoning;
@@ -28,7 +32,7 @@ final class WatchCommand extends PrintCommand {
     }
 
     @Override
-    public Integer call() throws Failure {
+    public Integer call() {
         CountDownLatch ended = new CountDownLatch(1);
         // Ctrl-C lets a print come to its end, so that no draft is left behind.
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
@@ -47,7 +51,7 @@ final class WatchCommand extends PrintCommand {
         }
     }
 
-    private void watch() throws Failure {
+    private void watch() {
         BasketWatch watch = new BasketWatch(source().basket(), out(), templates(), voice());
         try {
             Said printed = sheets(again());
@@ -81,7 +85,7 @@ final class WatchCommand extends PrintCommand {
         say(Said.of("watch.ended"));
     }
 
-    private List<Printed> again() throws Failure {
+    private List<Printed> again() {
         Reckoning[] reckoned = new Reckoning[1];
         List<Printed> printed = print(Clock.unread(), reckoning -> reckoned[0] = reckoning);
         warn(printed);
@@ -100,7 +104,7 @@ final class WatchCommand extends PrintCommand {
     }
 
     /** A template that goes on after it was given up would take its share of the machine as long as somebody watches. */
-    private static void endIfStuck() throws Failure {
+    private static void endIfStuck() {
         try {
             if (!Templates.allEnded()) {
                 throw Failure.of(Exit.BASKET_HAS_PROBLEMS, "watch.stuck");

@@ -1,6 +1,5 @@
 package kitleaf.press;
 
-import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;

@@ -25,12 +25,17 @@ sealed interface Block permits FlowText, DrawnPlace, RuleLine, Stack, Row, Grid,
 
     /** Whether it takes what room is left below. */
     default boolean takesRest() {
-        return blocks().stream().anyMatch(Block::takesRest);
+        // Asked of every block of every label, as what follows is: no stream.
+        for (Block block : blocks()) {
+            if (block.takesRest()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether there is nothing in it: then what is blank above and below it goes too. */
     default boolean isEmpty() {
-        // Asked of every block of every label: no stream.
         for (Block block : blocks()) {
             if (!block.isEmpty()) {
                 return false;

@@ -2,7 +2,6 @@ package kitleaf.press;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * How wide a column of a row or a grid is: {@code 34} millimetres, {@code 30%} of the whole, {@code auto} as wide as what stands in it, or
@@ -44,8 +43,8 @@ record ColumnWidth(Kind kind, double number) {
         return widths;
     }
 
-    /** Shares a width among columns; those as wide as their content give way where there is too little. */
-    static Shared share(List<ColumnWidth> columns, IntToDoubleFunction contentMm, double widthMm, double gapMm) {
+    /** Shares a width among columns; those as wide as their content, told for them alone, give way where there is too little. */
+    static Shared share(List<ColumnWidth> columns, double[] contentMm, double widthMm, double gapMm) {
         double[] widths = new double[columns.size()];
         double leftMm = widthMm - gapMm * Math.max(0, columns.size() - 1);
         double contentsMm = 0;
@@ -55,7 +54,7 @@ record ColumnWidth(Kind kind, double number) {
             switch (column.kind) {
                 case MILLIMETRES -> widths[i] = column.number;
                 case SHARE -> widths[i] = column.number * widthMm;
-                case CONTENT -> widths[i] = contentMm.applyAsDouble(i);
+                case CONTENT -> widths[i] = contentMm[i];
                 case REST -> parts += column.number;
             }
             leftMm -= widths[i];

@@ -56,6 +56,10 @@ final class Counters {
         return spans.stream().map(span -> new Span(fill(span.text()), span.style())).toList();
     }
 
+    Copy fill(Copy copy) {
+        return new Copy(fill(copy.spans()), copy.style(), copy.widthPt(), copy.lines());
+    }
+
     private String fill(String text) {
         String filled = text;
         for (int i = 0; i < numbers.length; i++) {

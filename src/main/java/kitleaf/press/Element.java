@@ -19,6 +19,8 @@ final class Element {
     private final Vocabulary.Attribute[] attributes;
     private final String[] values;
     private final Place place;
+    /** What is drawn again and again, as the fold of a label, is turned the same way each time. */
+    private Transform own;
 
     /** Takes the attributes and their values, and keeps the arrays. */
     Element(String name, Vocabulary.Tag tag, Vocabulary.Attribute[] attributes, String[] values, Place place) {
@@ -138,8 +140,10 @@ final class Element {
 
     /** What is handed down, with this element's own transform in it. */
     Transform transform(Transform outer) throws MarkupException {
-        String text = find("transform");
-        return text == null ? outer : outer.with(value("transform", TransformSyntax::read));
+        if (own == null) {
+            own = has("transform") ? value("transform", TransformSyntax::read) : Transform.NONE;
+        }
+        return own == Transform.NONE ? outer : outer.with(own);
     }
 
     /** The style handed down, with this element's presentation attributes applied. */

@@ -12,12 +12,13 @@ final class FixedBox {
     void draw(PageArtist artist, Setter setter) throws MarkupException {
         Element box = root.element;
         double heightMm = box.has("height") ? box.neededLength("height") : Double.POSITIVE_INFINITY;
-        Laid laid = root.block().lay(box.neededLength("width"), heightMm, setter);
+        Block block = root.block();
+        Laid laid = block.lay(box.neededLength("width"), heightMm, setter);
         double spareMm = heightMm < Double.POSITIVE_INFINITY ? heightMm - laid.heightMm() : 0;
         int align = box.word("align", "top", "middle", "bottom");
         double downMm = align < 0 ? 0 : spareMm * Anchor.values()[align].before;
         if (spareMm < -ColumnWidth.SLACK_MM) {
-            artist.overfull(root.firstWords());
+            artist.overfull(block.firstWords());
         }
         laid.drawing().at(box.number("x"), box.number("y") + downMm, artist);
     }

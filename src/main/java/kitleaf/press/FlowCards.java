@@ -159,7 +159,7 @@ final class FlowCards implements FlowTaker {
         List<Side> sides = new ArrayList<>();
         for (String name : List.of("front", "back")) {
             Side side = Side.NONE;
-            for (FlowReader.Node face : card.faces) {
+            for (FlowReader.Node face : card.parts) {
                 side = face.is(name) ? side(face, set, whole) : side;
             }
             if (side == null) {
@@ -184,15 +184,18 @@ final class FlowCards implements FlowTaker {
         double wideMm = widthMm - 2 * padMm;
         double highMm = heightMm - 2 * padMm;
         Laid first = head(face, 0, wideMm, set);
-        Laid next = face.heads.size() > 1 ? head(face, face.heads.size() - 1, wideMm, set) : first;
+        Laid next = face.parts.size() > 1 ? head(face, face.parts.size() - 1, wideMm, set) : first;
         Rooms rooms = new Rooms(highMm - first.heightMm(), highMm - next.heightMm());
         double leastMm = Math.min(rooms.firstMm(), rooms.nextMm());
         List<FlowPart> parts = new ArrayList<>();
         for (Block block : face.blocks) {
             parts.addAll(FlowPart.of(block, wideMm, leastMm, set));
         }
-        if (whole && !(first.whole() && next.whole()
-                && parts.stream().allMatch(part -> part.laid().whole() && part.laid().heightMm() <= leastMm + ColumnWidth.SLACK_MM))) {
+        boolean fits = first.whole() && next.whole();
+        for (FlowPart part : parts) {
+            fits &= part.laid().whole() && part.laid().heightMm() <= leastMm + ColumnWidth.SLACK_MM;
+        }
+        if (whole && !fits) {
             return null;
         }
         List<Laid> faces = new ArrayList<>();
@@ -207,6 +210,6 @@ final class FlowCards implements FlowTaker {
     }
 
     private static Laid head(FlowReader.Node face, int index, double widthMm, Setter set) {
-        return face.heads.isEmpty() ? Laid.NOTHING : Stack.of(face.heads.get(index).blocks).lay(widthMm, Double.POSITIVE_INFINITY, set);
+        return face.parts.isEmpty() ? Laid.NOTHING : Stack.of(face.parts.get(index).blocks).lay(widthMm, Double.POSITIVE_INFINITY, set);
     }
 }

@@ -1,7 +1,9 @@
 package kitleaf.press;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads the markup of a flow, element by element, into blocks. */
 final class FlowReader {
@@ -16,21 +18,29 @@ final class FlowReader {
         final Element element;
         final Style style;
         /** Blocks in it; of what is no block itself (head, foot, front, back) the whole of it. */
-        final List<Block> blocks = new ArrayList<>(4);
-        /** The heads in it, from first to last. */
-        final List<Node> heads = new ArrayList<>(0);
-        /** Faces of a card. */
-        final List<Node> faces = new ArrayList<>(0);
+        final List<Block> blocks;
+        /** What is in it besides blocks, from first to last: heads, or the faces of a card. */
+        final List<Node> parts;
+        /** Blocks that were named in the flow, to be used again; a name means the latest of them. */
+        private final Map<String, Block> named;
         private final SpanGatherer words;
         private final Recording drawing;
         private int depth;
 
+        /** A flow's own element. */
         Node(Element element, Style style, Quotes quotes) {
+            this(element, style, quotes, new HashMap<>());
+        }
+
+        private Node(Element element, Style style, Quotes quotes, Map<String, Block> named) {
             this.element = element;
             this.style = style;
-            words = element.name().equals("text") ? new SpanGatherer(quotes) : null;
-            drawing = element.name().equals("place") || element.name().equals("sheet")
-                    || element.name().equals("slot") ? new Recording(style) : null;
+            this.named = named;
+            words = is("text") ? new SpanGatherer(quotes) : null;
+            drawing = is("place") || is("sheet") || is("slot") ? new Recording(style) : null;
+            // Every label is made of these.
+            blocks = words == null && drawing == null ? new ArrayList<>(4) : List.of();
+            parts = is("card") || is("front") || is("back") || is("grid") ? new ArrayList<>(2) : List.of();
         }
 
         boolean is(String name) {
@@ -41,17 +51,13 @@ final class FlowReader {
             return drawing;
         }
 
-        /** The first words in it, to tell of it by. */
-        String firstWords() {
-            return blocks.stream().map(Block::firstWords).filter(words -> !words.isEmpty()).findFirst().orElse("");
-        }
-
         /** It as a block; null where it is none. */
         Block block() throws MarkupException {
             return switch (element.name()) {
                 case "text" -> new FlowText(Stance.of(element), words.spans(), style, element.count("lines", 1, MOST_LINES,
                         MOST_LINES), element.count("together", 0, MOST_LINES, 0),
                         element.has("least") ? element.value("least", Presentation::sizePt) : 0,
+                        element.has("narrow") ? element.value("narrow", Presentation::sizePt) : 0,
                         MAY[1 + element.word("may", "part", "cut")]);
                 case "place" -> place();
                 case "rule" -> new RuleLine(Stance.of(element), style);
@@ -59,12 +65,31 @@ final class FlowReader {
                 case "box" -> new Stack(Stance.of(element), blocks, frame());
                 case "row" -> new Row(Stance.of(element), blocks, element.number("gap"));
                 case "grid" -> new Grid(Stance.of(element), element.has("columns") ? element.value("columns", ColumnWidth::list)
-                        : List.of(), heads.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
+                        : List.of(), parts.stream().flatMap(it -> it.blocks.stream()).toList(), blocks, element.number("gap"),
                         element.word("rows", "last") == 0 ? element.number("spare") : -1);
                 case "either" -> new Either(Stance.of(element), blocks,
                         SAVES[1 + element.word("saves", "cards", "type")], element.word("height", "rest", "page") == 0);
+                case "use" -> used();
                 default -> null;
             };
+        }
+
+        private Block used() throws MarkupException {
+            Block block = named.get(element.neededText("href"));
+            if (block == null) {
+                throw element.fault("markup.unnamed", element.neededText("href"));
+            }
+            return block;
+        }
+
+        private void add(Node child) throws MarkupException {
+            if (child.is("head") || child.is("front") || child.is("back")) {
+                parts.add(child);
+            } else if (!child.is("defs")) {
+                Block block = child.block();
+                child.element.text("id").ifPresent(id -> named.put("#" + id, block));
+                blocks.add(block);
+            }
         }
 
         private DrawnPlace place() throws MarkupException {
@@ -74,16 +99,13 @@ final class FlowReader {
         }
 
         private Stack.Frame frame() throws MarkupException {
-            boolean drawn = element.has("tint") || element.has("rule");
             return new Stack.Frame(element.number("padding"), element.number("least"), element.has("most") ? element.neededLength("most")
-                    : Double.POSITIVE_INFINITY, element.number("rx"), drawn ? outline() : null,
+                    : Double.POSITIVE_INFINITY, element.number("rx"), element.has("rule") ? outline() : null,
                     element.has("shrink") ? element.neededLength("shrink") : 1, element.word("shape", "round") == 0);
         }
 
         private Style outline() throws MarkupException {
-            Paint tint = element.has("tint") ? element.value("tint", Paint::read) : Paint.NONE;
-            Paint rule = element.has("rule") ? element.value("rule", Paint::read) : Paint.NONE;
-            return style.withFill(tint).withStroke(style.stroke().withPaint(rule));
+            return style.withFill(Paint.NONE).withStroke(style.stroke().withPaint(element.value("rule", Paint::read)));
         }
     }
 
@@ -117,7 +139,7 @@ final class FlowReader {
         } else if (element.name().equals("tspan")) {
             spans.add(element.style(spans.isEmpty() ? top.style : spans.get(spans.size() - 1), styles));
         } else {
-            open.add(new Node(element, element.style(top.style, styles), styles.quotes()));
+            open.add(new Node(element, element.style(top.style, styles), styles.quotes(), top.named));
         }
     }
 
@@ -146,17 +168,7 @@ final class FlowReader {
         if (top == root || handsOut && open.size() == 1) {
             return top;
         }
-        close(top, top());
+        top().add(top);
         return null;
-    }
-
-    private static void close(Node node, Node parent) throws MarkupException {
-        if (node.is("head")) {
-            parent.heads.add(node);
-        } else if (node.is("front") || node.is("back")) {
-            parent.faces.add(node);
-        } else {
-            parent.blocks.add(node.block());
-        }
     }
 }

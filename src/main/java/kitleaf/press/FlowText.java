@@ -2,6 +2,7 @@ package kitleaf.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A text in a flow: wrapped to its width, shrunk to its least size, and last cut.
@@ -9,9 +10,11 @@ import java.util.List;
  * @param most lines it may take
  * @param together so many lines stay together at the end and at the beginning of a page
  * @param leastPt what it is set in at least, and as large as has room up to its own size; 0 where its size goes with all others
+ * @param narrowPt what it may be set in where it is else wider than its room, whatever all other type is set in; 0 for no smaller than that
  * @param may what is whole for it although it lacks something
  */
-record FlowText(Stance stance, List<Span> spans, Style style, int most, int together, double leastPt, May may) implements Block {
+record FlowText(Stance stance, List<Span> spans, Style style, int most, int together, double leastPt, double narrowPt, May may)
+        implements Block {
 
     /** What may befall a text: nothing, that words of it are parted, that it is cut too. */
     enum May { NOTHING, PART, CUT }
@@ -24,7 +27,6 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
 
     /** Parts ways to say a text, the best first; in the markup a character that no text has, as those of {@link Counters} are. */
     private static final char OR = '\uFDD4';
-
 
     @Override
     public boolean isEmpty() {
@@ -66,25 +68,35 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
 
     private Laid set(List<Span> words, double widthMm, double roomMm, Setter setter) {
         double factor = setter.factor(style, leastPt);
-        Style set = Setter.scaled(style, factor, leastPt > 0 ? setter.grown(0).factor(style, leastPt) * style.type().sizePt()
-                : style.fitPt() * factor);
+        double fitPt = leastPt > 0 ? setter.grown(0).factor(style, leastPt) * style.type().sizePt() : style.fitPt() * factor;
+        Style set = Setter.scaled(style, factor, narrowPt > 0 ? Math.min(fitPt, narrowPt) : fitPt);
         boolean counts = Counters.in(words);
         List<Span> scaled = Setter.scaled(words, factor);
         double leadMm = set.lineHeight() * set.type().sizePt() / Plate.POINTS_PER_MM;
         double largestMm = largestPt(scaled) / Plate.POINTS_PER_MM;
-        int lines = lines(roomMm - Math.max(leadMm, largestMm), leadMm);
+        double firstMm = Math.max(leadMm, largestMm);
+        if (may == May.CUT && firstMm > roomMm + ColumnWidth.SLACK_MM) {
+            String all = words.stream().map(Span::text).collect(Collectors.joining());
+            return new Laid(0, Double.NaN, 0, false, all.length(), (x, y, artist) -> artist.overfull(all));
+        }
+        int lines = lines(roomMm - firstMm, leadMm);
         Copy copy = new Copy(counts ? Counters.WIDE.fill(scaled) : scaled, set, widthMm * Plate.POINTS_PER_MM, lines);
         SetText text = setter.compositor().set(copy);
         // What is as large as there is room for stands by the size it came to.
         double first = leastPt > 0 ? text.factor() : 1;
         double baselineMm = first * (largestMm * ASCENT + Math.max(0, leadMm - largestMm) / 2);
         double xMm = set.anchor().before * widthMm;
-        double heightMm = first * Math.max(leadMm, largestMm) + (text.lines() - 1) * leadMm * text.factor();
-        boolean fits = heightMm <= roomMm + ColumnWidth.SLACK_MM && (may == May.CUT || !text.cut())
+        double heightMm = first * firstMm + (text.lines() - 1) * leadMm * text.factor();
+        boolean fits = heightMm <= roomMm + ColumnWidth.SLACK_MM && (!text.cut() || may == May.CUT && keeps(words, text))
                 && (may != May.NOTHING || !text.parted());
         return new Laid(heightMm, baselineMm, first * largestMm * CAPITALS, fits, text.whole().length() - text.kept().length(), counts
-                ? (x, y, artist) -> artist.counted(scaled, set, copy.widthPt(), most, x + xMm, y + baselineMm)
+                ? (x, y, artist) -> artist.counted(new Copy(scaled, set, copy.widthPt(), most), x + xMm, y + baselineMm)
                 : new Words(text, xMm, baselineMm));
+    }
+
+    /** Of a text in several styles that may be cut the first stays. */
+    private static boolean keeps(List<Span> words, SetText text) {
+        return words.size() == 1 || text.kept().length() > words.get(0).text().length();
     }
 
     /** How many lines it may take where there is so much room below the first; a room that has not even that one holds back nothing. */
@@ -122,7 +134,7 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
                 int to = Math.min(lines.size(), from + (end ? together : 1));
                 List<Span> part = galley.spans(lines.get(from).from(), lines.get(to - 1).to());
                 parts.add(FlowPart.of(new FlowText(stance, part, Setter.scaled(style, setter.scale(), style.fitPt() * setter.scale()),
-                        to - from, 0, 0, may).lay(widthMm, roomMm, setter.scaled(1))));
+                        to - from, 0, 0, 0, may).lay(widthMm, roomMm, setter.scaled(1))));
                 from = to;
             }
         }

@@ -16,6 +16,9 @@ final class Galley {
     /** A line ends here, wherever it stands (The Unicode Standard, 23.2: line separator). */
     private static final String LINE_END = "\u2028";
 
+    private static final char NO_BREAK = '\u00a0';
+    private static final String DASHES = "-\u2010\u2011\u2012\u2013\u2014";
+
     private final List<Glyph> glyphs;
     private final List<Style> styles;
     private final double[] advancePt;
@@ -103,7 +106,7 @@ final class Galley {
                     if (!splitWords || reach == from) {
                         return Optional.empty();
                     }
-                    end = reach;
+                    end = partedAt(from, reach);
                 }
             }
             lines.add(line(from, end));
@@ -174,6 +177,24 @@ final class Galley {
             }
         }
         return from;
+    }
+
+    /** Where a word wider than its line is parted: at a blank that else holds it together; beside no dash where there is another place. */
+    private int partedAt(int from, int reach) {
+        for (int end = reach; end > from + 1; end--) {
+            if (glyphs.get(end - 1).text().charAt(0) == NO_BREAK) {
+                return end;
+            }
+        }
+        int end = reach;
+        while (end > from && (isDash(end - 1) || isDash(end))) {
+            end--;
+        }
+        return end > from ? end : reach;
+    }
+
+    private boolean isDash(int at) {
+        return DASHES.indexOf(glyphs.get(at).text().charAt(0)) >= 0;
     }
 
     /** Whether a place is past the dash of a range of numbers. */

@@ -54,6 +54,11 @@ record Glyph(String text, double widthEm, List<Piece> pieces, boolean space, boo
         return new Glyph(text, width, List.of(centred), space, joint, missing, true);
     }
 
+    /** The same where no line ends. */
+    Glyph joined() {
+        return new Glyph(text, widthEm, pieces, space, false, missing, tabularDigit);
+    }
+
     /** Whether it is a fraction, drawn otherwise than it is written. */
     boolean isFraction() {
         return text.indexOf(Fraction.SLASH) > 0;

@@ -11,6 +11,9 @@ final class Glyphs {
     /** Below this no character is a combining mark. */
     private static final int FIRST_MARK = 0x300;
 
+    /** No line ends before or after it (UAX #14, class WJ); heeded behind a dash, where alone a word's line may end. */
+    private static final int WORD_JOINER = 0x2060;
+
     private final FaceChain chain;
     private final boolean tabular;
     private final double sizePt;
@@ -60,6 +63,9 @@ final class Glyphs {
             String[] parts = Normalizer.normalize(text.substring(at, end), Normalizer.Form.NFKC).split("\u2044");
             glyphs.add(Fraction.glyph(parts[0], parts[1], chain, sizePt));
             return end;
+        }
+        if (codePoint == WORD_JOINER && !glyphs.isEmpty()) {
+            glyphs.add(glyphs.remove(glyphs.size() - 1).joined());
         }
         if (isInvisible(codePoint)) {
             return end;

@@ -51,8 +51,12 @@ record Grid(Stance stance, List<ColumnWidth> columns, List<Block> heads, List<Bl
         if (columns.isEmpty()) {
             return cells(widthMm, roomMm, setter).stream().map(FlowPart::of).toList();
         }
-        ColumnWidth.Shared shared = ColumnWidth.share(columns, i -> Math.max(contentMm(heads, i, setter), contentMm(blocks, i, setter)),
-                widthMm, gapMm);
+        double[] contentsMm = new double[columns.size()];
+        for (int i = 0; i < contentsMm.length; i++) {
+            contentsMm[i] = columns.get(i).kind() != ColumnWidth.Kind.CONTENT ? 0
+                    : Math.max(contentMm(heads, i, setter), contentMm(blocks, i, setter));
+        }
+        ColumnWidth.Shared shared = ColumnWidth.share(columns, contentsMm, widthMm, gapMm);
         List<FlowPart> rows = new ArrayList<>(rows(heads, shared, widthMm, setter));
         Laid repeated = rows.isEmpty() ? null : pile(rows);
         for (int i = 0; i < rows.size(); i++) {

@@ -9,8 +9,7 @@ import java.util.List;
  */
 final class LateWords {
 
-    private record Text(List<Span> spans, Style style, double widthPt, int most, Transform transform, double x, double y,
-            Counters counters) { }
+    private record Text(Copy copy, Transform transform, double x, double y, Counters counters) { }
 
     private final int page;
     private final Plate plate;
@@ -21,8 +20,8 @@ final class LateWords {
         this.plate = plate;
     }
 
-    void add(List<Span> spans, Style style, double widthPt, int most, Transform transform, double x, double y, Counters counters) {
-        texts.add(new Text(spans, style, widthPt, most, transform, x, y, counters));
+    void add(Copy copy, Transform transform, double x, double y, Counters counters) {
+        texts.add(new Text(copy, transform, x, y, counters));
     }
 
     boolean isEmpty() {
@@ -34,8 +33,7 @@ final class LateWords {
         Forme forme = new Forme(plate, 1 << 8).late();
         Pen pen = new Pen(forme);
         for (Text text : texts) {
-            SetText set = compositor.set(new Copy(text.counters().pages(pages).fill(text.spans()), text.style(), text.widthPt(),
-                    text.most()));
+            SetText set = compositor.set(text.counters().pages(pages).fill(text.copy()));
             set.warn(page, warnings);
             pen.text(set, text.transform(), text.x(), text.y());
         }

@@ -71,12 +71,12 @@ final class PageArtist {
     }
 
     /** Text in which numbers are to be filled in; as soon as they are known. */
-    void counted(List<Span> spans, Style style, double widthPt, int most, double x, double y) {
-        if (Counters.countsPages(spans)) {
+    void counted(Copy copy, double x, double y) {
+        if (Counters.countsPages(copy.spans())) {
             pen.forme().callLate();
-            late.add(spans, style, widthPt, most, scopes.peek().transform(), x, y, counters);
+            late.add(copy, scopes.peek().transform(), x, y, counters);
         } else {
-            set(compositor.set(new Copy(counters.fill(spans), style, widthPt, most)), x, y);
+            set(compositor.set(counters.fill(copy)), x, y);
         }
     }
 
@@ -91,7 +91,7 @@ final class PageArtist {
         pen.close();
     }
 
-    /** The tint and the rule of a box. */
+    /** The rule of a box. */
     void outline(Stack.Frame frame, double x, double y, double widthMm, double heightMm) {
         rounded(x, y, widthMm, heightMm, frame.radiusMm(), frame.radiusMm(), frame.style());
     }
@@ -112,7 +112,7 @@ final class PageArtist {
                 .add(new Forme.Bookmark(title, 1, topPt())));
     }
 
-    /** What has no room in its box, though it is drawn. */
+    /** What has no room in its box, whether it is drawn or not. */
     void overfull(String words) {
         warnings.cut(page, words, "");
     }
@@ -234,10 +234,11 @@ final class PageArtist {
         double widthPt = element.has("width") && !spans.isEmpty() ? element.neededLength("width") * Plate.POINTS_PER_MM
                 : Double.POSITIVE_INFINITY;
         scopes.push(scope);
+        Copy copy = new Copy(spans, scope.style(), widthPt, most);
         if (Counters.in(spans)) {
-            counted(spans, scope.style(), widthPt, most, x, y);
+            counted(copy, x, y);
         } else {
-            set(compositor.set(new Copy(spans, scope.style(), widthPt, most)), x, y);
+            set(compositor.set(copy), x, y);
         }
         scopes.pop();
     }

@@ -21,8 +21,17 @@ record Round(double acrossMm, double topMm) {
         return 2 * Math.sqrt(Math.max(0, acrossMm * acrossMm / 4 - far * far));
     }
 
-    /** A block that begins at its top, in the middle of its width. */
+    /** A block that begins at its top, in the middle of its width; of what is cut as much as has room in more or fewer lines. */
     Laid lay(Block block, double roomMm, Setter setter) {
+        Laid best = laid(block, roomMm, setter);
+        for (int i = 1; i < TRIES && best.lost() > 0; i++) {
+            Laid lower = laid(block, roomMm * i / TRIES, setter);
+            best = lower.whole() && lower.lost() < best.lost() ? lower : best;
+        }
+        return best;
+    }
+
+    private Laid laid(Block block, double roomMm, Setter setter) {
         Setter straight = setter.in(null);
         double highMm = 0;
         Laid laid = Laid.NOTHING;

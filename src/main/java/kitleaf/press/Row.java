@@ -25,10 +25,13 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
     @Override
     public Laid lay(double widthMm, double roomMm, Setter setter) {
         List<ColumnWidth> widths = new ArrayList<>(blocks.size());
-        for (Block block : blocks) {
-            widths.add(block.stance().width());
+        double[] contentsMm = new double[blocks.size()];
+        for (int i = 0; i < contentsMm.length; i++) {
+            ColumnWidth width = blocks.get(i).stance().width();
+            widths.add(width);
+            contentsMm[i] = width.kind() == ColumnWidth.Kind.CONTENT ? contentMm(i, setter) : 0;
         }
-        ColumnWidth.Shared shared = ColumnWidth.share(widths, i -> contentMm(i, setter), widthMm, gapMm);
+        ColumnWidth.Shared shared = ColumnWidth.share(widths, contentsMm, widthMm, gapMm);
         Laid laid = lay(shared.widthsMm(), gapMm, roomMm, setter);
         return shared.whole() ? laid : laid.notWhole();
     }
@@ -53,7 +56,7 @@ record Row(Stance stance, List<Block> blocks, double gapMm) implements Block {
         double lineMm = 0;
         for (int i = 0; i < laid.length; i++) {
             Stance stance = blocks.get(i).stance();
-            if (blocks.get(i).takesRest() && blocks.get(i).isThere(setter)) {
+            if (laid[i] == null && blocks.get(i).isThere(setter)) {
                 laid[i] = blocks.get(i).lay(widthsMm[i], roomMm < Double.POSITIVE_INFINITY ? roomMm : highestMm, setter);
             }
             if (laid[i] != null && stance.align() == null) {

@@ -12,12 +12,12 @@ import java.util.function.DoubleFunction;
 record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
 
     /**
-     * Padding, tint and rule of a box. A page does not end within it.
+     * Padding and rule of a box. A page does not end within it.
      *
      * @param paddingMm blank inside, on all sides
      * @param leastMm how high it is at least
      * @param mostMm how high it may be
-     * @param style of the outline, or null where it is neither tinted nor ruled
+     * @param style of the outline, or null where it is not ruled
      * @param shrink how far all type in it may be made smaller, so that all of it fits; 1 for not at all
      * @param round whether what stands in it stands in a round
      */
@@ -26,7 +26,9 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
     /** Sizes of type are found to so much of themselves. */
     private static final double STEP = 1 / 128.0;
     /** How often what stands in a round is put in its middle anew, since there it comes out higher or lower. */
-    private static final int TRIES = 5;
+    private static final int TRIES = 8;
+    /** Stands for what is laid when it is known what room is left. */
+    private static final Laid LATER = Laid.blank(0);
 
     /** Blocks that are nothing but one below the other. */
     static Stack of(List<Block> blocks) {
@@ -106,19 +108,25 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
         return heightMm > roomMm + ColumnWidth.SLACK_MM ? group.laid().notWhole() : group.laid();
     }
 
-    /** All of it in a round, halfway down. */
+    /** All of it in a round, halfway down, or as near to that as it comes where it is higher or lower there than above and below. */
     private Laid round(double acrossMm, Setter setter) {
-        Laid laid = pile(acrossMm, acrossMm, setter.in(null));
-        double topMm = 0;
-        double highMm = -1;
-        for (int i = 0; i < TRIES && Math.abs(laid.heightMm() - highMm) > ColumnWidth.SLACK_MM; i++) {
-            highMm = laid.heightMm();
-            topMm = Math.max(0, (acrossMm - highMm) / 2);
-            laid = pile(acrossMm, acrossMm - topMm, setter.in(new Round(acrossMm, topMm)));
+        Laid best = pile(acrossMm, acrossMm, setter.in(null));
+        double bestMm = 0;
+        double leastMm = Double.POSITIVE_INFINITY;
+        double topMm = Math.max(0, (acrossMm - best.heightMm()) / 2);
+        for (int i = 0; i < TRIES && leastMm > ColumnWidth.SLACK_MM; i++) {
+            Laid laid = pile(acrossMm, acrossMm - topMm, setter.in(new Round(acrossMm, topMm)));
+            double offMm = (acrossMm - laid.heightMm()) / 2 - topMm;
+            if (i == 0 || laid.whole() && !best.whole() || laid.whole() == best.whole() && Math.abs(offMm) < leastMm) {
+                best = laid;
+                bestMm = topMm;
+                leastMm = Math.abs(offMm);
+            }
+            topMm = Math.max(0, topMm + (i < 2 ? offMm : offMm / 2));
         }
         Laid.Group group = new Laid.Group(1);
-        group.put(laid, 0, topMm);
-        group.pad(topMm);
+        group.put(best, 0, bestMm);
+        group.pad(bestMm);
         return group.laid();
     }
 
@@ -140,6 +148,7 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
             if (block.isThere(setter)) {
                 leftMm -= block.stance().beforeMm() + block.stance().afterMm();
                 if (block.takesRest() && roomMm < Double.POSITIVE_INFINITY) {
+                    laid[i] = LATER;
                     rests++;
                 } else {
                     laid[i] = lay(block, roomMm - leftMm - block.stance().afterMm(), widthMm, leftMm, setter);
@@ -151,8 +160,8 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
         double yMm = 0;
         for (int i = 0; i < laid.length; i++) {
             Block block = blocks.get(i);
-            if (block.isThere(setter)) {
-                Laid one = laid[i] != null ? laid[i] : block.lay(block.widthIn(widthMm), Math.max(0, leftMm / rests), setter);
+            if (laid[i] != null) {
+                Laid one = laid[i] != LATER ? laid[i] : block.lay(block.widthIn(widthMm), Math.max(0, leftMm / rests), setter);
                 if (block.stance().align() == Anchor.END && roomMm < Double.POSITIVE_INFINITY) {
                     yMm = Math.max(yMm, roomMm - block.stance().beforeMm() - one.heightMm() - block.stance().afterMm());
                 }

@@ -27,9 +27,4 @@ record Stance(double beforeMm, double afterMm, boolean keep, boolean breaks, Col
                 element.has("width") ? element.value("width", ColumnWidth::read) : ColumnWidth.CONTENT,
                 align < 0 ? null : Anchor.values()[align], element.word("many", "only") == 0);
     }
-
-    /** Set so much closer to its neighbours. */
-    Stance closer(double by) {
-        return new Stance(beforeMm * by, afterMm * by, keep, breaks, width, align, many);
-    }
 }

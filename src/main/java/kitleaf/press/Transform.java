@@ -56,9 +56,4 @@ record Transform(double a, double b, double c, double d, double e, double f) {
     double leastGrowth() {
         return Math.min(Math.hypot(a, b), Math.hypot(c, d));
     }
-
-    /** Whether it keeps upright rectangles upright. */
-    boolean isUpright() {
-        return b == 0 && c == 0;
-    }
 }

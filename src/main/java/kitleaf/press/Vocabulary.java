@@ -24,9 +24,10 @@ final class Vocabulary {
     private static final Set<String> DRAWN = Set.of("g", "rect", "line", "circle", "path", "text", "code",
             "bookmark", "box");
 
-    /** What flows; and how each of these stands among others. */
+    /** What flows; and what each of these takes: how it stands among others, and a name to be used by. */
     private static final Set<String> BLOCKS = Set.of("text", "stack", "box", "row", "grid", "either", "place", "rule");
-    private static final Set<String> STANCE = Set.of("before", "after", "keep", "break", "width", "align", "many");
+    private static final Set<String> STANCE = Set.of("before", "after", "keep", "break", "width", "align", "many", "id");
+    private static final Set<String> PARTS = with(BLOCKS, "use", "defs");
 
     private static final Map<String, Set<String>> CHILDREN = Map.ofEntries(
             Map.entry("document", Set.of("page", "pages", "cards")),
@@ -36,17 +37,18 @@ final class Vocabulary {
             Map.entry("sheet", DRAWN),
             Map.entry("slot", DRAWN),
             Map.entry("pages", with(BLOCKS, "head", "foot")),
-            Map.entry("head", BLOCKS),
-            Map.entry("foot", BLOCKS),
-            Map.entry("stack", BLOCKS),
-            Map.entry("box", BLOCKS),
-            Map.entry("row", BLOCKS),
-            Map.entry("grid", with(BLOCKS, "head")),
-            Map.entry("either", BLOCKS),
+            Map.entry("head", PARTS),
+            Map.entry("foot", PARTS),
+            Map.entry("stack", PARTS),
+            Map.entry("box", PARTS),
+            Map.entry("row", PARTS),
+            Map.entry("grid", with(PARTS, "head")),
+            Map.entry("either", PARTS),
+            Map.entry("defs", PARTS),
             Map.entry("cards", Set.of("slot", "sheet", "card")),
             Map.entry("card", Set.of("front", "back")),
-            Map.entry("front", with(BLOCKS, "head")),
-            Map.entry("back", with(BLOCKS, "head")),
+            Map.entry("front", with(PARTS, "head")),
+            Map.entry("back", with(PARTS, "head")),
             Map.entry("text", Set.of("tspan")));
 
     private static final Map<String, Set<String>> OWN = Map.ofEntries(
@@ -57,17 +59,19 @@ final class Vocabulary {
             Map.entry("line", Set.of("x1", "y1", "x2", "y2", "transform")),
             Map.entry("circle", Set.of("cx", "cy", "r", "transform")),
             Map.entry("path", Set.of("d", "transform")),
-            Map.entry("text", Set.of("x", "y", "width", "lines", "transform", "together", "least", "may")),
+            Map.entry("text", Set.of("x", "y", "width", "lines", "transform", "together", "least", "narrow", "may")),
             Map.entry("pages", Set.of("width", "height", "left", "right", "top", "bottom", "bookmark")),
             Map.entry("head", Set.of()),
             Map.entry("foot", Set.of()),
             Map.entry("stack", Set.of()),
-            Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "tint", "rule", "rx", "shrink", "shape")),
+            Map.entry("box", Set.of("x", "y", "height", "padding", "least", "most", "rule", "rx", "shrink", "shape")),
             Map.entry("row", Set.of("gap")),
             Map.entry("grid", Set.of("gap", "columns", "rows", "spare")),
             Map.entry("either", Set.of("saves", "height")),
             Map.entry("place", Set.of("height", "every")),
             Map.entry("rule", Set.of()),
+            Map.entry("defs", Set.of()),
+            Map.entry("use", Set.of("href")),
             Map.entry("cards", Set.of("width", "height", "card-width", "card-height", "columns", "skip", "padding", "shrink", "backs")),
             Map.entry("slot", Set.of("x", "y", "turned", "back-x", "back-y", "back-turned")),
             Map.entry("sheet", Set.of("side", "rows")),
@@ -78,7 +82,7 @@ final class Vocabulary {
             Map.entry("code", Set.of("x", "y", "size", "level", "transform")),
             Map.entry("bookmark", Set.of("title", "level")));
 
-    private static final Set<String> UNPRESENTED = Set.of("document", "bookmark", "slot", "tspan");
+    private static final Set<String> UNPRESENTED = Set.of("document", "bookmark", "slot", "tspan", "use");
 
     private static final Set<String> WORDED = Set.of("text", "tspan", "code");
 

@@ -1,8 +1,11 @@
 package kitleaf.sheet;
 
+import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.basket.Paper;
+import kitleaf.basket.place.Problem;
 import kitleaf.sheet.cut.CutSheetLayout;
 import kitleaf.sheet.diary.LookBackLayout;
 import kitleaf.sheet.diary.PieceListLayout;
@@ -39,9 +42,14 @@ public final class Sheets {
         return paper.widthMm() >= LARGE_WIDTH_MM && paper.heightMm() >= LARGE_HEIGHT_MM;
     }
 
-    /** Whether the basket's tags have room on its paper. */
-    public static boolean tagsFit(Basket basket, SheetSettings settings) {
-        return TagLayout.fit(basket, settings);
+    /** What the basket asks of a sheet that has no room for it: tags of a size, goal cards in a grid. */
+    public static Optional<Problem> misfit(SheetKind kind, Reckoning reckoning, SheetSettings settings, Misfits misfits,
+            Misfits.Cause cause) {
+        return switch (kind) {
+            case BAG_TAGS -> TagLayout.misfit(reckoning.basket(), settings, misfits, cause);
+            case GOAL_GRID -> GoalGridLayout.misfit(reckoning, settings, misfits, cause);
+            default -> Optional.empty();
+        };
     }
 
     /** How many label places a sheet has; 0 where large print leaves no room for one on the basket's plain paper. */

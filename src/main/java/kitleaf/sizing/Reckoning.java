@@ -32,6 +32,8 @@ public final class Reckoning {
     private ThreadReckoning threads;
     /** Kept once reckoned, like the threads: no other sum takes as long. */
     private ClothPlan clothPlan;
+    /** As it looked from the day asked for last, which is mostly asked for again. */
+    private Optional<YearReckoning> year = Optional.empty();
 
     private Reckoning(Basket basket, double cutStepMm) {
         this.basket = Objects.requireNonNull(basket);
@@ -87,11 +89,14 @@ public final class Reckoning {
     }
 
     /**
-     * Its goals as they look from a day; empty when the basket has none. Reckoned anew at every call, so keep what it gives.
+     * Its goals as they look from a day; empty when the basket has none.
      *
      * @param asOf the day to look from
      */
-    public Optional<YearReckoning> year(LocalDate asOf) {
-        return basket.goals().map(goals -> YearReckoning.of(basket, pieces(), asOf));
+    public synchronized Optional<YearReckoning> year(LocalDate asOf) {
+        if (year.isEmpty() || !year.get().asOf().equals(asOf)) {
+            year = basket.goals().map(goals -> YearReckoning.of(basket, pieces(), asOf));
+        }
+        return year;
     }
 }

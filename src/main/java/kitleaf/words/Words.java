@@ -76,6 +76,11 @@ public final class Words {
         };
     }
 
+    /** The word for a constant, as keys, files and options have it: small letters, with hyphens between. */
+    public static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     /** Whether there is such a phrase. */
     public boolean knows(String key) {
         return phrases.containsKey(key);

@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
-import kitleaf.ReadBack.Letter;
 import kitleaf.ReadBack;
+import kitleaf.ReadBack.Letter;
 import kitleaf.baskets.AnyBasket;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 class AnyBasketPrintTests {
 
     private static final int USUAL = 50;
+    /** Of these the heading of a wall once ended in an ellipsis. */
+    private static final long LONG_HEADING = -7734852025183300478L;
 
     @TempDir
     private Path folder;
@@ -34,7 +36,7 @@ class AnyBasketPrintTests {
         int number = Integer.getInteger("baskets", USUAL);
         long fresh = new Random().nextLong();
         long[] seeds = Long.getLong("basket.seed") != null ? new long[] {Long.getLong("basket.seed")}
-                : number == USUAL ? LongStream.range(0, number).toArray()
+                : number == USUAL ? LongStream.concat(LongStream.range(0, number), LongStream.of(LONG_HEADING)).toArray()
                 : LongStream.concat(LongStream.range(0, number / 2), new Random(fresh).longs(number - number / 2)).toArray();
         List<String> faults = new ArrayList<>();
         int passed = 0;
@@ -56,6 +58,10 @@ class AnyBasketPrintTests {
             String where = "seed " + drawn.seed() + (large ? ", large: " : ": ");
             Path out = folder.resolve("out-" + drawn.seed() + large);
             Ran ran = Ran.kitleaf("print", basket, "--out", out, large ? "--large" : "--most-pages=20000");
+            if (large && ran.code() == 1 && ran.err().contains("cards have no room") && ran.err().contains("leave out --large")) {
+                // Check does not know of the option that leaves no room.
+                continue;
+            }
             if (ran.code() != 0) {
                 faults.add(where + "exit " + ran.code() + ", " + ran.err());
                 continue;

@@ -8,7 +8,12 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
 import kitleaf.ReadBack;
@@ -91,10 +96,59 @@ class CutSheetPrintTests {
         }
     }
 
-    /** Long and low, square with equal margins, high, with unequal margins, and with hardly a margin: the label stands clear or not at all. */
+    /**
+     * Long and low or high and narrow as pieces may be: beside each drawing stand, in the order they are drawn, both distances of the first
+     * stitch, then the cut's width and height, which the head of the page has too, and somewhere what the steps say of the diagonals.
+     */
     @ParameterizedTest
-    @CsvSource({"240 x 60, 2 in, false", "80 x 80, 3 in, true", "150 x 100, 3 in, true", "90 x 150, 2 in, false",
-        "'140 x 90', '{top: 1 in, right: 5 in, bottom: 3 in, left: 2 in}', true", "400 x 100, 1 in, true", "600 x 40, 1 in, false"})
+    @CsvSource({"A4, false", "A4, true", "A5, false", "A5, true", "letter, false", "letter, true", "A4 landscape, false",
+        "A4 landscape, true"})
+    void every_drawing_has_all_its_figures(String paper, boolean large) throws IOException {
+        Random random = new Random(412L * 14);
+        List<String> charts = new ArrayList<>(List.of("412 x 14", "14 x 412", "12 x 300"));
+        for (int i = 0; i < 9; i++) {
+            charts.add(Math.round(Math.pow(600, random.nextDouble())) + " x " + Math.round(Math.pow(600, random.nextDouble())));
+        }
+        Path basket = Ran.basket(folder.resolve("b"), "", "piece: Rail 0\nstitches: 90 x 90\ncloth: {kind: linen, count: 28, over: 2}\n");
+        for (String chart : charts) {
+            Files.writeString(basket.resolve("pieces/rail-" + chart.replace(' ', '-') + ".yaml"), "piece: Rail " + chart + "\nstitches: "
+                    + chart + "\ncloth: {kind: linen, count: 28, over: 2}\nmargin: {top: 2 in, right: 1 in, bottom: 3 in, left: 2 in}\n");
+        }
+        Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets", "--paper", paper, large ? "--large" : "--units=in",
+                "--out", folder.resolve("out"));
+        assertEquals("", ran.err());
+        byte[] pdf = Files.readAllBytes(folder.resolve("out/cut-sheets.pdf"));
+        List<List<Letter>> letters = ReadBack.lettersByPage(pdf);
+        List<List<Drawn>> drawn = ReadBack.drawnByPage(pdf);
+        StringBuilder before = new StringBuilder();
+        int drawings = 0;
+        for (int page = 0; page < letters.size(); page++) {
+            String said = letters.get(page).stream().map(Letter::text).collect(Collectors.joining())
+                    .replaceAll("[\\s\u00a0]", "").replace('\u2215', '⁄');
+            if (!said.matches("(?i)corner ?guide.*")) {
+                assertEquals(List.of(), TextBoxes.overlaps(letters.get(page)), paper);
+                assertEquals(List.of(), TextBoxes.struck(letters.get(page).stream().filter(it -> it.turned() % 90 == 0).toList(),
+                        drawn.get(page).stream().filter(it -> it.stroke() != TINT).toList()), paper);
+                before.append(said);
+            } else if (before.length() > 0) {
+                Matcher figures = Pattern.compile("firststitch(F)in(F)in(F)in(F)in".replace("F", "[0-9⁄]+")).matcher(before);
+                assertTrue(figures.find(), before::toString);
+                assertTrue(before.indexOf(figures.group(3) + "×" + figures.group(4) + "in") >= 0, before::toString);
+                Matcher diagonal = Pattern.compile("Bothdiagonalsmustread([0-9⁄]+in)").matcher(before);
+                assertTrue(diagonal.find(), before::toString);
+                assertTrue(before.indexOf(diagonal.group(1)) < diagonal.start() || before.indexOf(diagonal.group(1), diagonal.end()) >= 0,
+                        before::toString);
+                drawings++;
+                before.setLength(0);
+            }
+        }
+        assertEquals(charts.size() + 1, drawings);
+    }
+
+    /** Long and low, square with equal margins, high, with unequal margins, and with hardly a margin: it stands clear, or not along the line. */
+    @ParameterizedTest
+    @CsvSource({"240 x 60, 2 in, false", "80 x 80, 3 in, true", "150 x 100, 3 in, false", "90 x 150, 2 in, false",
+        "'140 x 90', '{top: 1 in, right: 5 in, bottom: 3 in, left: 2 in}', true", "400 x 100, 1 in, false", "600 x 40, 1 in, false"})
     void the_diagonal_is_written_where_it_crosses_no_edge(String stitches, String margin, boolean room) throws IOException {
         for (String paper : List.of("A4", "letter", "A4 landscape")) {
             Path basket = Ran.basket(folder.resolve("b"), "", "piece: Groyne\nstitches: " + stitches + "\ncloth: {kind: linen, count: 28, over: 2}\nmargin: " + margin + "\n");

@@ -150,6 +150,6 @@ class GermanPrintTests {
     void a_language_that_is_not_spoken_is_told_of() {
         Ran ran = Ran.kitleaf("reckon", EXAMPLE, "--language", "fr");
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("'fr' is not a language Kitleaf speaks; write en, en-GB, en-US or de"), ran.err());
+        assertTrue(ran.err().contains("\"fr\" is not a language Kitleaf speaks; write one of: en, en-GB, en-US, de"), ran.err());
     }
 }

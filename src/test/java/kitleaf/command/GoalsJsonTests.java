@@ -11,10 +11,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Goal;
 import kitleaf.basket.Pace;
+import kitleaf.command.json.ReckonJson;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.Years;
 import org.junit.jupiter.api.Test;
@@ -66,10 +68,13 @@ class GoalsJsonTests {
 
     @Test
     void a_day_that_is_none_is_wrong_usage() {
-        for (String day : List.of("2027-02-29", "soon", "0001-01-01")) {
+        Map<String, String> told = Map.of("2027-02-29", "is a day the calendar does not have; write 2027-02-01 to 2027-02-28",
+                "soon", "is not a date in the form year-month-day; write it like 2026-02-14",
+                "0001-01-01", "is in the year 1; write a year from 1900 to 2199");
+        told.forEach((day, wrong) -> {
             Ran ran = Ran.kitleaf("reckon", "examples/harbour", "--as-of", day);
             assertEquals(2, ran.code(), day);
-            assertTrue(ran.err().contains("'" + day + "' is not a day from 1900 to 2199; write it like 2027-03-31"), ran.err());
-        }
+            assertTrue(ran.err().contains("--as-of: \"" + day + "\" " + wrong), ran.err());
+        });
     }
 }

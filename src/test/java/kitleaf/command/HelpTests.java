@@ -15,16 +15,18 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import kitleaf.Phrases;
+import kitleaf.command.speech.Terminal;
+import kitleaf.command.speech.Voice;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
-import picocli.CommandLine;
 
 /** The help against the commands it is of, in both languages. */
 class HelpTests {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import kitleaf.command.speech.Exit;
 import kitleaf.sheet.template.Templates;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;

@@ -83,12 +83,17 @@ class KitleafTests {
         "log x --hours 1|this needs an option as well: --stitches N",
         "log --stitches 3 --hours 1|say which: [BASKET] PIECE is missing",
         "pint x|there is no command",
-        "print x --paper A9|'A9' is no paper Kitleaf knows; write A5, A4",
-        "print x --units inches|'inches' is not a unit; write in or cm",
+        "print x --paper A9|--paper: \"A9\" is not a paper known here; write one of: A5, A4",
+        "print x --paper leter|--paper: \"leter\" is not a paper known here; did you mean letter?",
+        "print x --units inches|--units: \"inches\" is not a unit to think in; write one of: in, cm",
+        "print x --unit cm|there is no option --unit",
+        "print x --unit=cm|there is no option --unit cm",
+        "print x --most-pages -1|--most-pages: '-1' is too few; write a whole number from 1 up",
+        "print x --most-labels 0|--most-labels: '0' is too few; write a whole number from 1 up",
         "print x --only cutsheets|'cutsheets' is not a sheet; write cut-sheets",
         "print x --skip some|'some' is not a whole number; write a whole number such as 12",
-        "print x --as-of tomorrow|'tomorrow'",
-        "reckon x --as-of 2027-02-30|'2027-02-30'",
+        "print x --as-of tomorrow|--as-of: \"tomorrow\" is not a date in the form year-month-day; write it like 2026-02-14",
+        "reckon x --as-of 2027-02-30|--as-of: \"2027-02-30\" is a day the calendar does not have; write 2027-02-01 to 2027-02-28",
         "print x --templates nowhere|there is no templates folder nowhere"})
     void wrong_usage_is_a_sentence_and_exit_2(String arguments, String sentence) {
         Ran ran = Ran.kitleaf((Object[]) arguments.split(" "));

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.Phrases;
+import kitleaf.command.speech.Exit;
+import kitleaf.command.speech.Voice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -134,7 +136,9 @@ class LanguageTests {
             help foo                    | there is no command "foo"                                  | den Befehl „foo“ gibt es nicht
             print b --skip x            | --skip: 'x' is not a whole number; write a whole number such as 12 | --skip: „x“ ist keine ganze Zahl; schreiben Sie eine ganze Zahl, zum Beispiel 12
             print b --only x            | --only: 'x' is not a sheet; write cut-sheets, cloth-plan, bobbin-labels, kit-lists, buy-list, bag-tags, goal-grid, duplex-check | --only: „x“ ist kein Blatt; schreiben Sie cut-sheets, cloth-plan, bobbin-labels, kit-lists, buy-list, bag-tags, goal-grid, duplex-check
-            print b --units m           | --units: 'm' is not a unit; write in or cm                 | --units: „m“ ist keine Einheit; schreiben Sie in oder cm
+            print b --units inches      | --units: "inches" is not a unit to think in; write one of: in, cm | --units: „inches“ ist keine Einheit, in der Kitleaf rechnet; schreiben Sie eines von diesen: in, cm
+            print b --foo cm            | there is no option --foo                                   | die Option --foo gibt es nicht
+            print b --most-labels -1    | --most-labels: '-1' is too few; write a whole number from 1 up | --most-labels: „-1“ ist zu wenig; schreiben Sie eine ganze Zahl ab 1
             """)
     void wrongUsageIsToldInBothLanguages(String arguments, String english, String german) {
         Object[] split = arguments.split(" ");

@@ -2,7 +2,6 @@ package kitleaf.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -14,9 +13,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kitleaf.ReadBack;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -49,6 +48,27 @@ class ListPrintTests {
 
     private Path out() {
         return folder.resolve("out");
+    }
+
+    /**
+     * By hand: a thread takes some 30 mm in large print, so three of them and a title of two lines of 16 pt, under 14 mm, have room between
+     * the head and the foot of an A5 page, which are under 85 of its 210 mm; with three lines of 22 pt they have none.
+     */
+    @Test
+    void a_long_title_leaves_room_for_several_threads_of_large_print_on_a5() throws IOException {
+        StringBuilder threads = new StringBuilder();
+        for (int i = 0; i < 9; i++) {
+            threads.append("  - {code: K").append(i).append(", name: Deep channel, share: 11%}\n");
+        }
+        Path basket = Ran.basket(folder.resolve("b"), "",
+                "piece: The harbour master and his seven daughters watching the herring fleet come home\nstitches: 200 x 180\n"
+                + "cloth: {kind: linen, count: 28, over: 2}\ncoverage: 9000\nthreads:\n" + threads);
+        Ran ran = Ran.kitleaf("print", basket, "--only", "kit-lists", "--paper", "A5", "--large", "--out", out());
+        assertEquals("", ran.err());
+        byte[] pdf = Files.readAllBytes(out().resolve("kit-lists.pdf"));
+        for (int page = 2; page < 4; page++) {
+            assertEquals(3, ReadBack.line(pdf, page).split("K[0-9]", -1).length - 1, ReadBack.line(pdf, page));
+        }
     }
 
     private String print(String settings, String piece, String sheet) throws IOException {

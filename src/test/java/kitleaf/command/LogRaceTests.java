@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,8 +24,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.edit.LogEdit;
-import kitleaf.basket.reader.PieceFile;
 import kitleaf.basket.reader.BasketReader;
+import kitleaf.basket.reader.PieceFile;
+import kitleaf.command.files.OutFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,29 +123,29 @@ class LogRaceTests {
     void what_was_saved_meanwhile_is_not_overwritten() throws IOException {
         Ran.basket(folder, "", PIECE);
         Path pieces = folder.resolve("pieces").toRealPath();
-        try (RunMark mark = RunMark.in(pieces)) {
+        try (OutFolder out = OutFolder.open(pieces, said -> { })) {
             for (String saved : List.of(PIECE + "# more\n", PIECE.replace("Groyne", "Breeze"), "")) {
                 Files.writeString(file(), saved);
-                assertFalse(FileText.replace(mark, pieces.resolve("piece.yaml"), PIECE.getBytes(StandardCharsets.UTF_8), new byte[] {1}));
+                assertFalse(out.replace("piece.yaml", PIECE.getBytes(StandardCharsets.UTF_8), new byte[] {1}));
                 assertEquals(saved, Files.readString(file()));
             }
             Files.delete(file());
-            assertFalse(FileText.replace(mark, pieces.resolve("piece.yaml"), PIECE.getBytes(StandardCharsets.UTF_8), new byte[] {1}));
+            assertFalse(out.replace("piece.yaml", PIECE.getBytes(StandardCharsets.UTF_8), new byte[] {1}));
             assertFalse(Files.exists(file()), "what she took away stays away");
         }
         assertEquals(List.of(), Ran.files(pieces));
     }
 
     @Test
-    void what_a_killed_log_or_new_left_goes_with_the_next_and_nothing_of_hers() throws IOException {
+    void what_a_log_or_new_killed_long_ago_left_goes_with_the_next_and_nothing_of_hers() throws IOException {
         Ran.basket(folder, "", PIECE);
         Path pieces = folder.resolve("pieces");
         for (String name : List.of(".kitleaf-notes", ".kitleaf-0123456789abcdef-text.part", ".kitleaf-0123456789abcdee-new.part", ".kitleaf-lock", "a.part")) {
-            Files.writeString(pieces.resolve(name), "x");
+            Ran.age(Files.writeString(pieces.resolve(name), "x"), Duration.ofDays(2));
         }
         assertEquals(0, Ran.kitleaf("log", folder, "piece", "--stitches", 1, "--hours", 1).code());
         assertEquals(List.of(".kitleaf-notes", "a.part", "piece.yaml"), Ran.files(pieces));
-        Files.writeString(pieces.resolve(".kitleaf-0123456789abcdee-new.part"), "x");
+        Ran.age(Files.writeString(pieces.resolve(".kitleaf-0123456789abcdee-new.part"), "x"), Duration.ofDays(2));
         assertEquals(0, Ran.kitleaf("new", "--piece", "Buoy", folder).code());
         assertEquals(List.of(".kitleaf-notes", "a.part", "buoy.yaml", "piece.yaml"), Ran.files(pieces));
     }

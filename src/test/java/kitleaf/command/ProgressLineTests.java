@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import kitleaf.command.speech.ProgressLine;
+import kitleaf.command.speech.Voice;
 import org.junit.jupiter.api.Test;
 
 class ProgressLineTests {

@@ -9,11 +9,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import kitleaf.command.speech.Terminal;
 import org.junit.jupiter.api.Assumptions;
 
 /**
@@ -92,6 +96,11 @@ record Ran(int code, String out, String err) {
         } catch (UnsupportedOperationException | FileSystemException e) {
             return Assumptions.abort("no links can be made here: " + e);
         }
+    }
+
+    /** Makes a file look as if it was last written so long ago. */
+    static void age(Path file, Duration ago) throws IOException {
+        Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(ago)));
     }
 
     /** What lies in a folder. */

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.reader.BasketReader;
+import kitleaf.command.json.ReckonJson;
 import kitleaf.sizing.Reckoning;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import kitleaf.ReadBack;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -74,6 +75,30 @@ class TypePrintTests {
         List<ReadBack.Drawn> cuts = lines.stream().filter(it -> it.stroke() == 0x8a918d).toList();
         assertEquals(cut, !cuts.isEmpty());
         assertTrue(cuts.stream().allMatch(it -> it.dashMm().isEmpty()), cuts.toString());
+    }
+
+    /** What is read at the table is 10 pt or more on A4, the rest of what says something of bars and joins 8. */
+    @ParameterizedTest
+    @CsvSource({"cut-sheets, 10, Bars off", "cloth-plan, 10, Bars off", "kit-lists, 8, Lay a ruler", "cut-sheets, 8, join A:",
+        "goal-grid, 8, join A:"})
+    void what_bars_and_joins_say_is_large_enough_to_read(String sheet, double leastPt, String words) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "goals: {year: 2027, wall: A1}\npace: {stitches-per-hour: 100, hours-per-week: 5}\n",
+                PIECE.replaceFirst("stitches: .*", "stitches: 420 x 96\nmargin: 9 in"));
+        for (String title : List.of("two", "three")) {
+            Files.writeString(basket.resolve("pieces/" + title + ".yaml"), PIECE.replaceFirst("piece: .*", "piece: " + title));
+        }
+        Ran ran = Ran.kitleaf("print", basket, "--out", folder.resolve("out"), "--only", sheet, "--as-of", "2027-01-01", "--paper", "A4");
+        assertEquals(0, ran.code(), ran.err());
+        int found = 0;
+        for (List<ReadBack.Letter> all : ReadBack.lettersByPage(pdf(sheet))) {
+            List<ReadBack.Letter> page = all.stream().filter(it -> it.text().length() == 1).toList();
+            String text = page.stream().map(ReadBack.Letter::text).collect(Collectors.joining());
+            for (int at = text.indexOf(words); at >= 0; at = text.indexOf(words, at + 1)) {
+                assertTrue(page.get(at).sizePt() > leastPt - 0.001, page.get(at).toString());
+                found++;
+            }
+        }
+        assertTrue(found > 0, words + " is said");
     }
 
     private byte[] pdf(String sheet) throws IOException {

@@ -181,9 +181,21 @@ class FlowTests {
         assertEquals(List.of(), pressed.warnings());
     }
 
+    /** Of 20 mm, then of 5, where the first way with its 60 mm has no room; an id means the latest that has it. */
     @Test
-    void a_box_has_padding_a_tint_and_a_least_height() throws Exception {
-        Pressed pressed = flow("<box padding=\"4\" least=\"30\" tint=\"#eeeeee\">" + block("", 10, 5) + "</box>" + block("", 10, 5));
+    void what_is_named_is_laid_wherever_it_is_used() throws Exception {
+        String use = "<use href=\"#it\"/>";
+        String ways = "<row>" + block("id=\"it\"", 5, 4) + use + block("", 50, 1) + "</row>" + use;
+        Pressed pressed = flow("<stack><defs><stack id=\"it\">" + block("", 20, 4) + "</stack></defs>" + use
+                + "<row><stack width=\"30\"><either>" + ways + "</either></stack></row></stack>");
+        assertEquals(List.of(20L, 5L), widths(pressed));
+        MarkupException e = assertThrows(MarkupException.class, () -> flow("<stack><use href=\"it\"/></stack>"));
+        assertTrue(e.getMessage().contains("\"it\" is not # and the id of a block before it"), e.getMessage());
+    }
+
+    @Test
+    void a_box_has_padding_a_rule_and_a_least_height() throws Exception {
+        Pressed pressed = flow("<box padding=\"4\" least=\"30\" rule=\"#eeeeee\">" + block("", 10, 5) + "</box>" + block("", 10, 5));
         List<Drawn> drawn = ReadBack.drawn(pressed.bytes, 1);
         assertEquals(80, drawn.get(0).most(true) - drawn.get(0).least(true), MM);
         assertEquals(30, drawn.get(0).most(false) - drawn.get(0).least(false), MM);

@@ -69,6 +69,11 @@ public record JsonShape(List<Map<String, Object>> alternatives, List<Said> notes
         return new JsonShape(List.of(schema), List.of(notes));
     }
 
+    /** As JSON. */
+    public Map<String, Object> schema() {
+        return alternatives.size() == 1 ? alternatives.get(0) : Map.of("anyOf", alternatives);
+    }
+
     /** This shape or another. */
     public JsonShape or(JsonShape other) {
         List<Map<String, Object>> both = new ArrayList<>(alternatives);

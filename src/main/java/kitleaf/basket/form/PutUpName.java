@@ -16,6 +16,9 @@ import kitleaf.words.Said;
  */
 public record PutUpName(Map<String, PutUp> putUps, boolean known) implements Form<String> {
 
+    /** Any name: which there are is the basket's. */
+    public static final PutUpName ANY = new PutUpName(Map.of(), false);
+
     @Override
     public String read(String text) throws Fault {
         String name = new TextForm(example()).read(text);

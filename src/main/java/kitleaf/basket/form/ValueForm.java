@@ -1,6 +1,9 @@
 package kitleaf.basket.form;
 
+import kitleaf.basket.Paper;
+import kitleaf.basket.Units;
 import java.time.LocalDate;
+import java.util.Locale;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.place.Fault;
@@ -20,17 +23,24 @@ public final class ValueForm<T> {
     /** A chart's size. */
     public static final ValueForm<ChartSize> CHART = new ValueForm<>(new ChartText());
     /** A kind of cloth. */
-    public static final ValueForm<Cloth.Kind> CLOTH_KIND = new ValueForm<>(ClothReader.KIND);
+    public static final ValueForm<Cloth.Kind> CLOTH_KIND = new ValueForm<>(ClothReader.KIND_FORM);
     /** Threads, or blocks, to the inch. */
     public static final ValueForm<Double> COUNT = new ValueForm<>(new CountText());
     /** Threads a stitch spans. */
-    public static final ValueForm<Integer> OVER = new ValueForm<>(ClothReader.OVER);
+    public static final ValueForm<Integer> OVER = new ValueForm<>(ClothReader.OVER_FORM);
     /** A number of stitches. */
     public static final ValueForm<Integer> STITCHES = new ValueForm<>(WholeText.stitches());
     /** Hours at the hoop on one day. */
     public static final ValueForm<Double> HOURS = new ValueForm<>(ProgressReader.HOURS);
     /** A day. */
     public static final ValueForm<LocalDate> DAY = new ValueForm<>(ProgressReader.DAY);
+
+    /** A paper, by its name or its size. */
+    public static final ValueForm<Paper> PAPER = new ValueForm<>(Papers.form());
+    /** Units to think in. */
+    public static final ValueForm<Units> UNITS = new ValueForm<>(Choice.of("choice.units", Units.class));
+    /** A language. */
+    public static final ValueForm<Locale> LANGUAGE = new ValueForm<>(new LanguageText());
 
     private final Form<T> form;
 

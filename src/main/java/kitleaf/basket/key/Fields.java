@@ -1,5 +1,6 @@
 package kitleaf.basket.key;
 
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -47,14 +48,19 @@ public final class Fields {
         this.problems = problems;
     }
 
+    /** The keys of a node, or nothing and a problem if it has none. */
+    public static Optional<Fields> of(Node node, Keys keys, Problems problems) {
+        return of(node, keys.what(), keys.example(), keys.names(), problems);
+    }
+
     /**
-     * The keys of a node, or nothing and a problem if it has none.
+     * The same where the keys are not all ours.
      *
      * @param what whose keys they are: {@link #key} or another phrase that begins with {@code thing}
      * @param example such a mapping, to show her
      * @param known the keys that may stand there
      */
-    public static Optional<Fields> of(Node node, Said what, String example, List<String> known, Problems problems) {
+    public static Optional<Fields> of(Node node, Said what, String example, Collection<String> known, Problems problems) {
         if (node instanceof Node.Refused) {
             return Optional.empty();
         }
@@ -62,7 +68,6 @@ public final class Fields {
             problems.add(node.place(), Fault.of("fields.no-keys", what, example));
             return Optional.empty();
         }
-        problems.witness().keys(mapping, what, known);
         Fields fields = new Fields(mapping, what, problems);
         for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
             if (!known.contains(entry.getKey())) {
@@ -72,7 +77,7 @@ public final class Fields {
         return Optional.of(fields);
     }
 
-    private void unknown(String key, Node.Entry entry, List<String> known) {
+    private void unknown(String key, Node.Entry entry, Collection<String> known) {
         int colon = key.indexOf(':');
         if (colon > 0 && known.contains(key.substring(0, colon))) {
             misspelt.add(key.substring(0, colon));
@@ -124,28 +129,43 @@ public final class Fields {
         return Optional.of(entry.value());
     }
 
-    /** The node under a key that must be there. */
-    public Optional<Node> requiredNode(String key, String example) {
-        require(key, example);
-        return node(key, example);
+    /** The node under a key, if there is one with something in it; that one is missing which must stand there is told. */
+    public Optional<Node> node(Key<?> key) {
+        if (key.needed()) {
+            require(key);
+        }
+        return node(key.name(), key.example());
+    }
+
+    /** The value under a key, if it is there; that one is missing which must stand there is told. */
+    public <T> Optional<T> value(Key<T> key) {
+        return value(key, key.form());
+    }
+
+    /** The same, read by what is known of values in this basket. */
+    public <T> Optional<T> value(Key<T> key, Form<T> form) {
+        Optional<Node> node = node(key);
+        return node.isEmpty() ? Optional.empty() : scalar(node.get(), key(key.name()), form);
+    }
+
+    /** The value under a key that must be there in this case. */
+    public <T> Optional<T> required(Key<T> key) {
+        require(key);
+        return value(key);
+    }
+
+    /** The same; if it is not there, that is told with how to find it. */
+    public <T> Optional<T> required(Key<T> key, Form<T> form, Said how) {
+        if (!meant(key.name())) {
+            missing(key.name(), form.example(), how);
+        }
+        return value(key.name(), form);
     }
 
     /** The value under a key, if it is there. */
     public <T> Optional<T> value(String key, Form<T> form) {
         Optional<Node> node = node(key, form.example());
         return node.isEmpty() ? Optional.empty() : scalar(node.get(), key(key), form);
-    }
-
-    /** The value under a key that must be there. */
-    public <T> Optional<T> required(String key, Form<T> form) {
-        require(key, form.example());
-        return value(key, form);
-    }
-
-    /** The value under a key that must be there; if it is not, that is told with how to find it. */
-    public <T> Optional<T> required(String key, Form<T> form, Said how) {
-        require(key, form.example(), how);
-        return value(key, form);
     }
 
     /** One value, read from a node. */
@@ -161,7 +181,6 @@ public final class Fields {
             problems.add(node.place(), Fault.of("fields.no-scalar", what, form.example()));
             return Optional.empty();
         }
-        problems.witness().form(scalar.place(), form);
         try {
             if (scalar.text().length() > LONGEST_VALUE) {
                 throw Fault.of("text.long", Quote.bare(scalar.text()), scalar.text().length(), TextForm.LONGEST);
@@ -188,17 +207,20 @@ public final class Fields {
     }
 
     /** One value for a whole, or two by key; both must be there. */
-    public <T, P> Optional<P> oneOrTwo(String key, Form<T> form, String first, String second, Function<T, P> one, Pairing<T, P> two) {
-        Optional<Node> node = node(key, form.example());
+    public <T, P> Optional<P> oneOrTwo(Key<T> key, Pair<T> parts, Function<T, P> one, Pairing<T, P> two) {
+        Optional<Node> node = node(key);
         if (node.isEmpty() || !(node.get() instanceof Node.Mapping)) {
-            return node.flatMap(n -> scalar(n, key(key), form)).map(one);
+            return node.flatMap(n -> scalar(n, key(key.name()), key.form())).map(one);
         }
-        String example = "{" + first + ": " + form.example() + ", " + second + ": " + form.example() + "}";
-        return of(node.get(), key(key), example, List.of(first, second), problems).flatMap(pair -> {
-            Optional<T> a = pair.required(first, form);
-            Optional<T> b = pair.required(second, form);
+        return of(node.get(), parts.keys(), problems).flatMap(pair -> {
+            Optional<T> a = pair.value(parts.first());
+            Optional<T> b = pair.value(parts.second());
             return a.flatMap(x -> b.map(y -> two.of(x, y)));
         });
+    }
+
+    /** Two keys that must both be there. */
+    public record Pair<T>(Keys keys, Key<T> first, Key<T> second) {
     }
 
     /** Makes one thing of two. */
@@ -207,23 +229,23 @@ public final class Fields {
     }
 
     /** The keys of the mapping under a key, if it is there. */
-    public Optional<Fields> group(String key, String example, List<String> known) {
-        return node(key, example).flatMap(node -> of(node, key(key), example, known, problems));
+    public Optional<Fields> group(Key<?> key, Keys keys) {
+        return node(key).flatMap(node -> of(node, keys, problems));
     }
 
     /** The entries of the list under a key; none if there is no such key. */
-    public List<Node> list(String key, String example) {
-        return node(key, example).map(node -> items(node, key, example)).orElseGet(List::of);
+    public List<Node> list(Key<?> key) {
+        return node(key).map(node -> items(node, key)).orElseGet(List::of);
     }
 
     /** The entries of a list; none and a problem if it is no list. */
-    public List<Node> items(Node node, String key, String example) {
-        return items(node, Fault.of("fields.no-list", key, example));
+    public List<Node> items(Node node, Key<?> key) {
+        return items(node, Fault.of("fields.no-list", key.name(), key.example()));
     }
 
     /** The entries of a list, or of what may stand in a table of its own; none and a problem if it is neither. */
-    public List<Node> itemsOrTable(Node node, String key, String example) {
-        return items(node, Fault.of("fields.no-list-or-table", key, example));
+    public List<Node> itemsOrTable(Node node, Key<?> key) {
+        return items(node, Fault.of("fields.no-list-or-table", key.name(), key.example()));
     }
 
     private List<Node> items(Node node, Fault fault) {
@@ -244,17 +266,9 @@ public final class Fields {
     }
 
     /** Tells that a key is missing, if it is. */
-    public void require(String key, String example) {
-        problems.witness().needed(mapping, key);
-        if (!meant(key)) {
-            missing(key, example, Said.of("fields.missing.write", what, key, example));
-        }
-    }
-
-    private void require(String key, String example, Said how) {
-        problems.witness().needed(mapping, key);
-        if (!meant(key)) {
-            missing(key, example, how);
+    public void require(Key<?> key) {
+        if (!meant(key.name())) {
+            missing(key.name(), key.example(), Said.of("fields.missing.write", what, key.name(), key.example()));
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import kitleaf.basket.key.Witness;
 
 /** Gathers what is wrong, in whatever order it is met. */
 public final class Problems {
@@ -15,24 +14,10 @@ public final class Problems {
     /** The most problems told of one file: past this a hostile file only floods the screen. */
     public static final int MOST_PER_FILE = 1000;
 
-    private final Witness witness;
     private final List<Problem> found = new ArrayList<>();
     /** A table that several pieces share is read for each; what is wrong in it is told once. */
     private final Set<Problem> told = new HashSet<>();
     private final Map<Path, Integer> perFile = new HashMap<>();
-
-    public Problems() {
-        this(Witness.NONE);
-    }
-
-    /** Problems of readers that are listened to: what is asked for goes the way of what is wrong. */
-    public Problems(Witness witness) {
-        this.witness = witness;
-    }
-
-    public Witness witness() {
-        return witness;
-    }
 
     public void add(Place place, Fault fault) {
         add(place.problem(fault));

@@ -38,13 +38,14 @@ public final class BasketReader {
     private static final int MANY = 50;
 
     private Problems problems = new Problems();
-    private final List<PieceReader.ReadPiece> pieces = new ArrayList<>();
+    private final List<PieceReader.FoundPiece> pieces = new ArrayList<>();
     private final SharedTables tables = new SharedTables();
     /** Whether every piece she has is among those read; if not, a name that is not among them may still be right. */
     private boolean allPieces = true;
 
     private final Optional<Locale> asked;
     private Optional<Locale> language;
+    private Misfits misfits = Misfits.NONE;
 
     private BasketReader(Optional<Locale> asked) {
         this.asked = asked;
@@ -69,8 +70,12 @@ public final class BasketReader {
     public static Reading read(Path where, Optional<Locale> asked) {
         BasketReader reader = new BasketReader(asked);
         Optional<Basket> basket = reader.basket(where);
-        return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
-                : new Reading(Optional.empty(), reader.problems.all(), reader.language);
+        return reader.reading(basket);
+    }
+
+    private Reading reading(Optional<Basket> basket) {
+        return problems.none() ? new Reading(basket, List.of(), misfits, language)
+                : new Reading(Optional.empty(), problems.all(), misfits, language);
     }
 
     /** The language a basket folder names, for who needs no more of it; nothing where none is named or the file cannot be read. */
@@ -90,8 +95,7 @@ public final class BasketReader {
                         pieces(where.file(), source, where.basket().orElse(own), settings, new SharedValues(), reader.tables)));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(BasketFiles.shown(where.file()), settings, Optional.empty());
-        return reader.problems.none() ? new Reading(basket, List.of(), reader.language)
-                : new Reading(Optional.empty(), reader.problems.all(), reader.language);
+        return reader.reading(basket);
     }
 
     private Optional<Basket> basket(Path where) {
@@ -122,7 +126,7 @@ public final class BasketReader {
         allPieces = naming.none();
         SharedValues recurring = new SharedValues();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        Function<Path, ReadFile> reader = file -> pieces(file, basket, fence, settings, recurring, tables);
+        Function<Path, FoundFile> reader = file -> pieces(file, basket, fence, settings, recurring, tables);
         (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
         if (files.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
@@ -162,6 +166,7 @@ public final class BasketReader {
         if (read.documents().size() > 1) {
             problems.add(read.documents().get(1).place(), Fault.of("document.second"));
         }
+        misfits = Misfits.in(read.documents().get(0));
         return new SettingsReader(asked, new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
     }
 
@@ -174,30 +179,30 @@ public final class BasketReader {
      *
      * @param whole whether no piece in it was lost
      */
-    private record ReadFile(List<PieceReader.ReadPiece> pieces, List<Problem> problems, boolean whole) {
+    private record FoundFile(List<PieceReader.FoundPiece> pieces, List<Problem> problems, boolean whole) {
 
         /** A file of which no piece was read. */
-        static ReadFile lost(Problems problems) {
-            return new ReadFile(List.of(), problems.all(), false);
+        static FoundFile lost(Problems problems) {
+            return new FoundFile(List.of(), problems.all(), false);
         }
     }
 
-    private void gather(ReadFile file) {
+    private void gather(FoundFile file) {
         pieces.addAll(file.pieces());
         file.problems().forEach(problems::add);
         allPieces &= file.whole();
     }
 
     /** Reads one file, unless a link leads out of the fence; what it shares with other files may be asked side by side. */
-    private static ReadFile pieces(Path file, Path top, LinkGuard fence, Settings settings, SharedValues recurring, SharedTables tables) {
+    private static FoundFile pieces(Path file, Path top, LinkGuard fence, Settings settings, SharedValues recurring, SharedTables tables) {
         Problems problems = new Problems();
         return SourceReader.read(fence, file, problems).map(source -> pieces(file, source, top, settings, recurring, tables))
-                .orElseGet(() -> ReadFile.lost(problems));
+                .orElseGet(() -> FoundFile.lost(problems));
     }
 
-    private static ReadFile pieces(Path file, Source source, Path top, Settings settings, SharedValues recurring, SharedTables tables) {
+    private static FoundFile pieces(Path file, Source source, Path top, Settings settings, SharedValues recurring, SharedTables tables) {
         Problems problems = new Problems();
-        List<PieceReader.ReadPiece> pieces = new ArrayList<>();
+        List<PieceReader.FoundPiece> pieces = new ArrayList<>();
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
         PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), recurring, tables, problems);
         YamlTree.Documents read = YamlTree.read(source, problems);
@@ -215,7 +220,7 @@ public final class BasketReader {
             }
             pieces.add(reader.read(document, BasketFiles.id(file, number)));
         }
-        return new ReadFile(List.copyOf(pieces), problems.all(), whole);
+        return new FoundFile(List.copyOf(pieces), problems.all(), whole);
     }
 
     /** The {@code ---} that opens an empty document, which itself is nowhere. */
@@ -235,11 +240,11 @@ public final class BasketReader {
             return Optional.empty();
         }
         tables.tell(problems);
-        told("piece.same-id", PieceReader.ReadPiece::id, piece -> Visible.of(piece.id()));
-        Function<PieceReader.ReadPiece, String> title = piece -> piece.title().orElse("");
+        told("piece.same-id", PieceReader.FoundPiece::id, piece -> Visible.of(piece.id()));
+        Function<PieceReader.FoundPiece, String> title = piece -> piece.title().orElse("");
         told("piece.same-title", title, title.andThen(text -> text.toLowerCase(Locale.ROOT)));
         if (allPieces && !pieces.isEmpty()) {
-            List<String> ids = pieces.stream().map(PieceReader.ReadPiece::id).sorted().toList();
+            List<String> ids = pieces.stream().map(PieceReader.FoundPiece::id).sorted().toList();
             settings.goals().check(ids, problems);
             tables.check(ids, problems);
         }
@@ -265,9 +270,9 @@ public final class BasketReader {
      * @param own what a piece has, as it is told
      * @param same what is compared; nothing is told of empty texts
      */
-    private void told(String fault, Function<PieceReader.ReadPiece, String> own, Function<PieceReader.ReadPiece, String> same) {
+    private void told(String fault, Function<PieceReader.FoundPiece, String> own, Function<PieceReader.FoundPiece, String> same) {
         Map<String, Spot> seen = new HashMap<>();
-        for (PieceReader.ReadPiece piece : pieces) {
+        for (PieceReader.FoundPiece piece : pieces) {
             String text = own.apply(piece);
             Spot first = text.isEmpty() ? null : seen.putIfAbsent(same.apply(piece), piece.titleSpot());
             if (first != null) {

@@ -14,6 +14,8 @@ import kitleaf.basket.form.TextForm;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.form.YesNo;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Place;
 import kitleaf.basket.place.Problems;
@@ -22,20 +24,36 @@ import kitleaf.basket.yaml.Node;
 /** Reads what a piece is stitched on. */
 public final class ClothReader {
 
-    static final String EXAMPLE = "{kind: linen, count: 36, over: 2}";
+    public static final Form<Integer> OVER_FORM = new WholeText(1, Cloth.MOST_OVER, "2");
+    public static final Form<Cloth.Kind> KIND_FORM = Choice.of("choice.cloth-kind", Cloth.Kind.class);
+    static final Form<Cloth.WarpRun> WARP_FORM = Choice.of("choice.warp", Cloth.WarpRun.class);
 
-    private static final List<String> KEYS =
-            List.of("name", "kind", "count", "over", "shrink", "counted", "warp", "over-dyed", "cut");
+    /** The two counts of a cloth that is no evenweave. */
+    static final Fields.Pair<Double> COUNT_APART = warpAndWeft("count", new CountText(),
+            List.of("35.5", "71 in 2 in"), List.of("71 in 2 in", "145 in 10 cm"));
+    private static final Form<Double> SHRINK_FORM = new PercentText(Shrink.MOST, "cloth.shrink", "2%");
+    private static final Fields.Pair<Double> SHRINK_APART = warpAndWeft("shrink", SHRINK_FORM, List.of("3%"), List.of("2%"));
 
-    public static final Form<Integer> OVER = new WholeText(1, Cloth.MOST_OVER, "2");
-    private static final Form<Double> SHRINK = new PercentText(Shrink.MOST, "cloth.shrink", "2%");
-
-    public static final Form<Cloth.Kind> KIND = Choice.of("choice.cloth-kind", Cloth.Kind.class);
-    static final Form<Cloth.WarpRun> WARP = Choice.of("choice.warp", Cloth.WarpRun.class);
-    static final String COUNT_EXAMPLE = "36";
+    static final Keys KEYS = Keys.under("cloth", "{kind: linen, count: 36, over: 2}");
+    private static final Key<String> NAME = KEYS.may("name", new TextForm("Sea-mist"));
+    static final Key<Cloth.Kind> KIND = KEYS.may("kind", KIND_FORM);
+    static final Key<Double> COUNT = KEYS.may("count", new CountText(), COUNT_APART.keys(),
+            "36", "{warp: 71 in 2 in, weft: 145 in 10 cm}", "16");
+    private static final Key<Integer> OVER = KEYS.may("over", OVER_FORM);
+    private static final Key<Double> SHRINK = KEYS.may("shrink", SHRINK_FORM, SHRINK_APART.keys(), "2%", "{warp: 3%, weft: 2%}");
+    private static final Key<Cloth.Counted> COUNTED = KEYS.may("counted", Choice.of("choice.counted", Cloth.Counted.class));
+    private static final Key<Cloth.WarpRun> WARP = KEYS.may("warp", WARP_FORM);
+    private static final Key<Boolean> OVER_DYED = KEYS.may("over-dyed", new YesNo());
+    private static final Key<Boolean> CUT = KEYS.may("cut", new YesNo());
 
     /** The name of the fault of a begun piece whose cloth is not cut. */
     public static final String UNCUT = "cloth.uncut";
+
+    private static Fields.Pair<Double> warpAndWeft(String name, Form<Double> form, List<String> warps, List<String> wefts) {
+        Keys keys = Keys.under(name, "{warp: " + form.example() + ", weft: " + form.example() + "}");
+        return new Fields.Pair<>(keys, keys.must("warp", form, warps.toArray(String[]::new)),
+                keys.must("weft", form, wefts.toArray(String[]::new)));
+    }
 
     private final KnownCloths onHand;
     private final Problems problems;
@@ -46,20 +64,20 @@ public final class ClothReader {
     }
 
     Optional<Cloth> read(Node node) {
-        return Fields.of(node, Fields.key("cloth"), EXAMPLE, KEYS, problems).flatMap(this::read);
+        return Fields.of(node, KEYS, problems).flatMap(this::read);
     }
 
     private Optional<Cloth> read(Fields fields) {
-        Optional<String> name = fields.value("name", new TextForm("Sea-mist"));
+        Optional<String> name = fields.value(NAME);
         ClothTaken taken = ClothTaken.read(fields, name, onHand);
         Optional<Integer> over = over(fields, taken.kind());
-        Shrink shrink = fields.oneOrTwo("shrink", SHRINK, "warp", "weft", x -> new Shrink(x, x), Shrink::new)
+        Shrink shrink = fields.oneOrTwo(SHRINK, SHRINK_APART, x -> new Shrink(x, x), Shrink::new)
                 .orElse(Shrink.NONE);
-        Cloth.Counted counted = fields.value("counted", Choice.of("choice.counted", Cloth.Counted.class))
+        Cloth.Counted counted = fields.value(COUNTED)
                 .orElse(Cloth.Counted.AFTER);
-        Cloth.WarpRun warp = fields.value("warp", WARP).orElse(Cloth.WarpRun.DOWN);
-        boolean overDyed = fields.value("over-dyed", new YesNo()).orElse(false);
-        boolean cut = fields.value("cut", new YesNo()).orElse(false);
+        Cloth.WarpRun warp = fields.value(WARP).orElse(Cloth.WarpRun.DOWN);
+        boolean overDyed = fields.value(OVER_DYED).orElse(false);
+        boolean cut = fields.value(CUT).orElse(false);
         return taken.kind().flatMap(k -> taken.count().flatMap(c -> over.map(
                 o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed, cut))));
     }
@@ -73,15 +91,15 @@ public final class ClothReader {
     }
 
     /** The count of a cloth, in any of the forms it can take. */
-    static Optional<Count> count(Fields fields) {
-        return fields.oneOrTwo("count", new CountText(), "warp", "weft", x -> new Count(x, x), Count::new);
+    static Optional<Count> count(Fields fields, Key<Double> count) {
+        return fields.oneOrTwo(count, COUNT_APART, x -> new Count(x, x), Count::new);
     }
 
     private static Optional<Integer> over(Fields fields, Optional<Cloth.Kind> kind) {
         if (kind.isPresent() && kind.get() != Cloth.Kind.BLOCK) {
-            return fields.required("over", OVER);
+            return fields.required(OVER);
         }
-        Optional<Integer> over = fields.value("over", OVER);
+        Optional<Integer> over = fields.value(OVER);
         if (kind.isPresent() && over.isPresent() && over.get() != 1) {
             fields.wrong("over", Fault.of("cloth.block-over", over.get()));
             return Optional.empty();

@@ -22,13 +22,13 @@ record ClothTaken(Optional<Cloth.Kind> kind, Optional<Count> count) {
 
     /** Reads them; what is left out and cannot be taken is a problem. */
     static ClothTaken read(Fields cloth, Optional<String> name, KnownCloths onHand) {
-        Optional<Cloth.Kind> kind = cloth.value("kind", ClothReader.KIND);
-        Optional<Count> count = ClothReader.count(cloth);
+        Optional<Cloth.Kind> kind = cloth.value(ClothReader.KIND);
+        Optional<Count> count = ClothReader.count(cloth, ClothReader.COUNT);
         List<String> missing = List.of("kind", "count").stream().filter(key -> !cloth.meant(key)).toList();
         boolean nameless = !cloth.meant("name");
         if (missing.isEmpty() || nameless || onHand.none()) {
-            cloth.require("kind", ClothReader.KIND.example());
-            cloth.require("count", ClothReader.COUNT_EXAMPLE);
+            cloth.require(ClothReader.KIND);
+            cloth.require(ClothReader.COUNT);
             return new ClothTaken(kind, count);
         }
         boolean inDoubt = name.isEmpty() || kind.isEmpty() && cloth.meant("kind") || count.isEmpty() && cloth.meant("count");

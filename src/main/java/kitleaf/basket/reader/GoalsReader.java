@@ -18,6 +18,9 @@ import kitleaf.basket.form.Papers;
 import kitleaf.basket.form.TextForm;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
+import kitleaf.basket.key.Value;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Place;
 import kitleaf.basket.place.Problems;
@@ -28,14 +31,19 @@ import kitleaf.words.Said;
 /** Reads what she wants of a year. */
 final class GoalsReader {
 
-    private static final List<String> KEYS = List.of("year", "choose", "pieces", "by", "main-share", "cards", "wall", "seed", "focus", "beside");
-    private static final String EXAMPLE = "{year: 2027, choose: 9}";
-    private static final String PIECES_EXAMPLE = "[breakwater, fog-bell]";
-    private static final Form<Integer> YEAR = new WholeText(1900, 2199, "2027");
-    private static final Form<Integer> CHOOSE = new WholeText(1, CardGrid.MOST, "9");
+    static final Keys KEYS = Keys.under("goals", "{year: 2027, choose: 9}");
     private static final Form<String> ID = new TextForm("fog-bell");
-    private static final Form<Goals.By> BY = Choice.of("choice.goals-by", Goals.By.class);
-    private static final Form<Integer> SEED = new WholeText(0, WholeText.MOST, "7");
+    private static final Key<Integer> YEAR = KEYS.must("year", new WholeText(1900, 2199, "2027"));
+    private static final Key<Integer> CHOOSE = KEYS.may("choose", new WholeText(1, CardGrid.MOST, "9"));
+    private static final Key<Void> PIECES = KEYS.may("pieces", "[breakwater, fog-bell]", Value.list(Value.of(ID)));
+    private static final Key<Goals.By> BY = KEYS.may("by", Choice.of("choice.goals-by", Goals.By.class));
+    private static final Key<Double> MAIN_SHARE = KEYS.may("main-share", new MainShareText());
+    private static final Key<CardGrid> CARDS = KEYS.may("cards", new CardsText(), "3 x 3");
+    private static final Key<Paper> WALL = KEYS.may("wall", Papers.form(), "A2");
+    private static final Key<Integer> SEED = KEYS.may("seed", new WholeText(0, WholeText.MOST, "7"));
+
+    private static final Key<String> FOCUS = KEYS.may("focus", ID);
+    private static final Key<String> BESIDE = KEYS.may("beside", ID);
 
     private final Problems problems;
 
@@ -45,25 +53,25 @@ final class GoalsReader {
 
     /** The basket's goals. Whether the pieces they name exist is left to {@link NamedGoals#check}. */
     NamedGoals read(Fields basket) {
-        return basket.group("goals", EXAMPLE, KEYS).map(this::goals).orElse(NamedGoals.NONE);
+        return basket.group(SettingsReader.GOALS, KEYS).map(this::goals).orElse(NamedGoals.NONE);
     }
 
     private NamedGoals goals(Fields fields) {
-        Optional<Integer> year = fields.required("year", YEAR);
-        Optional<Integer> choose = fields.value("choose", CHOOSE);
+        Optional<Integer> year = fields.value(YEAR);
+        Optional<Integer> choose = fields.value(CHOOSE);
         Map<String, Place> named = named(fields);
         List<String> pieces = List.copyOf(named.keySet());
         if (fields.has("choose") && fields.has("pieces")) {
             fields.wrong("pieces", Fault.of("goals.choose-and-pieces"));
             return new NamedGoals(Optional.empty(), named);
         }
-        Goals.By by = fields.value("by", BY).orElse(Goals.By.NUMBER);
-        double mainShare = fields.value("main-share", new MainShareText()).orElse(Goals.USUAL_MAIN_SHARE);
-        Optional<CardGrid> cards = fields.value("cards", new CardsText());
-        Optional<Paper> wall = fields.value("wall", Papers.form());
-        OptionalLong seed = fields.value("seed", SEED).map(OptionalLong::of).orElseGet(OptionalLong::empty);
-        Optional<String> focus = piece(fields, "focus", named);
-        Optional<String> beside = piece(fields, "beside", named);
+        Goals.By by = fields.value(BY).orElse(Goals.By.NUMBER);
+        double mainShare = fields.value(MAIN_SHARE).orElse(Goals.USUAL_MAIN_SHARE);
+        Optional<CardGrid> cards = fields.value(CARDS);
+        Optional<Paper> wall = fields.value(WALL);
+        OptionalLong seed = fields.value(SEED).map(OptionalLong::of).orElseGet(OptionalLong::empty);
+        Optional<String> focus = piece(fields, FOCUS, named);
+        Optional<String> beside = piece(fields, BESIDE, named);
         if (focus.isPresent() && focus.equals(beside)) {
             fields.wrong("beside", Fault.of("goals.beside-itself", Quote.bare(focus.get())));
         }
@@ -71,19 +79,19 @@ final class GoalsReader {
                 pieces, by, mainShare, cards, wall, seed, new InHand(focus, beside))), named);
     }
 
-    private static Optional<String> piece(Fields fields, String key, Map<String, Place> named) {
-        Optional<String> id = fields.value(key, ID);
-        id.ifPresent(one -> named.putIfAbsent(one, fields.placeOf(key)));
+    private static Optional<String> piece(Fields fields, Key<String> key, Map<String, Place> named) {
+        Optional<String> id = fields.value(key);
+        id.ifPresent(one -> named.putIfAbsent(one, fields.placeOf(key.name())));
         return id;
     }
 
     private Map<String, Place> named(Fields fields) {
         Map<String, Place> named = new LinkedHashMap<>();
-        Optional<Node> list = fields.node("pieces", PIECES_EXAMPLE);
+        Optional<Node> list = fields.node(PIECES);
         if (list.isEmpty()) {
             return named;
         }
-        List<Node> items = fields.items(list.get(), "pieces", PIECES_EXAMPLE);
+        List<Node> items = fields.items(list.get(), PIECES);
         if (list.get() instanceof Node.Sequence && (items.isEmpty() || items.size() > CardGrid.MOST)) {
             fields.wrong("pieces", Fault.of(items.isEmpty() ? "goals.no-pieces" : "goals.many-pieces", items.size(), CardGrid.MOST));
         }

@@ -13,6 +13,8 @@ import kitleaf.basket.form.SizeText.Size;
 import kitleaf.basket.form.SizeText;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Millimetres;
 import kitleaf.basket.place.Problems;
@@ -22,26 +24,28 @@ import kitleaf.words.Said;
 /** Reads what bobbin labels are printed on: a sheet of labels by its geometry, or plain paper to cut up. */
 final class LabelStockReader {
 
-    private static final String EXAMPLE = "{cut: 60 mm x 24 mm}";
     private static final String CUT = "cut";
     private static final List<String> GEOMETRY = List.of("columns", "rows", "label", "first", "pitch", "shape");
-    private static final List<String> KEYS =
-            List.of("paper", "columns", "rows", "label", "first", "pitch", "shape", "style", CUT);
 
     private static final double LEAST_MM = 5;
     private static final LengthText SIDE = new LengthText(LEAST_MM, Paper.MOST_MM, "label.side", "40 mm");
     private static final Form<Size> LABEL = new SizeText(SIDE, false,
             "size.label", "2 5/8 in x 1 in");
     private static final Form<Size> ROUND_LABEL = new SizeText(SIDE, true, "size.diameter", "40 mm");
-    private static final Form<Size> CUT_LABEL = new SizeText(SIDE, false, "size.two", "60 mm x 24 mm");
-    private static final Form<Size> FIRST = new SizeText(new LengthText(0, Paper.MOST_MM, "label.first", "5 mm"), false,
-            "size.first", "3/16 in x 1/2 in");
-    private static final Form<Size> PITCH = new SizeText(new LengthText(LEAST_MM, Paper.MOST_MM, "label.pitch", "70 mm"), false,
-            "size.pitch", "2 3/4 in x 1 in");
-    private static final Form<Integer> COLUMNS = new WholeText(1, 100, "3");
-    private static final Form<Integer> ROWS = new WholeText(1, 100, "10");
-    private static final Form<LabelStock.Shape> SHAPE = Choice.of("choice.label-shape", LabelStock.Shape.class);
-    private static final Form<LabelStock.Style> STYLE = Choice.of("choice.label-style", LabelStock.Style.class);
+
+    static final Keys KEYS = Keys.under("label-stock", "{cut: 60 mm x 24 mm}");
+    private static final Key<Paper> PAPER = KEYS.may("paper", Papers.form(), "letter");
+    private static final Key<Integer> COLUMNS = KEYS.may("columns", new WholeText(1, 100, "3"), "3", "4");
+    private static final Key<Integer> ROWS = KEYS.may("rows", new WholeText(1, 100, "10"), "10", "6");
+    private static final Key<Size> OF_LABEL = KEYS.add(KEYS.may("label", LABEL, LABEL.example(), ROUND_LABEL.example()).or(ROUND_LABEL));
+    private static final Key<Size> FIRST = KEYS.may("first", new SizeText(new LengthText(0, Paper.MOST_MM, "label.first", "5 mm"), false,
+            "size.first", "3/16 in x 1/2 in"), "3/16 in x 1/2 in", "16 mm x 15 mm");
+    private static final Key<Size> PITCH = KEYS.may("pitch",
+            new SizeText(new LengthText(LEAST_MM, Paper.MOST_MM, "label.pitch", "70 mm"), false, "size.pitch", "2 3/4 in x 1 in"),
+            "2 3/4 in x 1 in", "46 mm x 45 mm");
+    private static final Key<LabelStock.Shape> SHAPE = KEYS.may("shape", Choice.of("choice.label-shape", LabelStock.Shape.class));
+    private static final Key<LabelStock.Style> STYLE = KEYS.may("style", Choice.of("choice.label-style", LabelStock.Style.class));
+    private static final Key<Size> CUT_LABEL = KEYS.may(CUT, new SizeText(SIDE, false, "size.two", "60 mm x 24 mm"));
 
     private final Optional<Paper> usualPaper;
     private final Problems problems;
@@ -54,8 +58,8 @@ final class LabelStockReader {
 
     /** The stock of a basket, if it names one that can be. */
     Optional<LabelStock> read(Fields basket) {
-        return basket.group("label-stock", EXAMPLE, KEYS).flatMap(fields -> {
-            Optional<Paper> paper = fields.meant("paper") ? fields.value("paper", Papers.form()) : usualPaper;
+        return basket.group(SettingsReader.LABEL_STOCK, KEYS).flatMap(fields -> {
+            Optional<Paper> paper = fields.meant("paper") ? fields.value(PAPER) : usualPaper;
             return fields.meant(CUT) ? cut(fields, paper) : sheet(fields, paper);
         });
     }
@@ -66,8 +70,8 @@ final class LabelStockReader {
                 fields.wrong(key, Fault.of("label.cut-and-printed", key));
             }
         }
-        Optional<Size> label = fields.value(CUT, CUT_LABEL);
-        LabelStock.Style style = fields.value("style", STYLE).orElse(LabelStock.Style.WRAP);
+        Optional<Size> label = fields.value(CUT_LABEL);
+        LabelStock.Style style = fields.value(STYLE).orElse(LabelStock.Style.WRAP);
         return label.filter(size -> roomy(fields, CUT, size, LabelStock.Shape.RECTANGLE, style)).flatMap(size -> paper.flatMap(sheet -> {
             Optional<LabelStock> stock = LabelStocks.cut(sheet, size.acrossMm(), size.downMm(), style);
             if (stock.isEmpty()) {
@@ -86,17 +90,17 @@ final class LabelStockReader {
     }
 
     private static Optional<LabelStock> sheet(Fields fields, Optional<Paper> paper) {
-        Optional<LabelStock.Shape> shape = fields.meant("shape") ? fields.value("shape", SHAPE)
+        Optional<LabelStock.Shape> shape = fields.meant("shape") ? fields.value(SHAPE)
                 : Optional.of(LabelStock.Shape.RECTANGLE);
-        Optional<Integer> columns = fields.required("columns", COLUMNS);
-        Optional<Integer> rows = fields.required("rows", ROWS);
+        Optional<Integer> columns = fields.required(COLUMNS);
+        Optional<Integer> rows = fields.required(ROWS);
         // A shape that could not be read may have been round.
         boolean rectangle = shape.equals(Optional.of(LabelStock.Shape.RECTANGLE));
         Form<Size> size = rectangle ? LABEL : ROUND_LABEL;
-        Optional<Size> label = fields.required("label", size, Said.of(rectangle ? "size.label" : "size.diameter", size.example()));
-        Optional<Size> first = fields.required("first", FIRST, Said.of("size.first", FIRST.example()));
-        Optional<Size> pitch = fields.meant("pitch") ? fields.value("pitch", PITCH) : label;
-        Optional<LabelStock.Style> style = fields.value("style", STYLE);
+        Optional<Size> label = fields.required(OF_LABEL, size, Said.of(rectangle ? "size.label" : "size.diameter", size.example()));
+        Optional<Size> first = fields.required(FIRST, FIRST.form(), Said.of("size.first", FIRST.example()));
+        Optional<Size> pitch = fields.meant("pitch") ? fields.value(PITCH) : label;
+        Optional<LabelStock.Style> style = fields.value(STYLE);
         Optional<Size> shaped = label.flatMap(one -> shape.flatMap(s -> shaped(fields, one, s)));
         boolean styled = styled(fields, shape, style) && shaped.flatMap(one -> shape.map(
                 s -> roomy(fields, "label", one, s, style.orElse(usualStyle(s))))).orElse(true);

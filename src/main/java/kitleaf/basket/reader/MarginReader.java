@@ -1,12 +1,13 @@
 package kitleaf.basket.reader;
 
-import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.Finish;
 import kitleaf.basket.Margins;
 import kitleaf.basket.form.Form;
 import kitleaf.basket.form.LengthText;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.yaml.Node;
 
@@ -16,9 +17,12 @@ public final class MarginReader {
     /** What is left when neither margin nor finish is told: 3 in all round (common practice, no source). */
     public static final Margins USUAL = Margins.all(3 * 25.4);
 
-    private static final List<String> SIDES = List.of("top", "right", "bottom", "left");
-    private static final Form<Double> MARGIN = new LengthText(0, Margins.MOST_MM,
-            "margin.wide", "3 in");
+    static final Form<Double> MARGIN = new LengthText(0, Margins.MOST_MM, "margin.wide", "3 in");
+    static final Keys SIDES = Keys.under("margin", "{top: 3 in, bottom: 4 in}");
+    private static final Key<Double> TOP = SIDES.may("top", MARGIN, "2 1/2 in");
+    private static final Key<Double> RIGHT = SIDES.may("right", MARGIN, "2 in");
+    private static final Key<Double> BOTTOM = SIDES.may("bottom", MARGIN, "7.5 cm");
+    private static final Key<Double> LEFT = SIDES.may("left", MARGIN, "2 in");
 
     private final Problems problems;
 
@@ -36,9 +40,9 @@ public final class MarginReader {
 
     Around read(Fields piece, Optional<Finish> finish) {
         Margins usual = finish.map(Finish::usualMargins).orElse(USUAL);
-        Optional<Node> node = piece.node("margin", MARGIN.example());
+        Optional<Node> node = piece.node(PieceReader.MARGIN);
         if (node.isPresent() && node.get() instanceof Node.Mapping) {
-            return Fields.of(node.get(), Fields.key("margin"), "{top: 3 in, bottom: 4 in}", SIDES, problems)
+            return Fields.of(node.get(), SIDES, problems)
                     .map(sides -> sides(sides, usual)).orElse(new Around(usual, false));
         }
         return node.flatMap(n -> piece.scalar(n, Fields.key("margin"), MARGIN))
@@ -47,10 +51,10 @@ public final class MarginReader {
 
     private static Around sides(Fields sides, Margins usual) {
         Margins margins = new Margins(
-                sides.value("top", MARGIN).orElse(usual.topMm()),
-                sides.value("right", MARGIN).orElse(usual.rightMm()),
-                sides.value("bottom", MARGIN).orElse(usual.bottomMm()),
-                sides.value("left", MARGIN).orElse(usual.leftMm()));
-        return new Around(margins, SIDES.stream().allMatch(sides::has));
+                sides.value(TOP).orElse(usual.topMm()),
+                sides.value(RIGHT).orElse(usual.rightMm()),
+                sides.value(BOTTOM).orElse(usual.bottomMm()),
+                sides.value(LEFT).orElse(usual.leftMm()));
+        return new Around(margins, SIDES.names().stream().allMatch(sides::has));
     }
 }

@@ -16,8 +16,12 @@ import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.form.AmountText;
 import kitleaf.basket.form.ChartText;
 import kitleaf.basket.form.Choice;
+import kitleaf.basket.form.TableName;
 import kitleaf.basket.form.TextForm;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
+import kitleaf.basket.key.Value;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Place;
 import kitleaf.basket.place.Problems;
@@ -32,20 +36,56 @@ import kitleaf.basket.table.TableFinder;
 import kitleaf.basket.table.Tables;
 import kitleaf.basket.thread.CalledThread;
 import kitleaf.basket.yaml.Node;
-import kitleaf.words.Said;
 
 /** Reads one piece from one document. */
 public final class PieceReader {
 
-    private static final List<String> KEYS = List.of("piece", "designer", "stitches", "cloth", "margin", "finish",
-            "threads", "parts", "coverage", "progress", "goal");
-    private static final List<String> PART_KEYS = List.of("part", "over", "stitches", "threads");
+    private static final Value THREADS_OR_TABLE = Value.either(Value.of(new TableName("fog-bell.csv")), Value.list(ThreadReader.KEYS));
+
+    private static final Keys PART = Keys.of("thing.part", "- {part: Verse, over: 1, stitches: 60 x 24}");
+    private static final Key<String> PART_TITLE = PART.must("part", new TextForm("Verse"), "Verse", "Date");
+    private static final Key<Integer> PART_OVER = PART.must("over", ClothReader.OVER_FORM, "1");
+    private static final Key<ChartSize> PART_STITCHES = PART.may("stitches", new ChartText(), "60 x 24");
+    private static final Key<Void> PART_THREADS = PART.may("threads", ThreadReader.KEYS.example(), THREADS_OR_TABLE,
+            "- {code: S09, stitches: {cross: 1420}}", "date.csv");
+
+    /** What a piece may say. */
+    public static final Keys KEYS = Keys.of("thing.piece", "piece: Fog bell, and so on");
+    private static final Key<String> TITLE = KEYS.must("piece", new TextForm("Fog bell"),
+            "Breakwater band sampler", "Saltings in winter", "Beacon on the point", "Rope walk");
+    private static final Key<String> DESIGNER = KEYS.may("designer", new TextForm("Ottoline Marsh"));
+    private static final Key<ChartSize> STITCHES = KEYS.must("stitches", new ChartText(), "140 x 210", "120 x 180", "75 x 91", "40 x 40");
+    private static final Key<Void> CLOTH = KEYS.must("cloth", ClothReader.KEYS,
+            "{name: Sea-mist, kind: linen, count: 36, over: 2, shrink: 2%, counted: before, warp: down, over-dyed: yes, cut: yes}",
+            "{kind: linen, count: {warp: 71 in 2 in, weft: 145 in 10 cm}, over: 2, shrink: {warp: 3%, weft: 2%}}",
+            "{kind: block, count: 16}", "{name: Sea-mist, over: 2}");
+    static final Key<Double> MARGIN = KEYS.may("margin", MarginReader.MARGIN, MarginReader.SIDES,
+            "3 in", "{top: 2 1/2 in, right: 2 in, bottom: 7.5 cm, left: 2 in}");
+    private static final Key<Finish> FINISH = KEYS.may("finish", Choice.of("choice.finish", Finish.class));
+    private static final Key<Void> THREADS = KEYS.may("threads", ThreadReader.KEYS.example(), THREADS_OR_TABLE, """
+            - {code: K12, name: Ebb grey, colour: "#6b7f8c", symbol: "●", skein: cotton, strands: 1, lot: 7 B, mix-lots: yes, over: 1,
+               stitches: {cross: 2310, half: 40, tent: 60, quarter: 12, three-quarter: 8, back: 120, double-running: 90, satin: 80,
+               knot: 14}}
+            - {code: K15, share: 12%, used: {skeins: 1.5, stitches: 3000}}
+            - {code: K16, strands: {cross: 2, half: 1, tent: 1, quarter: 2, three-quarter: 2, back: 1, double-running: 1, satin: 3, knot: 2,
+               other: 1, else: 2}, stitches: {cross: 1, half: 1, tent: 1, quarter: 1, three-quarter: 1, back: 1, double-running: 1,
+               satin: 1, knot: 1, other: {count: 1, each: 3 cm}}}
+            - {code: H21, skein: hand-dyed,
+               stitches: {cross: {count: 900, worked: singly}, satin: {count: 96, span: 6}, other: {count: 12, each: 3 cm}}}""",
+            "saltings.csv");
+    private static final Key<Void> PARTS = KEYS.list("parts", PART, """
+            - {part: Verse, over: 1, stitches: 60 x 24, threads: [{code: S09, stitches: {cross: 1420}}]}
+            - {part: Date, over: 1, threads: date.csv}""");
+    private static final Key<Amount> COVERAGE = KEYS.may("coverage", new AmountText(), "70%", "2310");
+    static final Key<Amount> PROGRESS = KEYS.may("progress", new AmountText(), ProgressReader.PROGRESS,
+            "{started: 2026-02-14, finished: 2027-01-06, done: 100%, log: [{on: 2026-03-01, hours: 2.5, stitches: 260}]}", "780");
+    static final Key<Void> GOAL = KEYS.may("goal", ProgressReader.GOAL);
+
     /**
      * Chart keys are counted by people: a few stitches more than the chart has are no contradiction, twice as many are a percent sign
      * left out.
      */
     private static final int SURELY_MORE = 2;
-    private static final String PART_EXAMPLE = "- {part: Verse, over: 1, stitches: 60 x 24}";
 
     private final Settings settings;
     private final Tables tables;
@@ -72,29 +112,29 @@ public final class PieceReader {
      * @param title what the piece is called, if that could be read, and where that stands
      * @param piece present unless something that must be there is missing or wrong
      */
-    record ReadPiece(String id, Optional<String> title, Spot titleSpot, Optional<Piece> piece) {
+    record FoundPiece(String id, Optional<String> title, Spot titleSpot, Optional<Piece> piece) {
     }
 
-    public ReadPiece read(Node document, String id) {
-        Optional<Fields> fields = Fields.of(document, Said.of("thing.piece"), "piece: Fog bell, and so on", KEYS, problems);
-        Optional<String> title = fields.flatMap(f -> f.required("piece", new TextForm("Fog bell")));
+    public FoundPiece read(Node document, String id) {
+        Optional<Fields> fields = Fields.of(document, KEYS, problems);
+        Optional<String> title = fields.flatMap(f -> f.value(TITLE));
         Place titlePlace = fields.map(f -> f.placeOf("piece")).orElse(document.place());
         // Kept until all pieces are read, when a great many texts would lie in memory.
-        return new ReadPiece(id, title, titlePlace.spot(), fields.flatMap(f -> read(f, id, title)));
+        return new FoundPiece(id, title, titlePlace.spot(), fields.flatMap(f -> read(f, id, title)));
     }
 
     private Optional<Piece> read(Fields fields, String id, Optional<String> title) {
-        Optional<String> designer = recurring.words(fields.value("designer", new TextForm("Ottoline Marsh")));
-        Optional<ChartSize> stitches = fields.required("stitches", new ChartText());
-        Optional<Cloth> cloth = fields.requiredNode("cloth", ClothReader.EXAMPLE)
+        Optional<String> designer = recurring.words(fields.value(DESIGNER));
+        Optional<ChartSize> stitches = fields.value(STITCHES);
+        Optional<Cloth> cloth = fields.node(CLOTH)
                 .flatMap(new ClothReader(settings.clothsOnHand(), problems)::read).map(recurring::cloth);
-        Optional<Finish> finish = fields.value("finish", Choice.of("choice.finish", Finish.class));
+        Optional<Finish> finish = fields.value(FINISH);
         MarginReader.Around around = new MarginReader(problems).read(fields, finish);
         Shares shares = new Shares();
-        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, Optional.empty()), shares);
+        List<CalledThread> threads = threads(fields, THREADS, new TableRows.Owner(id, Optional.empty()), shares);
         List<Part> parts = parts(fields, id, shares, stitches.flatMap(chart -> cloth.map(on -> new Design(chart, on.over()))));
         shares.check(problems);
-        Optional<Amount> coverage = fields.value("coverage", new AmountText());
+        Optional<Amount> coverage = fields.value(COVERAGE);
         long crosses = Stream.concat(threads.stream(), parts.stream().flatMap(part -> part.threads().stream())).mapToLong(CrossSum::crosses)
                 .sum();
         if (coverage.isPresent() && coverage.get() instanceof Amount.Stitches written && crosses > SURELY_MORE * written.number()) {
@@ -107,7 +147,7 @@ public final class PieceReader {
                 ? OptionalLong.of(MostStitches.of(stitches.get(), cloth.get(), threads, parts, coverage)) : OptionalLong.empty();
         Progress progress = record.progress(fields, most);
         if (cloth.isPresent() && progress.begun()) {
-            fields.node("cloth", ClothReader.EXAMPLE).flatMap(ClothReader::saidUncut)
+            fields.node(CLOTH).flatMap(ClothReader::saidUncut)
                     .ifPresent(place -> problems.add(place, Fault.of(ClothReader.UNCUT)));
         }
         Goal goal = record.goal(fields);
@@ -115,14 +155,14 @@ public final class PieceReader {
                 recurring.margins(around.margins()), around.given(), threads, parts, coverage, progress, goal))));
     }
 
-    private List<CalledThread> threads(Fields fields, TableRows.Owner owner, Shares shares) {
-        Optional<Node> node = fields.node("threads", ThreadReader.EXAMPLE);
+    private List<CalledThread> threads(Fields fields, Key<Void> key, TableRows.Owner owner, Shares shares) {
+        Optional<Node> node = fields.node(key);
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
             return tables.find(table.get(), "threads", "fog-bell.csv").map(file -> shared.rows(file, settings, recurring))
                     .map(rows -> taken(rows, owner, table.get().place(), shares)).orElseGet(List::of);
         }
-        List<Node> list = node.map(items -> fields.itemsOrTable(items, "threads", ThreadReader.EXAMPLE)).orElseGet(List::of);
+        List<Node> list = node.map(items -> fields.itemsOrTable(items, key)).orElseGet(List::of);
         return shared.roomFor(list.size()) ? new ThreadReader(settings, recurring, shares, problems).read(list) : List.of();
     }
 
@@ -137,20 +177,20 @@ public final class PieceReader {
 
     private List<Part> parts(Fields piece, String id, Shares shares, Optional<Design> design) {
         List<Part> parts = new ArrayList<>();
-        for (Node node : piece.list("parts", PART_EXAMPLE)) {
-            Fields.of(node, Said.of("thing.part"), PART_EXAMPLE, PART_KEYS, problems).flatMap(fields -> part(fields, id, shares, design))
+        for (Node node : piece.list(PARTS)) {
+            Fields.of(node, PART, problems).flatMap(fields -> part(fields, id, shares, design))
                     .ifPresent(parts::add);
         }
         return parts;
     }
 
     private Optional<Part> part(Fields fields, String id, Shares shares, Optional<Design> design) {
-        Optional<String> title = fields.required("part", new TextForm("Verse"));
-        Optional<Integer> over = fields.required("over", ClothReader.OVER);
-        Optional<ChartSize> stitches = fields.value("stitches", new ChartText());
+        Optional<String> title = fields.value(PART_TITLE);
+        Optional<Integer> over = fields.value(PART_OVER);
+        Optional<ChartSize> stitches = fields.value(PART_STITCHES);
         design.flatMap(whole -> over.flatMap(o -> stitches.flatMap(s -> whole.tooLarge(s, o))))
                 .ifPresent(fault -> fields.wrong("stitches", fault));
-        List<CalledThread> threads = threads(fields, new TableRows.Owner(id, title.or(() -> Optional.of(""))), shares);
+        List<CalledThread> threads = threads(fields, PART_THREADS, new TableRows.Owner(id, title.or(() -> Optional.of(""))), shares);
         return title.flatMap(t -> over.map(o -> new Part(t, o, stitches, threads)));
     }
 }

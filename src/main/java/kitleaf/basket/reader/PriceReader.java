@@ -18,8 +18,8 @@ import kitleaf.words.Said;
 /** Reads what a skein of each put-up costs. */
 final class PriceReader {
 
-    private static final String EXAMPLE = "{cotton: 1.20 GBP}";
-    private static final Form<Price> PRICE = new PriceText("price.too-much.skein", "1.20 GBP");
+    static final String EXAMPLE = "{cotton: 1.20 GBP}";
+    static final Form<Price> PRICE = new PriceText("price.too-much.skein", "1.20 GBP");
 
     private final Form<String> putUpName;
     private final Problems problems;
@@ -32,7 +32,7 @@ final class PriceReader {
     /** The prices that could be read, by put-up; all in the currency of the first. */
     Map<String, Price> read(Fields basket) {
         Map<String, Price> prices = new LinkedHashMap<>();
-        basket.node("prices", EXAMPLE).ifPresent(node -> {
+        basket.node(SettingsReader.PRICES).ifPresent(node -> {
             // Which names may stand there, their form says.
             List<String> names = node instanceof Node.Mapping mapping ? List.copyOf(mapping.entries().keySet()) : List.of();
             Fields.of(node, Fields.key("prices"), EXAMPLE, names, problems)

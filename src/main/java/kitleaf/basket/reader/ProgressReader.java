@@ -25,28 +25,46 @@ import kitleaf.basket.form.TextForm;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.form.YesNo;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.yaml.Node;
-import kitleaf.words.Said;
 
 /** Reads how far a piece has come and what is wanted of it. */
 public final class ProgressReader {
 
-    private static final List<String> KEYS = List.of("started", "stitched", "finished", "done", "readings", "log", "states");
-    private static final List<String> READING_KEYS = List.of("on", "done");
-    private static final List<String> LOG_KEYS = List.of("on", "hours", "stitches", "unpicked", "note");
-    private static final List<String> STATE_KEYS = List.of("on", "is");
-    private static final List<String> GOAL_KEYS = List.of("must", "by", "weight");
-    private static final String EXAMPLE = "45%";
-    private static final String READING_EXAMPLE = "- {on: 2026-03-01, done: 45%}";
-    private static final String STATE_EXAMPLE = "- {on: 2026-05-01, is: resting}";
-    private static final String LOG_EXAMPLE = "- {on: 2026-03-01, hours: 2.5, stitches: 260}";
-
-    private static final Form<PieceState> STATE = Choice.of("choice.state", PieceState.class, PieceState::said);
     public static final Form<LocalDate> DAY = new DateText();
-    public static final Form<Double> HOURS =
-            new NumberText(0, true, 24, "log.hours", "2.5");
+    public static final Form<Double> HOURS = new NumberText(0, true, 24, "log.hours", "2.5");
+
+    private static final Keys ENTRY = Keys.of("thing.log-entry", "- {on: 2026-03-01, hours: 2.5, stitches: 260}");
+    private static final Key<LocalDate> ON = ENTRY.must("on", DAY, "2026-03-01");
+    private static final Key<Double> SAT = ENTRY.may("hours", HOURS);
+    private static final Key<Integer> STITCHES = ENTRY.may("stitches", WholeText.stitches(), "260");
+    private static final Key<Integer> UNPICKED = ENTRY.may("unpicked", WholeText.stitches(), "20");
+    private static final Key<String> NOTE = ENTRY.may("note", new TextForm("Second page"));
+
+    private static final Keys READING = Keys.of("thing.reading", "- {on: 2026-03-01, done: 45%}");
+    private static final Key<LocalDate> READ_ON = READING.must("on", DAY, "2026-04-01");
+    private static final Key<Amount> READ_DONE = READING.must("done", new AmountText());
+
+    private static final Keys STATE = Keys.of("thing.state", "- {on: 2026-05-01, is: resting}");
+    private static final Key<LocalDate> STATE_ON = STATE.must("on", DAY, "2026-05-01");
+    private static final Key<PieceState> IS = STATE.must("is", Choice.of("choice.state", PieceState.class, PieceState::said), "resting");
+
+    static final Keys PROGRESS = Keys.under("progress", "{started: 2026-02-14, done: 45%}");
+    private static final Key<LocalDate> STARTED = PROGRESS.may("started", DAY);
+    private static final Key<LocalDate> STITCHED = PROGRESS.may("stitched", DAY, "2027-01-02");
+    private static final Key<LocalDate> FINISHED = PROGRESS.may("finished", DAY, "2027-01-06");
+    private static final Key<Amount> DONE = PROGRESS.may("done", new AmountText(), "100%");
+    private static final Key<Void> READINGS = PROGRESS.list("readings", READING);
+    private static final Key<Void> STATES = PROGRESS.list("states", STATE);
+    private static final Key<Void> LOG = PROGRESS.list("log", ENTRY);
+
+    static final Keys GOAL = Keys.under("goal", "{must: yes, by: 2027-06-30, weight: 3}");
+    private static final Key<Boolean> MUST = GOAL.may("must", new YesNo());
+    private static final Key<LocalDate> BY = GOAL.may("by", DAY, "2027-06-30");
+    private static final Key<Integer> WEIGHT = GOAL.may("weight", new WholeText(1, Goal.MOST_WEIGHT, "3"));
 
     private final Problems problems;
 
@@ -60,9 +78,9 @@ public final class ProgressReader {
      * @param most the most stitches it can hold; empty where that cannot be known
      */
     Progress progress(Fields piece, OptionalLong most) {
-        Optional<Node> node = piece.node("progress", EXAMPLE);
+        Optional<Node> node = piece.node(PieceReader.PROGRESS);
         if (node.isPresent() && node.get() instanceof Node.Mapping) {
-            return Fields.of(node.get(), Fields.key("progress"), "{started: 2026-02-14, done: 45%}", KEYS, problems)
+            return Fields.of(node.get(), PROGRESS, problems)
                     .map(fields -> read(fields, most)).orElse(Progress.NONE);
         }
         return node.flatMap(n -> piece.scalar(n, Fields.key("progress"), new AmountText()))
@@ -80,25 +98,24 @@ public final class ProgressReader {
     }
 
     private Progress read(Fields fields, OptionalLong most) {
-        Optional<LocalDate> started = fields.value("started", DAY);
-        Optional<LocalDate> stitched = fields.value("stitched", DAY);
-        Optional<LocalDate> finished = fields.value("finished", DAY);
+        Optional<LocalDate> started = fields.value(STARTED);
+        Optional<LocalDate> stitched = fields.value(STITCHED);
+        Optional<LocalDate> finished = fields.value(FINISHED);
         notBefore(fields, "stitched", stitched, started, "progress.before-start");
         notBefore(fields, "finished", finished, started, "progress.before-start");
         notBefore(fields, "finished", finished, stitched, "progress.before-stitched");
-        Optional<Amount> done = fields.value("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
+        Optional<Amount> done = fields.value(DONE).map(amount -> within(amount, fields, "done", most));
         Optional<LocalDate> last = stitched.or(() -> finished);
         if (last.isPresent() && done.isPresent() && done.get() instanceof Amount.Share share && share.fraction() < 1) {
             fields.wrong("done", Fault.of("progress.not-all", last.get().toString()));
         }
-        List<HowFar> readings = each(fields, "readings", READING_EXAMPLE, "thing.reading", READING_KEYS,
-                keys -> reading(keys, started, most));
-        List<SaidState> states = each(fields, "states", STATE_EXAMPLE, "thing.state", STATE_KEYS, ProgressReader::state);
+        List<HowFar> readings = each(fields, READINGS, READING, keys -> reading(keys, started, most));
+        List<SaidState> states = each(fields, STATES, STATE, ProgressReader::state);
         List<LogEntry> log = new ArrayList<>();
         boolean told = false;
         long stitches = 0;
-        for (Node node : fields.list("log", LOG_EXAMPLE)) {
-            Optional<Fields> keys = Fields.of(node, Said.of("thing.log-entry"), LOG_EXAMPLE, LOG_KEYS, problems);
+        for (Node node : fields.list(LOG)) {
+            Optional<Fields> keys = Fields.of(node, ENTRY, problems);
             Optional<LogEntry> entry = keys.flatMap(one -> logEntry(one, started, last));
             if (entry.isEmpty()) {
                 continue;
@@ -114,22 +131,21 @@ public final class ProgressReader {
         return new Progress(started, stitched, finished, done, readings, log, states);
     }
 
-    private <T> List<T> each(Fields fields, String key, String example, String thing, List<String> keys,
-                             Function<Fields, Optional<T>> read) {
-        return fields.list(key, example).stream().flatMap(node -> Fields.of(node, Said.of(thing), example, keys, problems).stream())
+    private <T> List<T> each(Fields fields, Key<Void> list, Keys entry, Function<Fields, Optional<T>> read) {
+        return fields.list(list).stream().flatMap(node -> Fields.of(node, entry, problems).stream())
                 .flatMap(one -> read.apply(one).stream()).toList();
     }
 
     private static Optional<HowFar> reading(Fields fields, Optional<LocalDate> started, OptionalLong most) {
-        Optional<LocalDate> on = fields.required("on", DAY);
+        Optional<LocalDate> on = fields.value(READ_ON);
         notBefore(fields, "on", on, started, "progress.before-start");
-        Optional<Amount> done = fields.required("done", new AmountText()).map(amount -> within(amount, fields, "done", most));
+        Optional<Amount> done = fields.value(READ_DONE).map(amount -> within(amount, fields, "done", most));
         return on.flatMap(day -> done.map(amount -> new HowFar(day, amount)));
     }
 
     private static Optional<SaidState> state(Fields fields) {
-        Optional<LocalDate> on = fields.required("on", DAY);
-        Optional<PieceState> is = fields.required("is", STATE);
+        Optional<LocalDate> on = fields.value(STATE_ON);
+        Optional<PieceState> is = fields.value(IS);
         return on.flatMap(day -> is.map(state -> new SaidState(day, state)));
     }
 
@@ -140,12 +156,12 @@ public final class ProgressReader {
     }
 
     private static Optional<LogEntry> logEntry(Fields fields, Optional<LocalDate> started, Optional<LocalDate> last) {
-        Optional<LocalDate> on = fields.required("on", DAY);
+        Optional<LocalDate> on = fields.value(ON);
         notBefore(fields, "on", on, started, "progress.before-start");
-        Optional<Double> hours = fields.value("hours", HOURS);
-        Optional<Integer> stitches = fields.value("stitches", WholeText.stitches());
-        Optional<Integer> unpicked = fields.value("unpicked", WholeText.stitches());
-        Optional<String> note = fields.value("note", new TextForm("moved to the second page"));
+        Optional<Double> hours = fields.value(SAT);
+        Optional<Integer> stitches = fields.value(STITCHES);
+        Optional<Integer> unpicked = fields.value(UNPICKED);
+        Optional<String> note = fields.value(NOTE);
         if (!fields.has("hours") && !fields.has("stitches") && !fields.has("unpicked")) {
             fields.wrong("on", Fault.of("log.nothing"));
             return Optional.empty();
@@ -165,9 +181,9 @@ public final class ProgressReader {
      * come belongs to a piece of several years, and both outlive the goals of a year.
      */
     Goal goal(Fields piece) {
-        return piece.group("goal", "{must: yes, by: 2027-06-30, weight: 3}", GOAL_KEYS).map(fields -> new Goal(
-                fields.value("must", new YesNo()).orElse(false),
-                fields.value("by", DAY),
-                fields.value("weight", new WholeText(1, Goal.MOST_WEIGHT, "3")).orElse(1))).orElse(Goal.NONE);
+        return piece.group(PieceReader.GOAL, GOAL).map(fields -> new Goal(
+                fields.value(MUST).orElse(false),
+                fields.value(BY),
+                fields.value(WEIGHT).orElse(1))).orElse(Goal.NONE);
     }
 }

@@ -1,31 +1,34 @@
 package kitleaf.basket.reader;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kitleaf.basket.Paper;
+import kitleaf.basket.form.SizeText.Size;
 import kitleaf.basket.Tags;
 import kitleaf.basket.form.Choice;
 import kitleaf.basket.form.Form;
 import kitleaf.basket.form.JsonShape;
 import kitleaf.basket.form.LengthText;
-import kitleaf.basket.form.SizeText.Size;
 import kitleaf.basket.form.SizeText;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
-import kitleaf.basket.place.Quote;
 import kitleaf.words.Said;
 
 /** Reads how bag tags are made. */
 final class TagsReader {
 
-    private static final List<String> KEYS = List.of("size", "sides", "back-lies");
-    private static final List<String> WAYS = List.of("right", "left", "below", "above");
-    private static final String EXAMPLE = "{size: quarter, sides: folded}";
-    private static final String SHIFT_EXAMPLE = "{right: 0.8 mm, below: 0.5 mm}";
-    private static final Form<Tags.Sides> SIDES = Choice.of("choice.tag-sides", Tags.Sides.class);
+    static final Keys KEYS = Keys.under("tags", "{size: quarter, sides: folded}");
+    private static final Key<Tags.Size> SIZE = KEYS.may("size", new TagSizeText(), "sixth", "70 mm x 110 mm");
+    private static final Key<Tags.Sides> SIDES = KEYS.may("sides", Choice.of("choice.tag-sides", Tags.Sides.class));
+
     private static final Form<Double> SHIFT = new LengthText(0, Tags.MOST_SHIFT_MM, "tag.shift", "0.8 mm");
+    private static final Keys WAYS = Keys.under("back-lies", "{right: 0.8 mm, below: 0.5 mm}");
+    private static final Key<Double> RIGHT = WAYS.may("right", SHIFT);
+    private static final Key<Double> LEFT = WAYS.may("left", SHIFT);
+    private static final Key<Double> BELOW = WAYS.may("below", SHIFT, "0.5 mm");
+    private static final Key<Double> ABOVE = WAYS.may("above", SHIFT, "0.5 mm");
+    private static final Key<Void> BACK_LIES = KEYS.may("back-lies", WAYS, WAYS.example(), "{left: 0.8 mm, above: 0.5 mm}");
 
     private final Optional<Paper> paper;
 
@@ -36,40 +39,27 @@ final class TagsReader {
 
     /** The basket's tags; the usual ones where it says nothing of them. */
     Tags read(Fields basket) {
-        return basket.group("tags", EXAMPLE, KEYS).map(this::tags).orElse(Tags.USUAL);
+        return basket.group(SettingsReader.TAGS, KEYS).map(this::tags).orElse(Tags.USUAL);
     }
 
     private Tags tags(Fields fields) {
-        Tags.Size size = fields.value("size", new TagSizeText()).orElse(Tags.USUAL.size());
-        Tags.Sides sides = fields.value("sides", SIDES).orElse(Tags.USUAL.sides());
-        Optional<Fields> shift = fields.group("back-lies", SHIFT_EXAMPLE, WAYS);
-        Tags tags = new Tags(size, sides, shift.map(lies -> lies(lies, "right", "left")).orElse(0.0),
-                shift.map(lies -> lies(lies, "below", "above")).orElse(0.0));
-        paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size", misfit(tags, sheet)));
+        Tags.Size size = fields.value(SIZE).orElse(Tags.USUAL.size());
+        Tags.Sides sides = fields.value(SIDES).orElse(Tags.USUAL.sides());
+        Optional<Fields> shift = fields.group(BACK_LIES, WAYS);
+        Tags tags = new Tags(size, sides, shift.map(lies -> lies(lies, RIGHT, LEFT)).orElse(0.0),
+                shift.map(lies -> lies(lies, BELOW, ABOVE)).orElse(0.0));
+        paper.filter(sheet -> !tags.fit(sheet)).ifPresent(sheet -> fields.wrong("size",
+                Misfits.fault(tags, sheet, Tags.Room.USUAL, Misfits.Cause.FILE)));
         return tags;
     }
 
-    /** Why tags do not fit, and for a share the smallest that does. */
-    private static Fault misfit(Tags tags, Paper sheet) {
-        if (!(tags.size() instanceof Tags.Share share)) {
-            return Fault.of(tags.sides() == Tags.Sides.FOLDED ? "tag.large.unfolded" : "tag.large", Quote.bare(sheet.name()));
-        }
-        return Stream.of(Tags.Share.SIXTH, Tags.Share.QUARTER).filter(it -> new Tags(it, tags.sides(), 0, 0).fit(sheet)).findFirst()
-                .map(it -> Fault.of("tag.share", word(share), Quote.bare(sheet.name()), word(it)))
-                .orElseGet(() -> Fault.of("tag.share.none", word(share), Quote.bare(sheet.name())));
-    }
-
-    private static String word(Tags.Share share) {
-        return share.name().toLowerCase(Locale.ROOT);
-    }
-
     /** How far one way, or below nought the other way. */
-    private static double lies(Fields fields, String way, String other) {
-        if (fields.has(way) && fields.has(other)) {
-            fields.wrong(other, Fault.of("tag.both-ways", Said.of("way." + way), Said.of("way." + other)));
+    private static double lies(Fields fields, Key<Double> way, Key<Double> other) {
+        if (fields.has(way.name()) && fields.has(other.name())) {
+            fields.wrong(other.name(), Fault.of("tag.both-ways", Said.of("way." + way.name()), Said.of("way." + other.name())));
             return 0;
         }
-        return fields.value(way, SHIFT).orElse(0.0) - fields.value(other, SHIFT).orElse(0.0);
+        return fields.value(way).orElse(0.0) - fields.value(other).orElse(0.0);
     }
 
     /** A share of the sheet in a word, or two lengths. */
@@ -82,7 +72,7 @@ final class TagsReader {
         @Override
         public Tags.Size read(String text) throws Fault {
             for (Tags.Share share : Tags.Share.values()) {
-                if (word(share).equals(text.strip())) {
+                if (share.word().equals(text.strip())) {
                     return share;
                 }
             }

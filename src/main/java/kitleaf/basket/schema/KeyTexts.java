@@ -56,12 +56,6 @@ final class KeyTexts {
         return text;
     }
 
-    /** Notes that the readers take a key that the specimen does not have. */
-    void notShown(String group, String key) {
-        unused.remove(group + "." + key);
-        wanting.add("the key " + key + " of " + group + " stands nowhere in the specimen; write it there, in every form it takes");
-    }
-
     /**
      * Ends the use of these texts.
      *

@@ -12,6 +12,8 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import kitleaf.basket.reader.PieceReader;
+import kitleaf.basket.reader.SettingsReader;
 import kitleaf.words.Said;
 
 /** Gives the schemas (JSON Schema, draft 2020-12) by which an editor completes and checks a basket's files. */
@@ -39,16 +41,16 @@ public final class Schemas {
      * The schemas as texts that end in a line break, by their file names: {@link #BASKET_FILE} and {@link #PIECE_FILE}.
      *
      * @param language of the sentences editors show
-     * @throws IllegalStateException if a key that readers take has no text or stands in no specimen; tests see to it that it is not so
+     * @throws IllegalStateException if a key that readers take has no text; tests see to it that it is not so
      */
     public static Map<String, String> files(Locale language) {
-        return files(Specimen.read(), KeyTexts.shipped(language), language);
+        return files(KeyTexts.shipped(language), language);
     }
 
-    static Map<String, String> files(Specimen specimen, KeyTexts texts, Locale language) {
+    static Map<String, String> files(KeyTexts texts, Locale language) {
         Map<String, String> files = new LinkedHashMap<>();
-        Map<String, Object> basket = new SchemaDraft(specimen.asked(), texts, language).of(Said.of("schema.basket"), specimen.basket());
-        Map<String, Object> piece = new SchemaDraft(specimen.asked(), texts, language).of(Said.of("schema.piece"), specimen.pieces());
+        Map<String, Object> basket = new SchemaDraft(texts, language).of(Said.of("schema.basket"), SettingsReader.KEYS);
+        Map<String, Object> piece = new SchemaDraft(texts, language).of(Said.of("schema.piece"), PieceReader.KEYS);
         texts.complete();
         files.put(BASKET_FILE, json(basket));
         files.put(PIECE_FILE, json(piece));

@@ -2,7 +2,6 @@ package kitleaf.sheet.cut;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.StringJoiner;
 import kitleaf.basket.Margins;
 import kitleaf.basket.Piece;
@@ -84,10 +83,6 @@ final class CutSheetWords {
         return cloth.shrink().warp() > 0 || cloth.shrink().weft() > 0;
     }
 
-    private static String key(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     private String cutSize(PieceSize size, boolean own) {
         Figures cut = own ? figures : figures.swapped();
         return cut.cut(size.across().cutMm(), size.down().cutMm());
@@ -100,7 +95,7 @@ final class CutSheetWords {
                 : words.say("cut-sheet.margin-sides", figures.length(margins.topMm()), figures.length(margins.rightMm()),
                         figures.length(margins.bottomMm()), figures.length(margins.leftMm()));
         boolean rounded = size.across().isRounded() || size.down().isRounded();
-        String finish = piece.finish().map(it -> ", " + words.say("finish." + key(it))).orElse("");
+        String finish = piece.finish().map(it -> ", " + words.say("finish." + Words.word(it))).orElse("");
         String usual = piece.marginsGiven() || piece.finish().isPresent() ? "" : ", " + words.say("cut-sheet.margin-usual");
         String note = around + finish + usual;
         return rounded ? words.say("cut-sheet.margin-rounded", note) : note;

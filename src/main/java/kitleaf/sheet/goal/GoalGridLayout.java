@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import kitleaf.basket.CardGrid;
 import kitleaf.basket.Goals;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.basket.Paper;
+import kitleaf.basket.place.Problem;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
@@ -68,39 +71,74 @@ public final class GoalGridLayout {
                 .orElseGet(() -> new Sheet(SheetKind.GOAL_GRID, 0, Map.of()));
     }
 
+    /** The problem that the grid of cards she asks for has no room, if it has none. */
+    public static Optional<Problem> misfit(Reckoning reckoning, SheetSettings settings, Misfits misfits, Misfits.Cause cause) {
+        return reckoning.basket().goals().flatMap(goals -> goals.cards().flatMap(cards -> {
+            GoalGridLayout layout = new GoalGridLayout(reckoning, settings, goals);
+            return layout.misfit(cards).map(fit -> misfits.cards(cards, layout.walls().get(0), fit, cause));
+        }));
+    }
+
     private Sheet layOut() {
-        List<GoalEntry> entries = Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry))
-                .toList();
-        List<String> notes = new ArrayList<>(says.notes(goals.choose()));
-        List<GoalPage> pages = entries.isEmpty() ? List.of() : pages(entries, notes);
+        List<GoalEntry> entries = entries();
+        List<GoalPage> pages = entries.isEmpty() ? List.of() : pages(entries);
         return frames.flowing(SheetKind.GOAL_GRID, pages.size() + 1, words.say("goal.subject"), Map.of(
                 "pages", pages,
                 "strip", YearStrip.of(year, settings.language(), says::day),
                 "stripTitle", words.say("strip.title", year.year()),
                 "fit", says.fit(),
-                "notes", notes));
+                "notes", says.notes(goals.choose())));
     }
 
-    private List<GoalPage> pages(List<GoalEntry> entries, List<String> notes) {
-        List<Paper> papers = settings.type().lies() ? List.of(lying, upright) : List.of(upright, lying);
-        List<Paper> walls = goals.wall().map(List::of).orElse(papers);
-        boolean whole = papers.stream().anyMatch(it -> holds(it, walls.get(0)));
+    private List<GoalEntry> entries() {
+        return Stream.concat(year.finished().stream().map(says::finished), year.chosen().stream().map(says::entry)).toList();
+    }
+
+    private List<Paper> papers() {
+        return settings.type().lies() ? List.of(lying, upright) : List.of(upright, lying);
+    }
+
+    private List<Paper> walls() {
+        return goals.wall().map(List::of).orElse(papers());
+    }
+
+    private CardRoom room(List<GoalEntry> entries) {
+        return new CardRoom(entries, settings.type(), settings.ruler(), words);
+    }
+
+    /** The walls her cards lie on, and the head above them. */
+    private record Wall(GoalGrid.Walls free, boolean whole, double scale, TypeScale type, double headMm, double gapMm) { }
+
+    private Wall wall() {
+        List<Paper> walls = walls();
+        boolean whole = papers().stream().anyMatch(it -> holds(it, walls.get(0)));
         double gapMm = goals.wall().isPresent() ? WALL_GAP_MM : GAP_MM;
         double scale = Math.max(1, Math.min(walls.get(0).widthMm(), walls.get(0).heightMm()) / A4_SHORT_MM);
         TypeScale type = settings.type().before(scale);
         double headMm = scale * (type.lineMm(type.title()) + STITCH_MM);
-        double footMm = footMm(upright);
-        CardRoom room = new CardRoom(entries, settings.type(), settings.ruler(), words);
-        GoalGrid.Walls free = new GoalGrid.Walls(walls, 2 * Frames.MARGIN_MM, Frames.MARGIN_MM + headMm + gapMm / 2,
-                (whole ? footMm : Frames.MARGIN_MM) + gapMm / 2, gapMm);
-        Optional<WallTiles> asked = goals.cards().flatMap(cards -> GoalGrid.asked(cards, free, room))
-                .map(grid -> tiles(grid, whole, room, headMm, gapMm, papers)).filter(it -> it.grid().scale() > 0);
-        WallTiles tiles = asked.orElseGet(() -> tiles(GoalGrid.best(free, room), whole, room, headMm, gapMm, papers));
-        if (asked.isEmpty()) {
-            goals.cards().ifPresent(cards -> notes.add(0, words.say("strip.cards", cards.columns(), cards.rows(), tiles.grid().columns(),
-                    tiles.grid().rows())));
-        }
-        GoalPage.Head head = new GoalPage.Head(new Box(0, 0, 0, 0), says.title(entries.size()), Integer.toString(year.year()), scale, type);
+        return new Wall(new GoalGrid.Walls(walls, 2 * Frames.MARGIN_MM, Frames.MARGIN_MM + headMm + gapMm / 2,
+                (whole ? footMm(upright) : Frames.MARGIN_MM) + gapMm / 2, gapMm), whole, scale, type, headMm, gapMm);
+    }
+
+    /** The grids that have room where one has none, none with more cards; nothing where it has room. */
+    private Optional<List<CardGrid>> misfit(CardGrid cards) {
+        Wall wall = wall();
+        CardRoom room = room(entries());
+        return room.entries().isEmpty() || asked(cards, wall, room).isPresent() ? Optional.empty()
+                : Optional.of(CardGrid.upTo(cards.number()).filter(it -> asked(it, wall, room).isPresent()).toList());
+    }
+
+    private Optional<WallTiles> asked(CardGrid cards, Wall wall, CardRoom room) {
+        return GoalGrid.asked(cards, wall.free(), room).map(grid -> tiles(grid, wall, room)).filter(it -> it.grid().scale() > 0);
+    }
+
+    private List<GoalPage> pages(List<GoalEntry> entries) {
+        CardRoom room = room(entries);
+        Wall wall = wall();
+        WallTiles tiles = goals.cards().flatMap(cards -> asked(cards, wall, room))
+                .orElseGet(() -> tiles(GoalGrid.best(wall.free(), room), wall, room));
+        GoalPage.Head head = new GoalPage.Head(new Box(0, 0, 0, 0), says.title(entries.size()), Integer.toString(year.year()), wall.scale(),
+                wall.type());
         List<GoalPage> pages = new ArrayList<>();
         int each = tiles.grid().columns() * tiles.grid().rows();
         for (int from = 0; from < entries.size(); from += each) {
@@ -109,13 +147,13 @@ public final class GoalGridLayout {
         return pages;
     }
 
-    private WallTiles tiles(GoalGrid grid, boolean whole, CardRoom room, double headMm, double gapMm, List<Paper> papers) {
+    private WallTiles tiles(GoalGrid grid, Wall wall, CardRoom room) {
         double besideMm = PRINTER_MM + BESIDE_JOIN_MM + TypeScale.mm(settings.type().body());
-        List<WallTiles.Sheet> sheets = whole ? List.of(new WallTiles.Sheet(grid.wall().widthMm(), grid.wall().heightMm(),
-                Frames.MARGIN_MM - gapMm / 2, Frames.MARGIN_MM, footMm(grid.wall())))
-                : papers.stream().map(it -> new WallTiles.Sheet(it.widthMm(), it.heightMm(), besideMm, besideMm,
+        List<WallTiles.Sheet> sheets = wall.whole() ? List.of(new WallTiles.Sheet(grid.wall().widthMm(), grid.wall().heightMm(),
+                Frames.MARGIN_MM - wall.gapMm() / 2, Frames.MARGIN_MM, footMm(grid.wall())))
+                : papers().stream().map(it -> new WallTiles.Sheet(it.widthMm(), it.heightMm(), besideMm, besideMm,
                         footMm(it) + besideMm - PRINTER_MM)).toList();
-        return WallTiles.best(grid, room, headMm, gapMm, sheets);
+        return WallTiles.best(grid, room, wall.headMm(), wall.gapMm(), sheets);
     }
 
     private double footMm(Paper paper) {

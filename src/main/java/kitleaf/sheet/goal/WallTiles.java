@@ -20,7 +20,7 @@ import kitleaf.words.Words;
 record WallTiles(Sheet sheet, GoalGrid grid, double headMm, double gapMm, int across, int down) {
 
     /** Cards smaller than this part of what the wall has room for are worth another sheet. */
-    private static final double NEARLY = 0.9;
+    private static final double NEARLY = 0.8;
     /** What larger cards are worth, in sheets: more than a wall has. */
     private static final double LARGER = 10_000;
     private static final double SLACK_MM = 1e-6;

@@ -50,7 +50,7 @@ final class LabelWords {
             known.clear();
         }
         List<String> ways = known.computeIfAbsent(lines, it -> ways(thread, lots, facts));
-        return new Label(Figures.straight(thread.code()), ThreadWords.first(thread).name().orElse(""), together(title), lines, ways.get(0),
+        return new Label(Figures.code(thread.code()), ThreadWords.first(thread).name().orElse(""), together(title), lines, ways.get(0),
                 ways.get(1),
                 lots.isEmpty() ? "" : words.say("kit.lot", written(lots)),
                 Swatch.of(ThreadWords.first(thread)), first ? title : "");
@@ -127,7 +127,7 @@ final class LabelWords {
     }
 
     private String lot(Collection<String> lots, String blank, String written) {
-        return unbroken(lots.isEmpty() ? words.say(blank) : words.say(written, Figures.straight(String.join(" + ", lots))));
+        return unbroken(lots.isEmpty() ? words.say(blank) : words.say(written, Figures.code(String.join(" + ", lots))));
     }
 
     private static String written(Collection<String> lots) {

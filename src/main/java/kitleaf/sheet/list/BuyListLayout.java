@@ -3,7 +3,6 @@ package kitleaf.sheet.list;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -152,7 +151,7 @@ public final class BuyListLayout {
     }
 
     private ListRow cloth(Purchase purchase) {
-        return ListRow.bought(purchase.cut().name(), clothWords.purchased(purchase), Integer.toString(purchase.number()),
+        return ListRow.bought(Figures.unbroken(purchase.cut().name()), clothWords.purchased(purchase), Integer.toString(purchase.number()),
                 purchase.cut().price().map(figures::amount).orElse(""), purchase.cost().map(figures::amount).orElse(""));
     }
 
@@ -209,8 +208,8 @@ public final class BuyListLayout {
                     : new Said(warning.kind(), ofPieces ? pieces : "", ofPieces ? lots(warning) : "");
             codes.computeIfAbsent(said, one -> new ArrayList<>()).add(Figures.asTyped(warning.code()));
         }
-        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + entry.getKey().kind().name().toLowerCase(Locale.ROOT)
-                .replace('_', '-'), figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
+        return codes.entrySet().stream().map(entry -> words.say("buy.warn." + Words.word(entry.getKey().kind()),
+                figures.list(entry.getValue()), entry.getKey().pieces(), entry.getKey().lots())).toList();
     }
 
     /**

@@ -27,6 +27,8 @@ public final class Frames {
     private static final double AROUND_MM = 7.4;
     private static final double ABOVE_SIGNATURE = 0.5;
 
+    /** What is read at the table is no smaller than this. */
+    private static final double WORK_PT = 10;
     /** Before the signature, set bold. */
     private static final String PROGRAM = "Kitleaf" + String.valueOf(Figures.NO_BREAK).repeat(3);
     /** What is blank above a foot that is set close. */
@@ -89,28 +91,26 @@ public final class Frames {
     /**
      * How high the foot is at most that {@code flow.ftlx} sets in a width.
      *
-     * @param note what stands beside its bars, and then all of it is set close; if empty, what is usually said of them
+     * @param note what stands beside its bars, and then all of it is set close; if empty, what is briefly said of them, to be
+     *     read at the table
      */
     public double footMm(String note, double widthMm) {
-        double lineMm = settings.type().lineMm(settings.type().fine());
-        double barsMm = BAR_MM + lineMm;
-        double notedMm = 0;
-        for (String said : !note.isEmpty() ? List.of(note) : correction().isEmpty()
-                ? List.of(words.say("bars.note"), words.say("bars.note-large")) : List.of(correction())) {
-            int beside = widthMm > BESIDE_BARS_MM ? lines(said, 400, widthMm - BESIDE_BARS_MM) : MOST_LINES;
-            int above = lines(said, 400, widthMm);
-            notedMm = beside <= 2 ? Math.max(barsMm, 2 * lineMm) : above * lineMm + ABOVE_BARS_MM + barsMm;
-            if (beside <= 2 || above == 1) {
-                break;
-            }
-        }
-        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, settings.type().fine());
-        int signed = Math.min(MOST_LINES, lines(PROGRAM + signature(), 600, widthMm - pageMm - FOOT_GAP_MM));
+        TypeScale type = settings.type();
+        double lineMm = type.lineMm(type.fine());
+        double saidPt = note.isEmpty() ? type.floor(WORK_PT) : type.fine();
+        double saidMm = type.lineMm(saidPt);
+        String said = !note.isEmpty() ? note : correction().isEmpty() ? words.say("bars.note-large") : correction();
+        int beside = widthMm > BESIDE_BARS_MM ? lines(said, 400, saidPt, widthMm - BESIDE_BARS_MM) : MOST_LINES;
+        double barsMm = BAR_MM + saidMm;
+        double notedMm = beside <= 2 ? Math.max(barsMm, beside * saidMm)
+                : lines(said, 400, saidPt, widthMm) * saidMm + ABOVE_BARS_MM + barsMm;
+        double pageMm = settings.ruler().widthMm(words.say("signature.page", WIDEST, WIDEST), "text", 400, type.fine());
+        int signed = Math.min(MOST_LINES, lines(PROGRAM + signature(), 600, type.fine(), widthMm - pageMm - FOOT_GAP_MM));
         return notedMm + (note.isEmpty() ? AROUND_MM : ABOVE_SIGNATURE * lineMm) + signed * lineMm;
     }
 
-    private int lines(String text, int weight, double widthMm) {
-        return settings.ruler().lines(text, "text", weight, settings.type().fine(), widthMm);
+    private int lines(String text, int weight, double sizePt, double widthMm) {
+        return settings.ruler().lines(text, "text", weight, sizePt, widthMm);
     }
 
     private String signature() {

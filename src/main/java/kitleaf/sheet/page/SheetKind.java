@@ -1,8 +1,8 @@
 package kitleaf.sheet.page;
 
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Set;
+import kitleaf.words.Words;
 
 /** The sheets Kitleaf prints. */
 public enum SheetKind {
@@ -34,6 +34,6 @@ public enum SheetKind {
 
     /** The name on the command line and of the PDF, such as {@code cut-sheets}. */
     public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.word(this);
     }
 }

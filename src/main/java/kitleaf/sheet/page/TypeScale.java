@@ -115,6 +115,11 @@ public record TypeScale(boolean large, double display, double title, double figu
         return LEAST_CLEAR_PT;
     }
 
+    /** What a code may be set in where it would else be parted, whatever the scale: a code in one small line reads better than in two. */
+    public double narrowCode() {
+        return ORDINARY.fine;
+    }
+
     /**
      * Labels cut from plain paper where the basket says no size: in large print so large that its two faces hold a code, a name, strands,
      * needle, skeins, lot and a title of the usual lengths in 16 pt (found by measuring).

@@ -76,7 +76,7 @@ public final class PlainNotices {
     private String weave(Cloth.Kind kind, Count count) {
         // Counts that differ by little must not read alike.
         String warp = figures.decimal(count.warpPerInch(), 3);
-        return sheetWords.say("kind." + kind.name().toLowerCase(Locale.ROOT)) + " "
+        return sheetWords.say("kind." + Words.word(kind)) + " "
                 + (count.even() ? warp : warp + " x " + figures.decimal(count.weftPerInch(), 3));
     }
 

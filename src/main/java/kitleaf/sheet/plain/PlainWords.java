@@ -39,7 +39,7 @@ final class PlainWords {
 
     /** The phrase for a constant, under a group of keys. */
     String of(String group, Enum<?> constant, Object... slots) {
-        return words.say(group + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), slots);
+        return words.say(group + "." + Words.word(constant), slots);
     }
 
     /** A line: its name, then two columns. */

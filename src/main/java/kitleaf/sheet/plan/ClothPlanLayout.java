@@ -151,19 +151,20 @@ public final class ClothPlanLayout {
             return rows;
         }
         for (Purchase purchase : plan.buy()) {
-            rows.add(PlanRow.item(true, "", words.say("plan.times", purchase.number(), purchase.cut().name()),
+            rows.add(PlanRow.item(true, "", words.say("plan.times", purchase.number(), Figures.unbroken(purchase.cut().name())),
                     purchase.cost().map(figures::money).orElse(""), phrases.purchaseBelow(purchase)));
         }
         plan.cost().ifPresent(cost -> {
             rows.add(PlanRow.sum(words.say("buy.total"), figures.money(cost)));
             List<String> unpriced = plan.buy().stream().filter(it -> it.cost().isEmpty()).map(it -> it.cut().name()).distinct().toList();
             if (!unpriced.isEmpty()) {
-                rows.add(PlanRow.note(words.say("plan.no-price", figures.list(unpriced))));
+                rows.add(PlanRow.note(words.say("plan.no-price", Figures.unbroken(figures.list(unpriced)))));
             }
         });
         ClothSupply supply = basket.clothSupply();
         if (!supply.cutsGiven()) {
-            rows.add(PlanRow.note(words.say("plan.usual-cuts", figures.list(supply.cuts().stream().map(ClothCut::name).toList()))));
+            String cuts = figures.list(supply.cuts().stream().map(ClothCut::name).toList());
+            rows.add(PlanRow.note(words.say("plan.usual-cuts", Figures.unbroken(cuts))));
         }
         return rows;
     }

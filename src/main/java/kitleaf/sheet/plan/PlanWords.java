@@ -1,7 +1,6 @@
 package kitleaf.sheet.plan;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import kitleaf.basket.Units;
 import kitleaf.basket.cloth.Cloth;
@@ -148,8 +147,8 @@ final class PlanWords {
         Cloth asked = miss.piece().piece().cloth();
         String title = miss.piece().piece().title();
         if (asked.kind() != miss.cloth().kind()) {
-            return words.say("plan.near-kind", miss.cloth().name(), words.say("kind." + key(miss.cloth().kind())), title,
-                    words.say("kind." + key(asked.kind())));
+            return words.say("plan.near-kind", miss.cloth().name(), words.say("kind." + Words.word(miss.cloth().kind())), title,
+                    words.say("kind." + Words.word(asked.kind())));
         }
         boolean block = asked.kind() == Cloth.Kind.BLOCK;
         return words.say(block ? "plan.near-count-block" : "plan.near-count", miss.cloth().name(), count(miss.cloth().count()), title,
@@ -159,10 +158,6 @@ final class PlanWords {
     private String count(Count count) {
         // Counts that differ by little must not read alike.
         String warp = figures.decimal(count.warpPerInch(), 3);
-        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 3);
-    }
-
-    private static String key(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return count.even() ? warp : warp + Figures.TIMES + figures.decimal(count.weftPerInch(), 3);
     }
 }

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.function.IntFunction;
@@ -13,7 +13,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.basket.Piece;
+import kitleaf.basket.place.Problem;
 import kitleaf.basket.Tags;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
@@ -34,7 +36,6 @@ import kitleaf.sizing.tag.TagSheets;
 import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadNeed;
 import kitleaf.sizing.thread.ThreadTotal;
-import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.words.Words;
 
 /** Lays out a tag for the bag of each piece that is not finished, and more than one where its threads need it. */
@@ -66,15 +67,20 @@ public final class TagLayout {
         this.codeMm = Math.min(MOST_CODE_MM, Math.max(LEAST_CODE_MM, sheets.tagHeightMm() - ABOVE_CODE_MM));
     }
 
-    /** The tags of all pieces that are not finished, for paper on which they {@linkplain #fit have room}. */
+    /** The tags of all pieces that are not finished, for paper on which they {@linkplain #misfit have room}. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new TagLayout(reckoning, settings).layOut(reckoning);
     }
 
-    /** Whether the basket's tags have room on its paper, above the foot. */
-    public static boolean fit(Basket basket, SheetSettings settings) {
+    /** The problem that a basket's tags have no room on their paper above the foot, if they have none. */
+    public static Optional<Problem> misfit(Basket basket, SheetSettings settings, Misfits misfits, Misfits.Cause cause) {
+        if (basket.tags().size() instanceof Tags.Usual) {
+            return Optional.empty();
+        }
         Box least = settings.type().leastTag();
-        return basket.tags().on(settings.paper(), least.widthMm(), least.heightMm(), footMm(basket, settings)).isPresent();
+        Tags.Room room = new Tags.Room(least.widthMm(), least.heightMm(), footMm(basket, settings));
+        return basket.tags().on(settings.paper(), room).isPresent() ? Optional.empty()
+                : Optional.of(misfits.tags(basket.tags(), settings.paper(), room, cause));
     }
 
     private static double footMm(Basket basket, SheetSettings settings) {
@@ -126,7 +132,7 @@ public final class TagLayout {
     }
 
     private static String note(Tags.Sides sides) {
-        return "tag.note." + sides.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return "tag.note." + Words.word(sides);
     }
 
     private TagWords words(PieceReckoning reckoned, PieceThreads threads) {
@@ -159,7 +165,7 @@ public final class TagLayout {
                 .collect(Collectors.joining(", "))).replace('·', ',').replace(" ,", ",")));
 
         List<TagWords.Thread> ticks = threads.threads().stream()
-                .map(thread -> new TagWords.Thread(Figures.asTyped(thread.code()), ThreadWords.first(thread).name().orElse(""),
+                .map(thread -> new TagWords.Thread(Figures.code(thread.code()), ThreadWords.first(thread).name().orElse(""),
                         Swatch.of(ThreadWords.first(thread)))).toList();
         List<TagWords.Sitting> log = piece.progress().log().stream().map(entry ->
                 new TagWords.Sitting(figures.day(entry.on(), "date.short-year"),

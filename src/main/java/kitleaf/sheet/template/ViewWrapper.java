@@ -2,14 +2,15 @@ package kitleaf.sheet.template;
 
 import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapper;
+import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import kitleaf.sheet.page.TextRuler;
 
 /**
- * Shows templates what layouts make: view records by their components, the ruler by its measures, all else as FreeMarker does. Its own
- * wrapper for records asks the bean introspector, which takes longer to start than a page takes to print, and looks a method up
- * anew for every value.
+ * Shows templates what layouts make: view records by their components, choices by their names, the ruler by its measures, all else
+ * as FreeMarker does. Its own wrapper for records and choices asks the bean introspector, which takes longer to start than a page
+ * takes to print, and looks a method up anew for every value.
  */
 final class ViewWrapper extends DefaultObjectWrapper {
 
@@ -24,6 +25,9 @@ final class ViewWrapper extends DefaultObjectWrapper {
     protected TemplateModel handleUnknownType(Object object) throws TemplateModelException {
         if (object instanceof Record view) {
             return new ViewModel(view, this);
+        }
+        if (object instanceof Enum<?> choice) {
+            return new SimpleScalar(choice.name());
         }
         return object instanceof TextRuler ruler ? new RulerModel(ruler) : super.handleUnknownType(object);
     }

@@ -1,7 +1,6 @@
 package kitleaf.sheet.words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
 import kitleaf.basket.Piece;
@@ -72,7 +71,7 @@ public final class ClothWords {
     }
 
     private String cloth(Optional<String> name, Cloth.Kind kind, String counted) {
-        String said = words.say("kind." + key(kind));
+        String said = words.say("kind." + Words.word(kind));
         return words.say("plan.weave", name.map(it -> named(it, said)).orElse(said), counted);
     }
 
@@ -105,7 +104,7 @@ public final class ClothWords {
 
     private String name(PlannedCloth cloth) {
         return cloth.bought() ? words.say("plan.cut-of", cloth.name(), cloth.cloth()
-                .orElseGet(() -> words.say("kind." + key(cloth.kind())))) : cloth.name();
+                .orElseGet(() -> words.say("kind." + Words.word(cloth.kind())))) : cloth.name();
     }
 
     /** A size to cut by or to buy, in her units first: {@code 14 1/4 × 18 in (36.2 × 45.8 cm)}, both rounded up. */
@@ -135,20 +134,16 @@ public final class ClothWords {
         Extent down = other.size().down();
         String cloth = other.kind() == Cloth.Kind.BLOCK
                 ? words.say("kind.block") + " " + counts(other.count())
-                : words.say("kind." + key(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
+                : words.say("kind." + Words.word(other.kind())) + " " + counts(other.count()) + " " + words.say("over." + other.over());
         return new OtherClothWords(cloth, figures.decimal(other.stitchesPerInch(), 1),
-                Figures.inches(across.finishedMm(), 8) + " × " + Figures.inches(down.finishedMm(), 8),
+                Figures.inches(across.finishedMm(), 8) + Figures.TIMES + Figures.inches(down.finishedMm(), 8),
                 Figures.cutInches(across.cutMm(), down.cutMm()),
-                figures.centimetres(across.finishedMm()) + " × " + figures.centimetres(down.finishedMm()),
+                figures.centimetres(across.finishedMm()) + Figures.TIMES + figures.centimetres(down.finishedMm()),
                 figures.cutCentimetres(across.cutMm(), down.cutMm()), other.own());
     }
 
     private String counts(Count count) {
         String warp = figures.decimal(count.warpPerInch(), 1);
-        return count.even() ? warp : warp + " × " + figures.decimal(count.weftPerInch(), 1);
-    }
-
-    private static String key(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return count.even() ? warp : warp + Figures.TIMES + figures.decimal(count.weftPerInch(), 1);
     }
 }

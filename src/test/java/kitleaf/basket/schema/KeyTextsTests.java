@@ -13,14 +13,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import kitleaf.basket.place.Source;
 import org.junit.jupiter.api.Test;
 
 /** No key is taken by a reader and unknown to the schemas. */
 class KeyTextsTests {
 
     @Test
-    void everyKeyThatAReaderTakesStandsInTheSpecimenAndHasItsTextInBothLanguages() {
+    void everyKeyHasItsTextInBothLanguages() {
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             assertEquals(Set.of("basket.schema.json", "piece.schema.json"), Schemas.files(language).keySet());
         }
@@ -56,7 +55,7 @@ class KeyTextsTests {
     void aKeyWithoutAGermanTextIsToldWithWhereToWriteIt() throws IOException {
         String texts = Files.readString(Path.of("src/main/resources/kitleaf/basket/schema/keys_de.properties")).replaceFirst("(?m)^goals\\.seed .*$", "");
         assertEquals("the schema cannot be written:\nthe key seed of goals has no text; write goals.seed = ... into keys_de.properties",
-                assertThrows(IllegalStateException.class, () -> Schemas.files(Specimen.read(), KeyTexts.read("keys_de.properties", new StringReader(texts)),
+                assertThrows(IllegalStateException.class, () -> Schemas.files(KeyTexts.read("keys_de.properties", new StringReader(texts)),
                         Locale.GERMAN)).getMessage());
     }
 
@@ -65,7 +64,7 @@ class KeyTextsTests {
         String texts = String.join("\n", Files.readAllLines(Path.of("src/main/resources/kitleaf/basket/schema/keys.properties")).stream()
                 .filter(line -> !line.startsWith("goals.seed ") && !line.startsWith("basket.title ")).toList());
         IllegalStateException told = assertThrows(IllegalStateException.class,
-                () -> Schemas.files(Specimen.read(), KeyTexts.read("keys.properties", new StringReader(texts)), Locale.ENGLISH));
+                () -> Schemas.files(KeyTexts.read("keys.properties", new StringReader(texts)), Locale.ENGLISH));
         assertEquals("the schema cannot be written:\n"
                 + "the key title of basket has no text; write basket.title = ... into keys.properties\n"
                 + "the key seed of goals has no text; write goals.seed = ... into keys.properties", told.getMessage());
@@ -75,22 +74,6 @@ class KeyTextsTests {
     void aKeyThatNoReaderTakesIsTold() throws IOException {
         String texts = Files.readString(Path.of("src/main/resources/kitleaf/basket/schema/keys.properties")) + "\ngoals.luck = Draws a lot.\n";
         assertEquals("the schema cannot be written:\nno reader takes the key of goals.luck; take it out of keys.properties",
-                assertThrows(IllegalStateException.class, () -> Schemas.files(Specimen.read(), KeyTexts.read("keys.properties", new StringReader(texts)), Locale.ENGLISH)).getMessage());
-    }
-
-    @Test
-    void aKeyThatStandsNowhereInTheSpecimenIsTold() {
-        Source basket = Specimen.source("basket.yaml");
-        Specimen specimen = Specimen.read(new Source(basket.name(), basket.text().replace(", seed: 7", "")), Specimen.source("piece.yaml"));
-        assertEquals("the schema cannot be written:\nthe key seed of goals stands nowhere in the specimen; write it there, in every form it takes",
-                assertThrows(IllegalStateException.class, () -> Schemas.files(specimen, KeyTexts.shipped(Locale.ENGLISH), Locale.ENGLISH)).getMessage());
-    }
-
-    @Test
-    void aSpecimenTheReadersRefuseIsTold() {
-        Source basket = Specimen.source("basket.yaml");
-        String message = assertThrows(IllegalStateException.class, () -> Specimen.read(
-                new Source(basket.name(), basket.text().replace("seed: 7", "seed: x")), Specimen.source("piece.yaml"))).getMessage();
-        assertTrue(message.contains("\"x\" is not a whole number"), message);
+                assertThrows(IllegalStateException.class, () -> Schemas.files(KeyTexts.read("keys.properties", new StringReader(texts)), Locale.ENGLISH)).getMessage());
     }
 }

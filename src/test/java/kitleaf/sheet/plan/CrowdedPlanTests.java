@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Units;
 import kitleaf.basket.reader.BasketReader;

@@ -1,6 +1,7 @@
 package kitleaf.sheet.template;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -50,6 +51,14 @@ class ViewModelTests {
         assertEquals("Fog bell", ((TemplateScalarModel) card().get("title")).getAsString());
         TemplateHashModel box = (TemplateHashModel) card().get("box");
         assertEquals(2.0, ((TemplateNumberModel) box.get("yMm")).getAsNumber());
+    }
+
+    /** FreeMarker's own model of it would show its methods, and start the bean introspector. */
+    @Test
+    void a_choice_is_its_name_and_nothing_else() throws TemplateModelException {
+        Object choice = new ViewWrapper().wrap(Thread.State.NEW);
+        assertEquals("NEW", ((TemplateScalarModel) choice).getAsString());
+        assertFalse(choice instanceof TemplateHashModel);
     }
 
     @Test

@@ -1,8 +1,10 @@
 package kitleaf.sheet.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,7 +36,22 @@ class GermanFiguresTests {
         assertEquals("25,4\u00a0cm", centimetres.length(254));
         assertEquals("3\u00a03\u204416\u00a0Zoll", inches.length(25.4 * (3 + 3 / 16.0)));
         assertEquals("3\u00a03\u204416\u00a0Zoll", inches.brief(25.4 * (3 + 3 / 16.0)));
-        assertEquals("25,4 × 38,1\u00a0cm", inches.otherSize(254, 381));
+        assertEquals("25,4\u00a0×\u00a038,1\u00a0cm", inches.otherSize(254, 381));
+    }
+
+    /** Figures stand with what they count, so both sides of the sign do. */
+    @Test
+    void no_line_ends_in_a_size() throws Exception {
+        Figures english = in(Units.IN, Locale.ENGLISH);
+        for (String size : List.of(english.cut(254, 381), english.swapped().cut(254, 381), english.measured(254, 381),
+                english.size(254, 381), inches.otherSize(254, 381), Figures.unbroken("50 x 70 cm cut").split(" cut")[0])) {
+            assertFalse(size.matches(".*[×x] .*|.* [×x].*"), size);
+        }
+        for (String language : List.of("", "_de", "_en_US")) {
+            for (String phrase : Files.readAllLines(Path.of("src/main/resources/kitleaf/sheet/words/words" + language + ".properties"))) {
+                assertFalse(phrase.matches(".*(× | ×|\\} x|x \\{).*"), phrase);
+            }
+        }
     }
 
     @Test
@@ -64,11 +81,11 @@ class GermanFiguresTests {
     @Test
     void days_are_written_as_the_language_and_its_region_write_them() {
         LocalDate day = LocalDate.of(2027, 3, 9);
-        assertEquals("9. März 2027", inches.day(day));
+        assertEquals("9.\u00a0März\u00a02027", inches.day(day));
         assertEquals("9.\u00a0März", inches.shortDay(day, 2027));
         assertEquals("9.\u00a0März\u00a02027", inches.shortDay(day, 2026));
-        assertEquals("9 March 2027", in(Units.IN, Locale.ENGLISH).day(day));
-        assertEquals("9 March 2027", in(Units.IN, Locale.UK).day(day));
-        assertEquals("March 9, 2027", in(Units.IN, Locale.US).day(day));
+        assertEquals("9\u00a0March\u00a02027", in(Units.IN, Locale.ENGLISH).day(day));
+        assertEquals("9\u00a0March\u00a02027", in(Units.IN, Locale.UK).day(day));
+        assertEquals("March\u00a09,\u00a02027", in(Units.IN, Locale.US).day(day));
     }
 }

@@ -10,9 +10,12 @@ import kitleaf.basket.form.NumberText;
 import kitleaf.basket.form.PutUpName;
 import kitleaf.basket.form.TextForm;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Quote;
+import kitleaf.basket.reader.SettingsReader;
 import kitleaf.basket.table.CsvTable;
 import kitleaf.basket.table.Headings;
 import kitleaf.basket.table.TableFinder;
@@ -20,22 +23,22 @@ import kitleaf.basket.table.Tables;
 import kitleaf.basket.thread.PutUp;
 import kitleaf.basket.thread.StashEntry;
 import kitleaf.basket.yaml.Node;
-import kitleaf.words.Said;
 
 /** Reads the thread she has already. */
 public final class StashReader {
 
-    private static final String EXAMPLE = "- {code: K12, skein: cotton, skeins: 1.5, lot: \"7\"}";
-    private static final List<String> KEYS = List.of("code", "skein", "skeins", "lot");
-    private static final CsvTable.Shape TABLE = new CsvTable.Shape("stash", new Headings("stash", KEYS)
+    public static final Keys KEYS = Keys.of("thing.stash-entry", "- {code: K12, skein: cotton, skeins: 1.5, lot: \"7\"}");
+    private static final Key<String> CODE = KEYS.must("code", new TextForm("K12"));
+    private static final Key<String> SKEIN = KEYS.may("skein", PutUpName.ANY);
+    private static final Key<Double> SKEINS = KEYS.must("skeins", new NumberText(0, true, 1000, "stash.skeins", "1.5"));
+    private static final Key<String> LOT = KEYS.may("lot", new TextForm("7 B"), "\"7\"");
+
+    private static final CsvTable.Shape TABLE = new CsvTable.Shape("stash", new Headings("stash", List.copyOf(KEYS.names()))
             .also("code", "codes", "thread code", "colour code", "thread number", "colour number")
             .also("skein", "put-up")
             .also("skeins", "number of skeins")
             .also("lot", "lots", "dye lot", "dye lots")
             .perhaps("code", "thread", "threads"), List.of("code", "skeins"), Set.of("skeins"), "code,skein,skeins,lot");
-
-    private static final Form<Double> SKEINS =
-            new NumberText(0, true, 1000, "stash.skeins", "1.5");
 
     private final Form<String> putUpName;
     private final Tables tables;
@@ -56,27 +59,27 @@ public final class StashReader {
         List<StashEntry> stash = new ArrayList<>();
         Set<Kind> seen = new HashSet<>();
         for (Node node : nodes(basket)) {
-            Fields.of(node, Said.of("thing.stash-entry"), EXAMPLE, KEYS, problems).flatMap(fields -> entry(fields, seen))
+            Fields.of(node, KEYS, problems).flatMap(fields -> entry(fields, seen))
                     .ifPresent(stash::add);
         }
         return stash;
     }
 
     private List<? extends Node> nodes(Fields basket) {
-        Optional<Node> node = basket.node("stash", EXAMPLE);
+        Optional<Node> node = basket.node(SettingsReader.STASH);
         Optional<Node.Scalar> table = node.flatMap(TableFinder::named);
         if (table.isPresent()) {
             return tables.find(table.get(), "stash", "stash.csv")
                     .flatMap(file -> file.read(problems)).map(source -> new CsvTable(source, TABLE, problems).read()).orElseGet(List::of);
         }
-        return node.map(list -> basket.itemsOrTable(list, "stash", EXAMPLE)).orElseGet(List::of);
+        return node.map(list -> basket.itemsOrTable(list, SettingsReader.STASH)).orElseGet(List::of);
     }
 
     private Optional<StashEntry> entry(Fields fields, Set<Kind> seen) {
-        Optional<String> code = fields.required("code", new TextForm("K12"));
-        Optional<String> skein = fields.meant("skein") ? fields.value("skein", putUpName) : Optional.of(PutUp.COTTON.name());
-        Optional<Double> skeins = fields.required("skeins", SKEINS);
-        Optional<String> lot = fields.value("lot", new TextForm("7 B"));
+        Optional<String> code = fields.value(CODE);
+        Optional<String> skein = fields.meant("skein") ? fields.value(SKEIN, putUpName) : Optional.of(PutUp.COTTON.name());
+        Optional<Double> skeins = fields.value(SKEINS);
+        Optional<String> lot = fields.value(LOT);
         Optional<Kind> kind = lot.isEmpty() && fields.meant("lot") ? Optional.empty()
                 : code.flatMap(c -> skein.map(s -> new Kind(c, s, lot)));
         kind.filter(k -> !seen.add(k)).ifPresent(k -> fields.wrong("code", twice(k)));

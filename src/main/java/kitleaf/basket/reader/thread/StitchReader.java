@@ -12,6 +12,8 @@ import kitleaf.basket.form.Form;
 import kitleaf.basket.form.LengthText;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.thread.StitchCount;
 import kitleaf.basket.thread.StitchKind;
@@ -23,12 +25,33 @@ final class StitchReader {
     private static final Map<String, StitchKind> KINDS = kinds();
     /** The kinds as written, in kebab-case. */
     static final List<String> KIND_WORDS = List.copyOf(KINDS.keySet());
-    static final String EXAMPLE = "{cross: 2310, back: 120}";
 
-    private static final Form<Integer> COUNT = WholeText.stitches();
-    private static final Form<Integer> SPAN = new WholeText(1, 40, "5");
-    private static final Form<Double> EACH =
-            new LengthText(0.1, 10_000, "stitch.each", "3 cm");
+    private static final Form<Integer> NUMBER = WholeText.stitches();
+    private static final Keys CROSS = Keys.under("cross", "{count: 2310, worked: rows}");
+    private static final Key<Integer> CROSSES = CROSS.must("count", NUMBER, "900");
+    private static final Key<StitchCount.Worked> WORKED = CROSS.may("worked", Choice.of("choice.worked", StitchCount.Worked.class));
+    private static final Keys SATIN = Keys.under("satin", "{count: 80, span: 5}");
+    private static final Key<Integer> SATINS = SATIN.must("count", NUMBER, "96");
+    private static final Key<Integer> SPAN = SATIN.may("span", new WholeText(1, 40, "5"), "6");
+    private static final Keys OTHER = Keys.under("other", "{count: 12, each: 3 cm}");
+    private static final Key<Integer> OTHERS = OTHER.must("count", NUMBER, "1", "12");
+    private static final Key<Double> EACH = OTHER.must("each", new LengthText(0.1, 10_000, "stitch.each", "3 cm"));
+
+    /** Each kind's key. */
+    static final Keys KEYS = Keys.under("stitches", "{cross: 2310, back: 120}");
+
+    static {
+        KEYS.may("cross", NUMBER, CROSS, "2310", "1", "{count: 900, worked: singly}", "1420");
+        KEYS.may("half", NUMBER, "40", "1");
+        KEYS.may("tent", NUMBER, "60", "1");
+        KEYS.may("quarter", NUMBER, "12", "1");
+        KEYS.may("three-quarter", NUMBER, "8", "1");
+        KEYS.may("back", NUMBER, "120", "1");
+        KEYS.may("double-running", NUMBER, "90", "1");
+        KEYS.may("satin", NUMBER, SATIN, "80", "1", "{count: 96, span: 6}");
+        KEYS.may("knot", NUMBER, "14", "1");
+        KEYS.may("other", OTHER, "{count: 1, each: 3 cm}", OTHER.example());
+    }
 
     private final Problems problems;
 
@@ -47,7 +70,7 @@ final class StitchReader {
     /** The stitches in the order they were written. */
     List<StitchCount> read(Node node) {
         List<StitchCount> counts = new ArrayList<>();
-        Optional<Fields> fields = Fields.of(node, Fields.key("stitches"), EXAMPLE, KIND_WORDS, problems);
+        Optional<Fields> fields = Fields.of(node, KEYS, problems);
         if (fields.isEmpty()) {
             return counts;
         }
@@ -66,28 +89,25 @@ final class StitchReader {
             return other(node);
         }
         if (node instanceof Node.Mapping && kind == StitchKind.CROSS) {
-            return Fields.of(node, Fields.key("cross"), "{count: 2310, worked: rows}", List.of("count", "worked"), problems)
-                    .flatMap(cross -> {
-                Optional<StitchCount.Worked> worked =
-                        cross.value("worked", Choice.of("choice.worked", StitchCount.Worked.class));
-                return cross.required("count", COUNT).map(
-                        count -> new StitchCount(kind, count, worked, OptionalInt.empty(), OptionalDouble.empty()));
+            return Fields.of(node, CROSS, problems).flatMap(cross -> {
+                Optional<StitchCount.Worked> worked = cross.value(WORKED);
+                return cross.value(CROSSES).map(count -> new StitchCount(kind, count, worked, OptionalInt.empty(), OptionalDouble.empty()));
             });
         }
         if (node instanceof Node.Mapping && kind == StitchKind.SATIN) {
-            return Fields.of(node, Fields.key("satin"), "{count: 80, span: 5}", List.of("count", "span"), problems).flatMap(satin -> {
-                Optional<Integer> span = satin.value("span", SPAN);
-                return satin.required("count", COUNT).map(count -> new StitchCount(kind, count, Optional.empty(),
+            return Fields.of(node, SATIN, problems).flatMap(satin -> {
+                Optional<Integer> span = satin.value(SPAN);
+                return satin.value(SATINS).map(count -> new StitchCount(kind, count, Optional.empty(),
                         span.map(OptionalInt::of).orElseGet(OptionalInt::empty), OptionalDouble.empty()));
             });
         }
-        return fields.scalar(node, Fields.key(word), COUNT).map(count -> StitchCount.of(kind, count));
+        return fields.scalar(node, Fields.key(word), NUMBER).map(count -> StitchCount.of(kind, count));
     }
 
     private Optional<StitchCount> other(Node node) {
-        return Fields.of(node, Fields.key("other"), "{count: 12, each: 3 cm}", List.of("count", "each"), problems).flatMap(other -> {
-            Optional<Integer> count = other.required("count", COUNT);
-            Optional<Double> eachMm = other.required("each", EACH);
+        return Fields.of(node, OTHER, problems).flatMap(other -> {
+            Optional<Integer> count = other.value(OTHERS);
+            Optional<Double> eachMm = other.value(EACH);
             return count.flatMap(c -> eachMm.map(mm -> new StitchCount(StitchKind.OTHER, c, Optional.empty(),
                     OptionalInt.empty(), OptionalDouble.of(mm))));
         });

@@ -14,6 +14,8 @@ import kitleaf.basket.form.Form;
 import kitleaf.basket.form.TextForm;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Quote;
@@ -25,12 +27,11 @@ import kitleaf.basket.yaml.Node;
 /** Reads how many strands a thread is worked with: one number, or one for each kind of its stitches. */
 final class StrandsReader {
 
-    static final String EXAMPLE = "{cross: 2, back: 1}";
-
     /** Says the number for every kind that is not named. */
     private static final String REST = "else";
-    private static final List<String> KEYS = keys();
-    private static final Form<Integer> NUMBER = new WholeText(1, Strands.MOST, "2");
+    static final Form<Integer> NUMBER = new WholeText(1, Strands.MOST, "2");
+    static final Keys KEYS = Keys.under("strands", "{cross: 2, back: 1}");
+    private static final List<Key<Integer>> NUMBERS = numbers();
     private static final Strands USUAL = Strands.of(2);
 
     private static final Pattern COMMA = Pattern.compile("[,;]");
@@ -42,10 +43,17 @@ final class StrandsReader {
         this.problems = problems;
     }
 
-    private static List<String> keys() {
-        List<String> keys = new ArrayList<>(StitchReader.KIND_WORDS);
-        keys.add(REST);
-        return List.copyOf(keys);
+    private static List<Key<Integer>> numbers() {
+        List<Key<Integer>> numbers = new ArrayList<>();
+        for (StitchKind kind : StitchKind.values()) {
+            numbers.add(KEYS.may(kind.word(), NUMBER, switch (kind) {
+                case SATIN -> "3";
+                case CROSS, QUARTER, THREE_QUARTER, KNOT -> "2";
+                default -> "1";
+            }));
+        }
+        numbers.add(KEYS.may(REST, NUMBER));
+        return numbers;
     }
 
     /**
@@ -55,20 +63,20 @@ final class StrandsReader {
      * @param stitches those that could be read; where none are written it is worked in crosses, as its share is reckoned
      */
     Strands read(Fields thread, Optional<Node> written, List<StitchCount> stitches) {
-        Optional<Node> node = thread.node("strands", NUMBER.example());
+        Optional<Node> node = thread.node(ThreadReader.STRANDS);
         if (node.isEmpty()) {
             return USUAL;
         }
         if (!(node.get() instanceof Node.Mapping)) {
             return thread.scalar(node.get(), Fields.key("strands"), NUMBER).map(Strands::of).orElse(USUAL);
         }
-        return Fields.of(node.get(), Fields.key("strands"), EXAMPLE, KEYS, problems)
+        return Fields.of(node.get(), KEYS, problems)
                 .map(fields -> byKind(fields, thread.meant("stitches"), written, stitches)).orElse(USUAL);
     }
 
     private Strands byKind(Fields fields, boolean counted, Optional<Node> written, List<StitchCount> stitches) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
-        KEYS.forEach(key -> fields.value(key, NUMBER).ifPresent(number -> numbers.put(key, number)));
+        NUMBERS.forEach(key -> fields.value(key).ifPresent(number -> numbers.put(key.name(), number)));
         Set<String> there = !counted ? Set.of(StitchKind.CROSS.word())
                 : written.filter(Node.Mapping.class::isInstance).map(node -> ((Node.Mapping) node).entries().keySet()).orElse(Set.of());
         // Where a kind is misspelt, or no stitches could be read, it has been told already.

@@ -17,6 +17,8 @@ import kitleaf.basket.form.TextForm;
 import kitleaf.basket.form.WholeText;
 import kitleaf.basket.form.YesNo;
 import kitleaf.basket.key.Fields;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.key.Keys;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Quote;
@@ -30,29 +32,37 @@ import kitleaf.basket.thread.StitchKind;
 import kitleaf.basket.thread.Strands;
 import kitleaf.basket.thread.Used;
 import kitleaf.basket.yaml.Node;
-import kitleaf.words.Said;
 
 /** Reads the threads a chart calls for. */
 public final class ThreadReader {
 
-    public static final String EXAMPLE = "- {code: K12, stitches: " + StitchReader.EXAMPLE + "}";
+    private static final Keys USED = Keys.under("used", "{skeins: 1.5, stitches: 3000}");
+    private static final Key<Double> SKEINS_USED = USED.must("skeins", new NumberText(0, true, 1000, "used.skeins", "1.5"));
+    private static final Key<Integer> STITCHES_USED = USED.must("stitches", new WholeText(1, WholeText.MOST, "3000"));
 
-    private static final List<String> KEYS = List.of("code", "name", "colour", "symbol", "skein", "strands", "stitches",
-            "share", "used", "over", "lot", "mix-lots");
+    public static final Keys KEYS = Keys.of("thing.thread", "- {code: K12, stitches: " + StitchReader.KEYS.example() + "}");
+    private static final Key<String> CODE = KEYS.must("code", new TextForm("K12"), "K12", "K15", "K16", "H21");
+    private static final Key<String> NAME = KEYS.may("name", new TextForm("Ebb grey"));
+    private static final Key<Colour> COLOUR = KEYS.may("colour", new ColourText());
+    private static final Key<String> SYMBOL = KEYS.may("symbol", new TextForm(3, "\"●\""));
+    private static final Key<String> SKEIN = KEYS.may("skein", PutUpName.ANY, "cotton", "hand-dyed");
+    static final Key<Integer> STRANDS = KEYS.may("strands", StrandsReader.NUMBER, StrandsReader.KEYS, "1", """
+            {cross: 2, half: 1, tent: 1, quarter: 2, three-quarter: 2, back: 1, double-running: 1, satin: 3, knot: 2, other: 1,
+             else: 2}""");
+    private static final Key<Void> STITCHES = KEYS.may("stitches", StitchReader.KEYS,
+            "{cross: 2310, half: 40, tent: 60, quarter: 12, three-quarter: 8, back: 120, double-running: 90, satin: 80, knot: 14}", """
+            {cross: 1, half: 1, tent: 1, quarter: 1, three-quarter: 1, back: 1, double-running: 1, satin: 1, knot: 1,
+             other: {count: 1, each: 3 cm}}""",
+            "{cross: {count: 900, worked: singly}, satin: {count: 96, span: 6}, other: {count: 12, each: 3 cm}}",
+            "{cross: 1420}");
+    private static final Key<Double> SHARE = KEYS.may("share", PercentText.share());
+    private static final Key<Void> USED_UP = KEYS.may("used", USED);
+    private static final Key<Integer> OVER = KEYS.may("over", ClothReader.OVER_FORM, "1");
+    private static final Key<String> LOT = KEYS.may("lot", new TextForm("7 B"));
+    private static final Key<Boolean> MIX_LOTS = KEYS.may("mix-lots", new YesNo());
 
     /** The most threads taken in one list: ten charts of every colour there is. */
     static final int MOST = 5000;
-
-    private static final Said THREAD = Said.of("thing.thread");
-    private static final Form<String> CODE = new TextForm("K12");
-    private static final Form<String> NAME = new TextForm("Ebb grey");
-    private static final Form<Colour> COLOUR = new ColourText();
-    private static final Form<String> SYMBOL = new TextForm(3, "\"●\"");
-    private static final Form<Double> SHARE = PercentText.share();
-    private static final Form<String> LOT = new TextForm("7 B");
-    private static final Form<Boolean> MIX_LOTS = new YesNo();
-    private static final Form<Double> SKEINS_USED =
-            new NumberText(0, true, 1000, "used.skeins", "1.5");
 
     /**
      * The fewest stitches a whole skein is used up in; common practice, no source: eight metres of six plies make some two
@@ -87,9 +97,9 @@ public final class ThreadReader {
         }
         Set<String> codes = new HashSet<>();
         for (Node node : nodes) {
-            Optional<Fields> fields = Fields.of(node, THREAD, EXAMPLE, KEYS, problems);
+            Optional<Fields> fields = Fields.of(node, KEYS, problems);
             if (fields.isPresent()) {
-                Optional<String> code = fields.get().required("code", CODE);
+                Optional<String> code = fields.get().value(CODE);
                 if (code.isPresent() && !codes.add(code.get())) {
                     fields.get().wrong("code", Fault.of("thread.twice", Quote.bare(code.get())));
                 }
@@ -100,21 +110,21 @@ public final class ThreadReader {
     }
 
     private Optional<CalledThread> thread(Fields fields, Optional<String> code) {
-        Optional<String> name = fields.value("name", NAME);
-        Optional<Colour> colour = fields.value("colour", COLOUR);
-        Optional<String> symbol = fields.value("symbol", SYMBOL);
-        String putUp = fields.value("skein", skein).orElse(PutUp.COTTON.name());
-        Optional<Node> written = fields.node("stitches", StitchReader.EXAMPLE);
+        Optional<String> name = fields.value(NAME);
+        Optional<Colour> colour = fields.value(COLOUR);
+        Optional<String> symbol = fields.value(SYMBOL);
+        String putUp = fields.value(SKEIN, skein).orElse(PutUp.COTTON.name());
+        Optional<Node> written = fields.node(STITCHES);
         List<StitchCount> stitches = written.isEmpty() ? List.of() : new StitchReader(problems).read(written.get());
         Strands strands = new StrandsReader(problems).read(fields, written, stitches);
-        Optional<Double> share = fields.value("share", SHARE);
+        Optional<Double> share = fields.value(SHARE);
         if (share.isPresent()) {
             shares.add(fields.placeOf("share"), share.get(), strands.in(StitchKind.CROSS));
         }
         Optional<Used> used = used(fields, stitches.stream().anyMatch(one -> one.kind() == StitchKind.OTHER));
-        Optional<Integer> over = fields.value("over", ClothReader.OVER);
-        Optional<String> lot = fields.value("lot", LOT);
-        boolean mixLots = fields.value("mix-lots", MIX_LOTS).orElse(false);
+        Optional<Integer> over = fields.value(OVER);
+        Optional<String> lot = fields.value(LOT);
+        boolean mixLots = fields.value(MIX_LOTS).orElse(false);
         if (code.isEmpty()) {
             return Optional.empty();
         }
@@ -125,9 +135,9 @@ public final class ThreadReader {
     }
 
     private Optional<Used> used(Fields thread, boolean others) {
-        return thread.group("used", "{skeins: 1.5, stitches: 3000}", List.of("skeins", "stitches")).flatMap(fields -> {
-            Optional<Double> skeins = fields.required("skeins", SKEINS_USED);
-            Optional<Integer> stitches = fields.required("stitches", new WholeText(1, WholeText.MOST, "3000"));
+        return thread.group(USED_UP, USED).flatMap(fields -> {
+            Optional<Double> skeins = fields.value(SKEINS_USED);
+            Optional<Integer> stitches = fields.value(STITCHES_USED);
             Optional<Used> used = skeins.flatMap(s -> stitches.map(n -> new Used(s, n)));
             used.filter(one -> !others && one.stitches() < FEWEST_A_SKEIN * one.skeins()).ifPresent(one -> fields.wrong("stitches",
                     Fault.of("used.few", one.stitches(), BigDecimal.valueOf(one.skeins()).stripTrailingZeros().toPlainString(),

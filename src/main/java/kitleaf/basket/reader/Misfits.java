@@ -1,0 +1,101 @@
+package kitleaf.basket.reader;
+
+import kitleaf.basket.place.Spot;
+import kitleaf.basket.Paper;
+import kitleaf.basket.place.Problem;
+import kitleaf.basket.place.Quote;
+import kitleaf.basket.yaml.Node;
+import kitleaf.basket.CardGrid;
+import kitleaf.basket.place.Fault;
+import kitleaf.basket.Tags;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitleaf.words.Said;
+
+/** Makes problems of what {@code basket.yaml} asks of sheets that have no room for it, which shows only when these are laid out. */
+public final class Misfits {
+
+    /** What a basket without a file of settings says of its sheets. */
+    static final Misfits NONE = new Misfits(Map.of());
+
+    private static final String TAGS = "tags";
+    private static final String GOALS = "goals";
+
+    private final Map<String, Spot> spots;
+
+    private Misfits(Map<String, Spot> spots) {
+        this.spots = spots;
+    }
+
+    /** Those of the settings in a document. */
+    static Misfits in(Node document) {
+        Map<String, Spot> spots = new HashMap<>();
+        under(document, TAGS).flatMap(tags -> under(tags, "size")).ifPresent(size -> spots.put(TAGS, size.place().spot()));
+        under(document, GOALS).flatMap(goals -> under(goals, "cards")).ifPresent(cards -> spots.put(GOALS, cards.place().spot()));
+        return new Misfits(spots);
+    }
+
+    private static Optional<Node> under(Node node, String key) {
+        return node instanceof Node.Mapping mapping ? Optional.ofNullable(mapping.entries().get(key)).map(Node.Entry::value)
+                : Optional.empty();
+    }
+
+    /**
+     * What besides the file makes the sheets what they are.
+     *
+     * @param large whether they are in large print
+     * @param options of the command line without which there would be room; empty where the file alone says all
+     */
+    public record Cause(boolean large, List<String> options) {
+
+        static final Cause FILE = new Cause(false, List.of());
+
+        /** Copies the list. */
+        public Cause {
+            options = List.copyOf(options);
+        }
+
+        Object said() {
+            return options.isEmpty() ? large ? Said.of("misfit.large") : ""
+                    : Said.of(large ? "misfit.large-by" : "misfit.by", String.join(" ", options));
+        }
+
+        Object without() {
+            return options.isEmpty() ? "" : Said.of("misfit.without", String.join(" ", options));
+        }
+    }
+
+    /** The problem that tags do not fit their paper, with the largest share that does. */
+    public Problem tags(Tags tags, Paper paper, Tags.Room room, Cause cause) {
+        return spots.get(TAGS).problem(fault(tags, paper, room, cause));
+    }
+
+    static Fault fault(Tags tags, Paper paper, Tags.Room room, Cause cause) {
+        String name = Quote.bare(paper.name());
+        if (!(tags.size() instanceof Tags.Share share)) {
+            return Fault.of(tags.sides() == Tags.Sides.FOLDED ? "tag.large.unfolded" : "tag.large", name, cause.said(), cause.without());
+        }
+        String other = Stream.of(Tags.Share.SIXTH, Tags.Share.QUARTER).filter(it -> new Tags(it, tags.sides(), 0, 0).on(paper, room)
+                .isPresent()).findFirst().map(Tags.Share::word).orElse("");
+        return Fault.of(other.isEmpty() ? "tag.share.none" : "tag.share", share.word(), name, cause.said(), Math.round(room.widthMm()),
+                Math.round(room.heightMm()), other, cause.without());
+    }
+
+    /**
+     * The problem that goal cards have no room on their wall.
+     *
+     * @param fit the grids that would
+     */
+    public Problem cards(CardGrid cards, Paper wall, List<CardGrid> fit, Cause cause) {
+        int most = fit.stream().mapToInt(CardGrid::number).max().orElse(0);
+        String others = fit.stream().filter(it -> it.number() == most).sorted(Comparator.comparingInt(CardGrid::columns).reversed())
+                .map(it -> it.columns() + " x " + it.rows()).collect(Collectors.joining(", "));
+        return spots.get(GOALS).problem(Fault.of(most == 0 ? "goals.no-room.none" : "goals.no-room", cards.columns() + " x " + cards.rows(),
+                Quote.bare(wall.name()), cause.said(), others, cause.without()));
+    }
+}
