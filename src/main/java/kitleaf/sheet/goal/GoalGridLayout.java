@@ -157,7 +157,7 @@ public final class GoalGridLayout {
     }
 
     private double footMm(Paper paper) {
-        return Frames.LOWEST_MM + frames.footMm("", paper.widthMm() - 2 * Frames.MARGIN_MM);
+        return Frames.LOWEST_MM + frames.footMm("", settings.type().fine(), paper.widthMm() - 2 * Frames.MARGIN_MM);
     }
 
     private static boolean holds(Paper sheet, Paper wall) {

@@ -95,9 +95,13 @@ public final class Frames {
      *     read at the table
      */
     public double footMm(String note, double widthMm) {
+        return footMm(note, note.isEmpty() ? settings.type().floor(WORK_PT) : settings.type().fine(), widthMm);
+    }
+
+    /** The same where what is said of the bars, if anything is, is of so many points. */
+    public double footMm(String note, double saidPt, double widthMm) {
         TypeScale type = settings.type();
         double lineMm = type.lineMm(type.fine());
-        double saidPt = note.isEmpty() ? type.floor(WORK_PT) : type.fine();
         double saidMm = type.lineMm(saidPt);
         String said = !note.isEmpty() ? note : correction().isEmpty() ? words.say("bars.note-large") : correction();
         int beside = widthMm > BESIDE_BARS_MM ? lines(said, 400, saidPt, widthMm - BESIDE_BARS_MM) : MOST_LINES;
