@@ -78,7 +78,9 @@ public final class PieceReader {
             - {part: Date, over: 1, threads: date.csv}""");
     private static final Key<Amount> COVERAGE = KEYS.may("coverage", new AmountText(), "70%", "2310");
     static final Key<Amount> PROGRESS = KEYS.may("progress", new AmountText(), ProgressReader.PROGRESS,
-            "{started: 2026-02-14, finished: 2027-01-06, done: 100%, log: [{on: 2026-03-01, hours: 2.5, stitches: 260}]}", "780");
+            "{started: 2026-02-14, stitched: 2027-01-02, finished: 2027-01-06, done: 100%, log: [{on: 2026-03-01, hours: 2.5, stitches: 260}]}",
+            "{readings: [{on: 2026-04-01, done: 45%}], log: [{on: 2026-04-09, hours: 2, unpicked: 20, note: Second page}],"
+                    + " states: [{on: 2026-05-01, is: resting}]}", "780");
     static final Key<Void> GOAL = KEYS.may("goal", ProgressReader.GOAL);
 
     /**

@@ -84,7 +84,7 @@ public final class SettingsReader {
     static final Key<Void> TIME_OFF = KEYS.list("time-off", TimeOffReader.KEYS);
     static final Key<Void> GOALS = KEYS.may("goals", GoalsReader.KEYS,
             "{year: 2027, choose: 9, by: weight, main-share: 70%, cards: 3 x 3, wall: A2, seed: 7}",
-            "{year: 2027, pieces: [breakwater, fog-bell]}");
+            "{year: 2027, pieces: [breakwater, fog-bell], focus: fog-bell, beside: breakwater}");
 
     private final Optional<Locale> asked;
     private final Tables tables;

@@ -52,7 +52,8 @@ class ProblemMessageTests {
             progress: {started: 2026-03-01, finished: 2026-02-01} | 4:43: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
             progress: {started: 2026-03-01, log: [{on: 2026-02-01, hours: 1, stitches: 1}]} | 4:44: 2026-02-01 is before the piece was started on 2026-03-01; write a later day, or mend started
             progress: {log: [{on: 2026-02-01, hours: 25, stitches: 1}]} | 4:42: 25 hours is no time at the hoop on one day; write more than 0, up to 24
-            progress: {log: [{on: 2026-02-01, hours: 1}]} | 4:18: this log entry has no stitches; write one, such as stitches: 2310
+            progress: {log: [{on: 2026-02-01, note: Fog}]} | 4:23: this evening tells neither hours nor stitches; write hours, stitches or unpicked; how far the piece is stands under readings
+            progress: {stitched: 2026-02-03, finished: 2026-02-01} | 4:44: 2026-02-01 is before the last stitch on 2026-02-03; write a later day, or mend stitched
             progress: {log: [{on: 2026-02-01, hours: 2, stitches: 2001}]} | 4:55: 2001 stitches in 2 h are more than 1000 an hour; write what was done on this day, or mend hours
             progress: {finished: 2026-02-01, log: [{on: 2026-02-02, hours: 2, stitches: 1}]} | 4:45: 2026-02-02 is after the piece was finished on 2026-02-01; write an earlier day, or mend finished
             progress: {log: [{on: 2026-02-01, hours: 24, stitches: 24000}, {on: 2026-02-02, hours: 24, stitches: 20101}, {on: 2026-02-03, hours: 1, stitches: 9}]} | 4:102: with these the log has 44101 stitches, and the piece holds at most 29400; mend the number, or write under coverage how many stitches the piece has

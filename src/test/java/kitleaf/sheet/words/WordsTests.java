@@ -25,7 +25,7 @@ class WordsTests {
 
     /** Keys put together from a beginning and the name of a constant. */
     private static final Pattern COMPOSED = Pattern.compile(
-            "(over|kind|finish|stitch(-full|-short)?|buy\\.warn|tag\\.note|cut-sheet|unit)\\..*"
+            "(over|kind|finish|stitch(-full|-short)?|buy\\.warn|tag\\.note|cut-sheet|unit|state)\\..*"
             + "|buy\\.(each|cost)");
     /** What is said on a screen has words of its own. */
     private static final Path PLAIN = Path.of("src/main/java/kitleaf/sheet/plain");
