@@ -22,7 +22,7 @@ final class Ahead {
             try {
                 templates.get().read(job.kinds());
                 Typefaces.read();
-            } catch (ExecutionException | InterruptedException | IOException | RuntimeException e) {
+            } catch (ExecutionException | InterruptedException | IOException | RuntimeException | OutOfMemoryError e) {
                 // Whoever needs what could not be made ready meets the fault in its place, and tells of it.
                 return;
             }
