@@ -95,6 +95,8 @@ class PrintCommand extends Task {
         return switch (kind) {
             case CLOTH_PLAN -> voice().say("plan.nothing");
             case GOAL_GRID -> voice().say("grid.nothing");
+            case PIECE_LIST -> voice().say("pieces.nothing");
+            case LOOK_BACK -> voice().say("back.nothing");
             default -> voice().say("print.lacks", kind.id());
         };
     }

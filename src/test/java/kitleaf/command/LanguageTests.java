@@ -135,7 +135,7 @@ class LanguageTests {
             foo b                       | there is no command "foo"                                | den Befehl „foo“ gibt es nicht
             help foo                    | there is no command "foo"                                  | den Befehl „foo“ gibt es nicht
             print b --skip x            | --skip: 'x' is not a whole number; write a whole number such as 12 | --skip: „x“ ist keine ganze Zahl; schreiben Sie eine ganze Zahl, zum Beispiel 12
-            print b --only x            | --only: 'x' is not a sheet; write cut-sheets, cloth-plan, bobbin-labels, kit-lists, buy-list, bag-tags, goal-grid, duplex-check | --only: „x“ ist kein Blatt; schreiben Sie cut-sheets, cloth-plan, bobbin-labels, kit-lists, buy-list, bag-tags, goal-grid, duplex-check
+            print b --only x            | --only: 'x' is not a sheet; write cut-sheets, cloth-plan, bobbin-labels, kit-lists, buy-list, bag-tags, goal-grid, piece-list, look-back, duplex-check | --only: „x“ ist kein Blatt; schreiben Sie cut-sheets, cloth-plan, bobbin-labels, kit-lists, buy-list, bag-tags, goal-grid, piece-list, look-back, duplex-check
             print b --units inches      | --units: "inches" is not a unit to think in; write one of: in, cm | --units: „inches“ ist keine Einheit, in der Kitleaf rechnet; schreiben Sie eines von diesen: in, cm
             print b --foo cm            | there is no option --foo                                   | die Option --foo gibt es nicht
             print b --most-labels -1    | --most-labels: '-1' is too few; write a whole number from 1 up | --most-labels: „-1“ ist zu wenig; schreiben Sie eine ganze Zahl ab 1

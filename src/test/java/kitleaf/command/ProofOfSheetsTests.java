@@ -30,7 +30,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ProofOfSheetsTests {
 
     private static final boolean ALL = "all".equals(System.getProperty("proof"));
-    private static final String SHEETS = Stream.of(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(","));
+    /** All but the look back, of which a basket without a log has none. */
+    private static final String SHEETS = Stream.of(SheetKind.values()).filter(kind -> kind != SheetKind.LOOK_BACK).map(SheetKind::id)
+            .collect(Collectors.joining(","));
 
     @TempDir
     private Path folder;
@@ -64,7 +66,7 @@ class ProofOfSheetsTests {
         }
         reporter.publishEntry(print, pages + " pages, " + letters + " letters, " + faults.size() + " faults");
         assertEquals("", String.join("\n", faults), print);
-        assertTrue(pages >= SheetKind.values().length && letters > 1000, pages + " pages, " + letters + " letters");
+        assertTrue(pages >= SheetKind.values().length - 1 && letters > 1000, pages + " pages, " + letters + " letters");
     }
 
     private Path basket(String name) throws IOException {

@@ -75,7 +75,7 @@ public final class LookBackLayout {
     public record Moved(String title, String before, String after, double from, double to, String stitches, String hours, String putRight) { }
 
     private Sheet layOut() {
-        LocalDate latest = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.EPOCH);
+        LocalDate latest = reckoning.basket().latest().or(settings::asOf).orElse(LocalDate.EPOCH);
         LookBack back = LookBack.of(reckoning.basket(), settings.span().orElseGet(() -> Span.year(latest.getYear())));
         boolean done = !back.moved().isEmpty() || !back.finished().isEmpty() || !back.stitched().isEmpty();
         String from = figures.day(back.span().from());
