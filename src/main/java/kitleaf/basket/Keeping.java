@@ -8,18 +8,15 @@ import java.util.Optional;
  *
  * @param source where its chart is: a book and a page, a folder
  * @param bag which bag it lies in
- * @param notes her own words
- * @param kitted whether all its threads are in the bag, so that nothing is bought for it
  */
-public record Keeping(Optional<String> source, Optional<String> bag, Optional<String> notes, boolean kitted) {
+public record Keeping(Optional<String> source, Optional<String> bag) {
 
     /** Nothing is said. */
-    public static final Keeping UNSAID = new Keeping(Optional.empty(), Optional.empty(), Optional.empty(), false);
+    public static final Keeping UNSAID = new Keeping(Optional.empty(), Optional.empty());
 
     /** Refuses a missing part. */
     public Keeping {
         Objects.requireNonNull(source);
         Objects.requireNonNull(bag);
-        Objects.requireNonNull(notes);
     }
 }

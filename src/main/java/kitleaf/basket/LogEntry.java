@@ -24,8 +24,10 @@ public record LogEntry(LocalDate on, OptionalDouble hours, OptionalInt stitches,
     public LogEntry {
         Objects.requireNonNull(on);
         Objects.requireNonNull(note);
-        if (hours.isPresent() && !(hours.getAsDouble() > 0 && hours.getAsDouble() <= MOST_HOURS) || stitches.orElse(0) < 0 || unpicked < 0) {
-            throw new IllegalArgumentException("hours must be above 0 to 24, stitches 0 or more: " + hours + ", " + stitches + ", " + unpicked);
+        double sat = hours.orElse(MOST_HOURS);
+        if (!(sat > 0 && sat <= MOST_HOURS) || stitches.orElse(0) < 0 || unpicked < 0) {
+            throw new IllegalArgumentException("hours must be above 0 to 24, stitches 0 or more: " + hours + ", " + stitches + ", "
+                    + unpicked);
         }
         if (hours.isEmpty() && stitches.isEmpty() && unpicked == 0) {
             throw new IllegalArgumentException("a sitting without hours, stitches and unpicked ones");

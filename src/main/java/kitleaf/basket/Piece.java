@@ -56,6 +56,7 @@ public record Piece(String id, String title, Optional<String> designer, ChartSiz
 
     /** The same piece with another record of how far it has come. */
     public Piece with(Progress other) {
-        return new Piece(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, other, goal, keeping);
+        return new Piece(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, other,
+                goal, keeping);
     }
 }

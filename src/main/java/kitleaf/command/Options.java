@@ -28,8 +28,6 @@ import picocli.CommandLine.Model.OptionSpec;
  */
 final class Options {
 
-    private static final Pattern SPAN = Pattern.compile("((?:19|20|21)[0-9]{2})(?:-[Qq]([1-4])|-(0[1-9]|1[0-2]))?");
-
     private Options() { }
 
     /** An option without a value. */
@@ -106,7 +104,7 @@ final class Options {
     }
 
     private static Span span(String value) {
-        Matcher form = SPAN.matcher(value.strip());
+        Matcher form = Pattern.compile("((?:19|20|21)[0-9]{2})(?:-[Qq]([1-4])|-(0[1-9]|1[0-2]))?").matcher(value.strip());
         if (!form.matches()) {
             throw Failure.of(Exit.WRONG_USAGE, "value.span", value);
         }

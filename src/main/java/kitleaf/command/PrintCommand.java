@@ -16,7 +16,6 @@ import kitleaf.command.speech.Failure;
 import kitleaf.command.speech.ProgressLine;
 import kitleaf.sheet.page.SheetKind;
 import kitleaf.sizing.Reckoning;
-import kitleaf.sizing.year.Span;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Prints sheets. */
@@ -75,8 +74,8 @@ class PrintCommand extends Task {
         try {
             return new Pipeline(new PrintJob(source.basket(), source.onPaper(paper.getValue())::read,
                     new RoomCheck(source, Options.given(large), Options.value(asOf))::refuse, kinds, !only().isEmpty(), out(),
-                    Options.given(large), Options.given(pictures), skip.getValue(), Options.value(asOf), Options.value(span), hers, progress, reckoned,
-                    new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
+                    Options.given(large), Options.given(pictures), skip.getValue(), Options.value(asOf), Options.value(span), hers,
+                    progress, reckoned, new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
         } finally {
             progress.clear();
         }

@@ -7,12 +7,12 @@ import java.time.LocalDate;
 import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.command.json.ReckonJson;
+import kitleaf.command.printing.Pipeline;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.ProgressLine;
 import kitleaf.command.speech.Screen;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.year.YearReckoning;
-import kitleaf.words.Said;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Gives all numbers and prints nothing. */
@@ -36,10 +36,7 @@ final class ReckonCommand extends Task {
             Basket written = source.read();
             progress.step("progress.reckoning");
             LocalDate day = Options.<LocalDate>value(asOf).orElseGet(() -> usualDay(written));
-            if (written.factsAfter(day) > 0) {
-                progress.tell(Said.of("print.left-out", written.factsAfter(day), day.toString()));
-            }
-            reckoning = Reckoning.of(written.asOf(day));
+            reckoning = Reckoning.of(Pipeline.seen(written, day, progress));
             year = reckoning.year(day);
         } finally {
             progress.clear();

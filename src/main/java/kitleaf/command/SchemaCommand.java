@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import kitleaf.basket.place.LinkGuard;
-import kitleaf.basket.place.LinkGuard;
 import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.schema.Schemas;
 import kitleaf.command.files.Draft;

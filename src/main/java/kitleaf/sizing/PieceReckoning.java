@@ -35,4 +35,9 @@ public record PieceReckoning(Piece piece, ClothReckoning cloth, StitchTally tall
     public boolean cutAlready() {
         return piece.cloth().cut() || begun();
     }
+
+    /** Whether cloth is still to be cut for it: not for what is cut already, nor for what is laid aside. */
+    public boolean wantsCloth() {
+        return !cutAlready() && !state().laidAside();
+    }
 }

@@ -10,12 +10,13 @@ import kitleaf.basket.SaidState;
  * How a piece stands: what its days and stitches tell, or what she said last. A sitting after the day she laid it aside is taking it up
  * again; a reading is not.
  */
-final class Standing {
+public final class Standing {
 
     private Standing() {
     }
 
-    static PieceState of(Progress progress, StitchTally tally) {
+    /** How a piece of this progress and this tally stands. */
+    public static PieceState of(Progress progress, StitchTally tally) {
         boolean begun = tally.done() > 0 || progress.begun();
         if (progress.finished().isPresent()) {
             return PieceState.MADE_UP;

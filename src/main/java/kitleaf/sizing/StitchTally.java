@@ -9,8 +9,6 @@ import kitleaf.basket.Amount;
 import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
-import kitleaf.basket.PieceState;
-import kitleaf.basket.Progress;
 import kitleaf.basket.thread.CalledThread;
 import kitleaf.basket.thread.StitchCount;
 
@@ -78,11 +76,6 @@ public record StitchTally(long total, long left, From from, long inferred) {
     /** The tally of a piece by what was counted alone. */
     public static StitchTally of(Piece piece) {
         return of(piece, OptionalDouble.empty());
-    }
-
-    /** How a piece of this tally stands. */
-    public PieceState standing(Progress progress) {
-        return Standing.of(progress, this);
     }
 
     /** Stitches done, 0 to {@code total}. */

@@ -158,7 +158,10 @@ class LogCommandTests {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "started: 2026-02-14|--stitches 2501 --hours 2.5|2501 stitches in 2.5 h are more than 1000 an hour; mend --stitches or --hours",
-        "finished: 2026-03-04|--stitches 1 --hours 1|2026-03-05 is after the piece was finished on 2026-03-04; give an earlier day with --on, or mend finished",
+        "finished: 2026-03-04|--stitches 1 --hours 1|2026-03-05 is after the last stitch, which the piece had by 2026-03-04; give an earlier day with --on, or "
+            + "mend stitched or finished",
+        "stitched: 2026-03-03|--stitches 1 --hours 1|2026-03-05 is after the last stitch, which the piece had by 2026-03-03; give an earlier day with --on, or "
+            + "mend stitched or finished",
         "log: [{on: 2026-03-01, hours: 24, stitches: 24000}, {on: 2026-03-02, hours: 24, stitches: 20000}]|--stitches 101 --hours 1|with 101 stitches more the log has more "
             + "than the 29400 the piece can hold; mend --stitches, or write under coverage how many stitches the piece has"})
     void what_cannot_have_been_is_refused_and_nothing_written(String progress, String options, String sentence) throws IOException {

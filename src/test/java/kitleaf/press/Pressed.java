@@ -6,9 +6,9 @@ import java.io.StringReader;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
-import kitleaf.ReadBack;
 
 /**
  * A document pressed for a test and read back with PDFBox.

@@ -119,7 +119,7 @@ class ReadingsTests {
     }
 
     private static PieceState state(Piece piece) {
-        return StitchTally.of(piece).standing(piece.progress());
+        return Standing.of(piece.progress(), StitchTally.of(piece));
     }
 
     @Test

@@ -1,10 +1,10 @@
 package kitleaf.basket.form;
 
-import kitleaf.basket.Paper;
-import kitleaf.basket.Units;
 import java.time.LocalDate;
 import java.util.Locale;
 import kitleaf.basket.ChartSize;
+import kitleaf.basket.Paper;
+import kitleaf.basket.Units;
 import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.reader.ClothReader;

@@ -38,7 +38,7 @@ final class GoalsReader {
     private static final Key<Void> PIECES = KEYS.may("pieces", "[breakwater, fog-bell]", Value.list(Value.of(ID)));
     private static final Key<Goals.By> BY = KEYS.may("by", Choice.of("choice.goals-by", Goals.By.class));
     private static final Key<Double> MAIN_SHARE = KEYS.may("main-share", new MainShareText());
-    private static final Key<CardGrid> CARDS = KEYS.may("cards", new CardsText(), "3 x 3");
+    static final Key<CardGrid> CARDS = KEYS.may("cards", new CardsText(), "3 x 3");
     private static final Key<Paper> WALL = KEYS.may("wall", Papers.form(), "A2");
     private static final Key<Integer> SEED = KEYS.may("seed", new WholeText(0, WholeText.MOST, "7"));
 

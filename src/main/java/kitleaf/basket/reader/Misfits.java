@@ -1,13 +1,5 @@
 package kitleaf.basket.reader;
 
-import kitleaf.basket.place.Spot;
-import kitleaf.basket.Paper;
-import kitleaf.basket.place.Problem;
-import kitleaf.basket.place.Quote;
-import kitleaf.basket.yaml.Node;
-import kitleaf.basket.CardGrid;
-import kitleaf.basket.place.Fault;
-import kitleaf.basket.Tags;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitleaf.basket.CardGrid;
+import kitleaf.basket.Paper;
+import kitleaf.basket.Tags;
+import kitleaf.basket.key.Key;
+import kitleaf.basket.place.Fault;
+import kitleaf.basket.place.Problem;
+import kitleaf.basket.place.Quote;
+import kitleaf.basket.place.Spot;
+import kitleaf.basket.yaml.Node;
 import kitleaf.words.Said;
 
 /** Makes problems of what {@code basket.yaml} asks of sheets that have no room for it, which shows only when these are laid out. */
@@ -23,25 +24,25 @@ public final class Misfits {
     /** What a basket without a file of settings says of its sheets. */
     static final Misfits NONE = new Misfits(Map.of());
 
-    private static final String TAGS = "tags";
-    private static final String GOALS = "goals";
+    /** Where the value of a key stands. */
+    private final Map<Key<?>, Spot> spots;
 
-    private final Map<String, Spot> spots;
-
-    private Misfits(Map<String, Spot> spots) {
+    private Misfits(Map<Key<?>, Spot> spots) {
         this.spots = spots;
     }
 
     /** Those of the settings in a document. */
     static Misfits in(Node document) {
-        Map<String, Spot> spots = new HashMap<>();
-        under(document, TAGS).flatMap(tags -> under(tags, "size")).ifPresent(size -> spots.put(TAGS, size.place().spot()));
-        under(document, GOALS).flatMap(goals -> under(goals, "cards")).ifPresent(cards -> spots.put(GOALS, cards.place().spot()));
+        Map<Key<?>, Spot> spots = new HashMap<>();
+        under(document, SettingsReader.TAGS).flatMap(tags -> under(tags, TagsReader.SIZE))
+                .ifPresent(size -> spots.put(TagsReader.SIZE, size.place().spot()));
+        under(document, SettingsReader.GOALS).flatMap(goals -> under(goals, GoalsReader.CARDS))
+                .ifPresent(cards -> spots.put(GoalsReader.CARDS, cards.place().spot()));
         return new Misfits(spots);
     }
 
-    private static Optional<Node> under(Node node, String key) {
-        return node instanceof Node.Mapping mapping ? Optional.ofNullable(mapping.entries().get(key)).map(Node.Entry::value)
+    private static Optional<Node> under(Node node, Key<?> key) {
+        return node instanceof Node.Mapping mapping ? Optional.ofNullable(mapping.entries().get(key.name())).map(Node.Entry::value)
                 : Optional.empty();
     }
 
@@ -72,7 +73,7 @@ public final class Misfits {
 
     /** The problem that tags do not fit their paper, with the largest share that does. */
     public Problem tags(Tags tags, Paper paper, Tags.Room room, Cause cause) {
-        return spots.get(TAGS).problem(fault(tags, paper, room, cause));
+        return spots.get(TagsReader.SIZE).problem(fault(tags, paper, room, cause));
     }
 
     static Fault fault(Tags tags, Paper paper, Tags.Room room, Cause cause) {
@@ -95,7 +96,7 @@ public final class Misfits {
         int most = fit.stream().mapToInt(CardGrid::number).max().orElse(0);
         String others = fit.stream().filter(it -> it.number() == most).sorted(Comparator.comparingInt(CardGrid::columns).reversed())
                 .map(it -> it.columns() + " x " + it.rows()).collect(Collectors.joining(", "));
-        return spots.get(GOALS).problem(Fault.of(most == 0 ? "goals.no-room.none" : "goals.no-room", cards.columns() + " x " + cards.rows(),
-                Quote.bare(wall.name()), cause.said(), others, cause.without()));
+        return spots.get(GoalsReader.CARDS).problem(Fault.of(most == 0 ? "goals.no-room.none" : "goals.no-room",
+                cards.columns() + " x " + cards.rows(), Quote.bare(wall.name()), cause.said(), others, cause.without()));
     }
 }

@@ -9,6 +9,7 @@ import kitleaf.basket.Amount;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Finish;
 import kitleaf.basket.Goal;
+import kitleaf.basket.Keeping;
 import kitleaf.basket.Part;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
@@ -78,10 +79,13 @@ public final class PieceReader {
             - {part: Date, over: 1, threads: date.csv}""");
     private static final Key<Amount> COVERAGE = KEYS.may("coverage", new AmountText(), "70%", "2310");
     static final Key<Amount> PROGRESS = KEYS.may("progress", new AmountText(), ProgressReader.PROGRESS,
-            "{started: 2026-02-14, stitched: 2027-01-02, finished: 2027-01-06, done: 100%, log: [{on: 2026-03-01, hours: 2.5, stitches: 260}]}",
+            "{started: 2026-02-14, stitched: 2027-01-02, finished: 2027-01-06, done: 100%,"
+                    + " log: [{on: 2026-03-01, hours: 2.5, stitches: 260}]}",
             "{readings: [{on: 2026-04-01, done: 45%}], log: [{on: 2026-04-09, hours: 2, unpicked: 20, note: Second page}],"
                     + " states: [{on: 2026-05-01, is: resting}]}", "780");
     static final Key<Void> GOAL = KEYS.may("goal", ProgressReader.GOAL);
+    private static final Key<String> SOURCE = KEYS.may("source", new TextForm("Quarterly 14"));
+    private static final Key<String> BAG = KEYS.may("bag", new TextForm("blue bag"));
 
     /**
      * Chart keys are counted by people: a few stitches more than the chart has are no contradiction, twice as many are a percent sign
@@ -154,7 +158,8 @@ public final class PieceReader {
         }
         Goal goal = record.goal(fields);
         return title.flatMap(t -> stitches.flatMap(s -> cloth.map(c -> new Piece(id, t, designer, s, c, finish,
-                recurring.margins(around.margins()), around.given(), threads, parts, coverage, progress, goal))));
+                recurring.margins(around.margins()), around.given(), threads, parts, coverage, progress, goal,
+                new Keeping(fields.value(SOURCE), fields.value(BAG))))));
     }
 
     private List<CalledThread> threads(Fields fields, Key<Void> key, TableRows.Owner owner, Shares shares) {

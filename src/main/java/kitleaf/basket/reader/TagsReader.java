@@ -2,13 +2,13 @@ package kitleaf.basket.reader;
 
 import java.util.Optional;
 import kitleaf.basket.Paper;
-import kitleaf.basket.form.SizeText.Size;
 import kitleaf.basket.Tags;
 import kitleaf.basket.form.Choice;
 import kitleaf.basket.form.Form;
 import kitleaf.basket.form.JsonShape;
 import kitleaf.basket.form.LengthText;
 import kitleaf.basket.form.SizeText;
+import kitleaf.basket.form.SizeText.Size;
 import kitleaf.basket.key.Fields;
 import kitleaf.basket.key.Key;
 import kitleaf.basket.key.Keys;
@@ -19,7 +19,7 @@ import kitleaf.words.Said;
 final class TagsReader {
 
     static final Keys KEYS = Keys.under("tags", "{size: quarter, sides: folded}");
-    private static final Key<Tags.Size> SIZE = KEYS.may("size", new TagSizeText(), "sixth", "70 mm x 110 mm");
+    static final Key<Tags.Size> SIZE = KEYS.may("size", new TagSizeText(), "sixth", "70 mm x 110 mm");
     private static final Key<Tags.Sides> SIDES = KEYS.may("sides", Choice.of("choice.tag-sides", Tags.Sides.class));
 
     private static final Form<Double> SHIFT = new LengthText(0, Tags.MOST_SHIFT_MM, "tag.shift", "0.8 mm");

@@ -1,8 +1,8 @@
 package kitleaf.command.json;
 
 import java.util.OptionalDouble;
-import kitleaf.basket.cloth.ClothCut;
 import kitleaf.basket.Price;
+import kitleaf.basket.cloth.ClothCut;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.CutStep;
 import kitleaf.sizing.plan.PlannedCloth;

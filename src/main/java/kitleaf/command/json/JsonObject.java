@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import kitleaf.basket.cloth.Count;
 import kitleaf.basket.Price;
+import kitleaf.basket.cloth.Count;
 import kitleaf.words.Words;
 
 /** A JSON object in the making. Its keys stand in the order they are put. */

@@ -2,6 +2,7 @@ package kitleaf.command.printing;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import kitleaf.basket.Basket;
@@ -9,6 +10,7 @@ import kitleaf.command.files.Draft;
 import kitleaf.command.files.OutFolder;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
+import kitleaf.command.speech.ProgressLine;
 import kitleaf.press.MarkupException;
 import kitleaf.press.Press;
 import kitleaf.press.Typefaces;
@@ -69,9 +71,16 @@ public final class Pipeline {
 
     /** The basket as it was known on the day it is looked from; how much is of later days is told. */
     private Basket seen(Basket whole) {
-        job.asOf().filter(day -> whole.factsAfter(day) > 0)
-                .ifPresent(day -> job.progress().tell(Said.of("print.left-out", whole.factsAfter(day), day.toString())));
-        return job.asOf().map(whole::asOf).orElse(whole);
+        return job.asOf().map(day -> seen(whole, day, job.progress())).orElse(whole);
+    }
+
+    /** The basket as it was known at the end of a day; how much is of later days is told. */
+    public static Basket seen(Basket whole, LocalDate day, ProgressLine progress) {
+        long later = whole.factsAfter(day);
+        if (later > 0) {
+            progress.tell(Said.of("print.left-out", later, day.toString()));
+        }
+        return whole.asOf(day);
     }
 
     private List<Printed> press(SheetsAhead.Begun begun, Basket basket, Templates templates, OutFolder out) throws IOException {

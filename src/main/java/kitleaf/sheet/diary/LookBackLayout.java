@@ -72,7 +72,8 @@ public final class LookBackLayout {
      * @param hours logged for it; empty where none are
      * @param putRight what a reading put right; empty where none did
      */
-    public record Moved(String title, String before, String after, double from, double to, String stitches, String hours, String putRight) { }
+    public record Moved(String title, String before, String after, double from, double to, String stitches, String hours,
+                        String putRight) { }
 
     private Sheet layOut() {
         LocalDate latest = reckoning.basket().latest().or(settings::asOf).orElse(LocalDate.EPOCH);
@@ -101,7 +102,8 @@ public final class LookBackLayout {
     private Chart chart(String phrase, LookBack back, Function<LookBack.Week, Double> figure, int places) {
         double most = back.weeks().stream().mapToDouble(figure::apply).max().orElse(0);
         Locale language = settings.language();
-        return new Chart(words.say(phrase), most == 0 ? "" : places == 0 ? figures.grouped(Math.round(most)) : figures.decimal(most, places),
+        String highest = places == 0 ? figures.grouped(Math.round(most)) : figures.decimal(most, places);
+        return new Chart(words.say(phrase), most == 0 ? "" : highest,
                 back.weeks().stream().map(week -> new Bar(most == 0 ? 0 : figure.apply(week) / most,
                         week.monday().getDayOfMonth() <= 7 ? week.monday().getMonth().getDisplayName(TextStyle.SHORT, language)
                                 : "")).toList());

@@ -71,7 +71,8 @@ public final class PieceListLayout {
         Piece piece = reckoned.piece();
         PieceSize size = reckoned.cloth().size();
         StitchTally tally = reckoned.tally();
-        String kept = Stream.of(piece.keeping().source(), piece.keeping().bag()).flatMap(Optional::stream).collect(Collectors.joining(" · "));
+        String kept = Stream.of(piece.keeping().source(), piece.keeping().bag()).flatMap(Optional::stream)
+                .collect(Collectors.joining(" · "));
         return new PieceLine(piece.title(), piece.designer().orElse(""), kept,
                 clothWords.worked(piece.cloth().kind(), piece.cloth().count(), piece.cloth().over()),
                 figures.size(size.across().finishedMm(), size.down().finishedMm()),

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitleaf.basket.CardGrid;
 import kitleaf.basket.Goals;
-import kitleaf.basket.reader.Misfits;
 import kitleaf.basket.Paper;
 import kitleaf.basket.place.Problem;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
@@ -54,8 +54,8 @@ public final class GoalGridLayout {
         double shortMm = Math.min(paper.widthMm(), paper.heightMm());
         this.lying = new Paper(paper.name(), longMm, shortMm);
         this.upright = new Paper(paper.name(), shortMm, longMm);
-        this.settings = new SheetSettings(asked.type().lies() ? lying : upright, asked.units(), asked.type(), asked.skip(), asked.asOf(), asked.span(),
-                asked.language(), asked.ruler());
+        this.settings = new SheetSettings(asked.type().lies() ? lying : upright, asked.units(), asked.type(), asked.skip(),
+                asked.asOf(), asked.span(), asked.language(), asked.ruler());
         this.words = SheetWords.in(settings.language());
         this.goals = goals;
         LocalDate asOf = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.of(goals.year(), 1, 1));

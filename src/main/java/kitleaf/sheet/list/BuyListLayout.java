@@ -22,11 +22,13 @@ import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sheet.words.SheetWords;
 import kitleaf.sheet.words.ThreadWords;
+import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.Purchase;
 import kitleaf.sizing.thread.BuyLine;
 import kitleaf.sizing.thread.BuyList;
+import kitleaf.sizing.thread.PieceThreads;
 import kitleaf.sizing.thread.ThreadReckoning;
 import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.sizing.thread.ThreadWarning;
@@ -85,7 +87,7 @@ public final class BuyListLayout {
     }
 
     private String subtitle() {
-        long pieces = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty()).count();
+        long pieces = threads.pieces().stream().filter(PieceThreads::boughtFor).count();
         return pieces == 1 ? words.say("buy.piece") : words.say("buy.pieces", pieces);
     }
 
@@ -157,7 +159,7 @@ public final class BuyListLayout {
 
     /** What is to be said of cloth that is not on the list. */
     private Optional<String> clothSentence() {
-        List<String> open = cloth.map(ClothPlan::unplaced).orElseGet(() -> reckoning.pieces().stream().filter(it -> !it.cutAlready())
+        List<String> open = cloth.map(ClothPlan::unplaced).orElseGet(() -> reckoning.pieces().stream().filter(PieceReckoning::wantsCloth)
                 .toList())
                 .stream().map(it -> it.piece().title()).toList();
         return open.isEmpty() ? Optional.empty() : Optional.of(words.say(cloth.isPresent() ? "buy.cloth-none" : "buy.cloth-untold",

@@ -2,7 +2,6 @@ package kitleaf.sheet.page;
 
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitleaf.basket.Basket;

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
-import kitleaf.basket.Piece;
+import kitleaf.basket.PieceState;
 import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.cloth.ClothCut;
 import kitleaf.basket.cloth.ClothSupply;
@@ -22,7 +22,6 @@ import kitleaf.sheet.page.SheetSettings;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
 import kitleaf.sheet.words.SheetWords;
-import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
 import kitleaf.sizing.plan.ClothPlan;
 import kitleaf.sizing.plan.PlannedCloth;
@@ -171,9 +170,9 @@ public final class ClothPlanLayout {
 
     /** The pieces that are not planned, by why; in the order of the words for that. */
     private Map<String, List<String>> leftOut() {
-        return reckoning.pieces().stream().filter(PieceReckoning::cutAlready).map(PieceReckoning::piece).collect(Collectors.groupingBy(
-                piece -> piece.progress().finished().isPresent() ? "plan.left-out-finished"
-                        : piece.cloth().cut() ? "plan.left-out-cut" : "plan.left-out-begun", TreeMap::new,
-                Collectors.mapping(Piece::title, Collectors.toList())));
+        return reckoning.pieces().stream().filter(it -> !it.wantsCloth()).collect(Collectors.groupingBy(
+                it -> it.state() == PieceState.MADE_UP ? "plan.left-out-finished" : !it.cutAlready() ? "plan.left-out-laid-aside"
+                        : it.piece().cloth().cut() ? "plan.left-out-cut" : "plan.left-out-begun", TreeMap::new,
+                Collectors.mapping(it -> it.piece().title(), Collectors.toList())));
     }
 }

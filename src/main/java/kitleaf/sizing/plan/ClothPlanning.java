@@ -45,13 +45,13 @@ public final class ClothPlanning {
     }
 
     /**
-     * The plan for all pieces that are not cut yet, see {@link PieceReckoning#cutAlready}, and not laid aside.
+     * The plan for all pieces that {@linkplain PieceReckoning#wantsCloth want cloth}.
      *
      * @param pieces the basket's pieces, reckoned
      * @param stepMm what cut sizes are rounded up to, in millimetres, above 0
      */
     public static ClothPlan of(Basket basket, List<PieceReckoning> pieces, double stepMm) {
-        List<Wanted> wanted = pieces.stream().filter(piece -> !piece.cutAlready() && !piece.state().laidAside()).map(piece -> Wanted.of(piece, stepMm)).toList();
+        List<Wanted> wanted = pieces.stream().filter(PieceReckoning::wantsCloth).map(piece -> Wanted.of(piece, stepMm)).toList();
         List<Group> groups = Grouping.of(basket.clothSupply(), wanted);
         ClothPlanning planning = new ClothPlanning(basket.clothSupply());
         List<Draft> plans = plans(groups);

@@ -65,7 +65,7 @@ final class BuyListing {
     /** What to buy for those pieces of the basket that are neither stitched nor laid aside. */
     static BuyList of(Basket basket, List<PieceThreads> pieces) {
         Map<Key, List<Call>> calls = new TreeMap<>(Comparator.comparing(Key::code).thenComparing(Key::skein));
-        pieces.stream().filter(piece -> piece.left() > 0 && !piece.state().laidAside())
+        pieces.stream().filter(PieceThreads::boughtFor)
                 .sorted(Comparator.comparing(PieceThreads::piece, StashSharing.TURNS))
                 .forEach(piece -> piece.threads().forEach(total -> calls
                         .computeIfAbsent(new Key(total.code(), total.putUp().name()), key -> new ArrayList<>())

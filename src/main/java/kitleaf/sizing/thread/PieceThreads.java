@@ -15,6 +15,7 @@ import kitleaf.basket.PieceState;
 import kitleaf.basket.Progress;
 import kitleaf.basket.thread.CalledThread;
 import kitleaf.basket.thread.PutUp;
+import kitleaf.sizing.Standing;
 import kitleaf.sizing.StitchTally;
 
 /**
@@ -37,6 +38,11 @@ public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left, 
         }
     }
 
+    /** Whether threads are bought for it: not for what is stitched, nor for what is laid aside. */
+    public boolean boughtFor() {
+        return left > 0 && !state.laidAside();
+    }
+
     private record Key(String code, String skein) { }
 
     /**
@@ -55,7 +61,7 @@ public record PieceThreads(Piece piece, List<ThreadTotal> threads, double left, 
         List<ThreadTotal> totals = needs.entrySet().stream()
                 .map(entry -> new ThreadTotal(entry.getKey().code(), entry.getValue().get(0).putUp(), entry.getValue())).toList();
         StitchTally tally = StitchTally.of(piece, perHour);
-        return new PieceThreads(piece, totals, left(piece.progress(), tally), tally.standing(piece.progress()));
+        return new PieceThreads(piece, totals, left(piece.progress(), tally), Standing.of(piece.progress(), tally));
     }
 
     /** How many threads a piece has, each code and put-up once: as many as are reckoned, without reckoning them. */

@@ -27,8 +27,8 @@ import kitleaf.sizing.PieceReckoning;
  *        date of its own and less than an even chance to keep it
  */
 public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hoursLeft, LocalDate firstWeek, LocalDate mainWeek,
-                           LocalDate lastWeek, LocalDate stitched, LocalDate finish, LocalDate p10, LocalDate p50, LocalDate p90, LocalDate deadline,
-                           double chance, long lateDays, Place place, Optional<Rescue> rescue) {
+                           LocalDate lastWeek, LocalDate stitched, LocalDate finish, LocalDate p10, LocalDate p50, LocalDate p90,
+                           LocalDate deadline, double chance, long lateDays, Place place, Optional<Rescue> rescue) {
 
     /** An even chance. */
     static final double EVEN = 0.5;
@@ -55,8 +55,8 @@ public record PlannedPiece(PieceReckoning reckoning, Effort effort, double hours
 
     /** The same with what would save it. */
     PlannedPiece saved(Rescue by) {
-        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, stitched, finish, p10, p50, p90, deadline, chance,
-                lateDays, place, Optional.of(by));
+        return new PlannedPiece(reckoning, effort, hoursLeft, firstWeek, mainWeek, lastWeek, stitched, finish, p10, p50, p90, deadline,
+                chance, lateDays, place, Optional.of(by));
     }
 
     /** The ID of the piece. */

@@ -100,7 +100,9 @@ record Schedule(List<Turn> turns, List<Integer> before, int begins) {
         List<LateJobs.Job> inTime = leading.stream().filter(turn -> turn.place() == Place.DUE)
                 .map(turn -> job(turn.candidate(), days, 0, hoursPerWeek, yearEnd)).toList();
         Comparator<Candidate> order = Comparator.comparing((Candidate one) -> !hand.focus().equals(Optional.of(one.id())))
-                .thenComparing(one -> !hand.beside().equals(Optional.of(one.id()))).thenComparing(one -> !one.wantedBefore(lead.newYear())).thenComparing(one -> one.due().orElse(LocalDate.MAX)).thenComparingDouble(Candidate::hours).thenComparing(Candidate::id);
+                .thenComparing(one -> !hand.beside().equals(Optional.of(one.id())))
+                .thenComparing(one -> !one.wantedBefore(lead.newYear())).thenComparing(one -> one.due().orElse(LocalDate.MAX))
+                .thenComparingDouble(Candidate::hours).thenComparing(Candidate::id);
         for (Candidate one : chosen.stream().filter(lead::serves).sorted(order).toList()) {
             boolean late = one.wantedBefore(lead.newYear());
             leading.add(new Turn(one, deadline(one, yearEnd), late ? Place.LATE : Place.DUE,

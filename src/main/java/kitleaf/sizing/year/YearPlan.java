@@ -107,8 +107,8 @@ final class YearPlan {
         List<PlannedPiece> planned = new ArrayList<>();
         IntStream.range(0, stitched.length).filter(i -> toStitch[i] > LateJobs.SAME_HOURS).forEach(i -> stitched[i] = days.count() - 1);
         for (int i = 0; i < schedule.turns().size(); i++) {
-            PlannedPiece piece = planned(schedule.turns().get(i), projection.finishes().get(i), days.date(stitched[i]), days.date(finishes[i]),
-                    hours[i], main[i]);
+            PlannedPiece piece = planned(schedule.turns().get(i), projection.finishes().get(i), days.date(stitched[i]),
+                    days.date(finishes[i]), hours[i], main[i]);
             planned.add(piece.close() && piece.rescue().isEmpty() && projection.spread() ? piece.saved(evened(schedule, i, perWeek))
                     : piece);
         }

@@ -56,7 +56,8 @@ class ContradictionTests {
     @Test
     void aFinishedPieceIsDoneWhole() {
         String piece = Written.PIECE + "progress: {finished: 2026-11-07, done: %s}\n";
-        assertEquals(List.of("4:40: this is not all, and the piece was finished on 2026-11-07; leave done out, or take out finished until all is done"),
+        assertEquals(List.of("4:40: this is not all, and the piece had its last stitch by 2026-11-07; leave done out, or take out "
+                + "stitched or finished until all is done"),
                 written.problems(piece.replace("%s", "45%")));
         assertEquals(List.of(), written.problems(piece.replace("%s", "100%")));
     }

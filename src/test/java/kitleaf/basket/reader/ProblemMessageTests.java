@@ -32,7 +32,7 @@ class ProblemMessageTests {
             margin: {top: 7,5 cm}      | 4:17: the comma before "5 cm" ends the value, since commas part values inside { }; write the number without a comma, and with a point before decimals
             finish: framd              | 4:9: "framd" is not a finish; did you mean framed?
             finish: eaten              | 4:9: "eaten" is not a finish; write one of: framed, hooped, pillow, pin-pillow, ornament, needle-case, needle-roll, bell-pull, bookmark, box-top, bag
-            hoop: 3                    | 4:1: "hoop" is not a key of this piece; write one of: piece, designer, stitches, cloth, margin, finish, threads, parts, coverage, progress, goal
+            hoop: 3                    | 4:1: "hoop" is not a key of this piece; write one of: piece, designer, stitches, cloth, margin, finish, threads, parts, coverage, progress, goal, source, bag
             designer: ""               | 4:11: this text is empty; write something, such as Ottoline Marsh
             designer: "a\\tb"          | 4:11: "a	b" holds a line break, tab or other sign that does not show; write it on one line with plain spaces
             designer: {a: b}           | 4:11: designer needs one value; write it like Ottoline Marsh
@@ -55,7 +55,7 @@ class ProblemMessageTests {
             progress: {log: [{on: 2026-02-01, note: Fog}]} | 4:23: this evening tells neither hours nor stitches; write hours, stitches or unpicked; how far the piece is stands under readings
             progress: {stitched: 2026-02-03, finished: 2026-02-01} | 4:44: 2026-02-01 is before the last stitch on 2026-02-03; write a later day, or mend stitched
             progress: {log: [{on: 2026-02-01, hours: 2, stitches: 2001}]} | 4:55: 2001 stitches in 2 h are more than 1000 an hour; write what was done on this day, or mend hours
-            progress: {finished: 2026-02-01, log: [{on: 2026-02-02, hours: 2, stitches: 1}]} | 4:45: 2026-02-02 is after the piece was finished on 2026-02-01; write an earlier day, or mend finished
+            progress: {finished: 2026-02-01, log: [{on: 2026-02-02, hours: 2, stitches: 1}]} | 4:45: 2026-02-02 is after the last stitch, which the piece had by 2026-02-01; write an earlier day, or mend stitched or finished
             progress: {log: [{on: 2026-02-01, hours: 24, stitches: 24000}, {on: 2026-02-02, hours: 24, stitches: 20101}, {on: 2026-02-03, hours: 1, stitches: 9}]} | 4:102: with these the log has 44101 stitches, and the piece holds at most 29400; mend the number, or write under coverage how many stitches the piece has
             goal: {must: perhaps}      | 4:14: "perhaps" is neither yes nor no; write yes or no
             goal: {weight: 0}          | 4:16: 0 is out of range; write 1 to 100

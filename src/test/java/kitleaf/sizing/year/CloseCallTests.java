@@ -1,6 +1,5 @@
 package kitleaf.sizing.year;
 
-import kitleaf.sizing.Pieces;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +13,7 @@ import kitleaf.basket.Goal;
 import kitleaf.basket.Pace;
 import kitleaf.basket.Piece;
 import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.Pieces;
 import org.junit.jupiter.api.Test;
 
 /**
