@@ -82,9 +82,12 @@ public record LookBack(Span span, List<Week> weeks, List<Piece> stitched, List<P
         return weeks.stream().mapToDouble(Week::hours).sum();
     }
 
-    /** Stitches in all by which the pieces moved: logged, inferred and put right; below 0 where more came out than went in. */
+    /**
+     * Stitches known to be of these days: logged, inferred and put right; below 0 where more came out than went in. A piece that is
+     * first heard of as half done, or as finished, says nothing of when that was stitched.
+     */
     public long stitches() {
-        return moved.stream().mapToLong(one -> one.after().done() - one.before().done()).sum();
+        return weeks.stream().mapToLong(week -> week.stitches() + week.inferred()).sum() + moved.stream().mapToLong(Moved::putRight).sum();
     }
 
     private static List<Week> weeks(Basket seen, LocalDate from, LocalDate to, OptionalDouble perHour) {

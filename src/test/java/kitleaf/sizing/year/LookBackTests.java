@@ -66,7 +66,7 @@ class LookBackTests {
                 new LookBack.Moved(march.moved().get(1).piece(), new StitchTally(1000, 1000, COUNTED), new StitchTally(1000, 0, COUNTED), 0, 0)),
                 march.moved());
         assertEquals(List.of("border", "gull"), march.moved().stream().map(one -> one.piece().id()).toList());
-        assertEquals(560 + 1000, march.stitches());
+        assertEquals(560, march.stitches(), "310 and 150 of the border's weeks and 100 put right; when the gull was stitched nobody knows");
     }
 
     @Test
