@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import kitleaf.basket.Amount;
 import kitleaf.basket.Goal;
 import kitleaf.basket.HowFar;
@@ -61,7 +62,8 @@ class ReadingsTests {
     /** 220 read, then evenings of 30 and 40: 290. What was logged until the reading's day is in it. */
     @Test
     void what_is_logged_after_a_reading_is_added_to_it() {
-        assertEquals(290, done(piece(List.of(reading(10, 220)), List.of(counted(9, 500), counted(10, 60), counted(11, 30), counted(12, 40))),
+        assertEquals(290, done(piece(List.of(reading(10, 220)),
+                List.of(counted(9, 500), counted(10, 60), counted(11, 30), counted(12, 40))),
                 NO_PACE));
     }
 
@@ -78,7 +80,7 @@ class ReadingsTests {
     @Test
     void a_piece_entered_with_a_percentage_moves_when_evenings_are_read_back_after_it() {
         List<HowFar> dated = List.of(new HowFar(day(1), new Amount.Share(0.22)));
-        List<LogEntry> evenings = java.util.stream.IntStream.rangeClosed(2, 11).mapToObj(day -> counted(day, 10)).toList();
+        List<LogEntry> evenings = IntStream.rangeClosed(2, 11).mapToObj(day -> counted(day, 10)).toList();
         assertEquals(320, done(piece(dated, evenings), NO_PACE));
         assertEquals(Optional.of(day(1)), piece(Optional.of(day(1)), Optional.of(new Amount.Share(0.22)), List.of(), List.of())
                 .progress().doneOn());
@@ -87,7 +89,8 @@ class ReadingsTests {
     /** Beside a log it stands on the log's last day, so that nothing is counted twice. */
     @Test
     void a_figure_without_a_day_beside_a_log_holds_what_is_logged() {
-        Piece piece = piece(Optional.of(day(1)), Optional.of(new Amount.Stitches(220)), List.of(), List.of(counted(2, 100), counted(5, 90)));
+        Piece piece = piece(Optional.of(day(1)), Optional.of(new Amount.Stitches(220)), List.of(),
+                List.of(counted(2, 100), counted(5, 90)));
         assertEquals(220, done(piece, NO_PACE));
         assertEquals(100, StitchTally.of(piece.with(piece.progress().asOf(day(4)))).done());
     }

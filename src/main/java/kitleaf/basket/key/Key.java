@@ -6,7 +6,8 @@ import kitleaf.basket.form.Form;
 /**
  * One key of a thing, declared once: readers read by it, and editors' schemas follow from it.
  *
- * @param form how its single value is written
+ * @param name as she writes it
+ * @param form how its single value is written; null where it has none
  * @param example what to write under it, to show her
  * @param value all that may stand under it
  * @param needed whether it must stand there

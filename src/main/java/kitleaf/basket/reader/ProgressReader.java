@@ -35,7 +35,7 @@ import kitleaf.basket.yaml.Node;
 public final class ProgressReader {
 
     public static final Form<LocalDate> DAY = new DateText();
-    public static final Form<Double> HOURS = new NumberText(0, true, 24, "log.hours", "2.5");
+    public static final Form<Double> HOURS = new NumberText(0, true, LogEntry.MOST_HOURS, "log.hours", "2.5");
 
     private static final Keys ENTRY = Keys.of("thing.log-entry", "- {on: 2026-03-01, hours: 2.5, stitches: 260}");
     private static final Key<LocalDate> ON = ENTRY.must("on", DAY, "2026-03-01");

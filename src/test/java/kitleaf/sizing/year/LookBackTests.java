@@ -28,7 +28,8 @@ class LookBackTests {
         return LocalDate.parse(day);
     }
 
-    private static Piece piece(String id, Optional<LocalDate> stitched, Optional<LocalDate> finished, List<HowFar> readings, LogEntry... log) {
+    private static Piece piece(String id, Optional<LocalDate> stitched, Optional<LocalDate> finished, List<HowFar> readings,
+                               LogEntry... log) {
         return Years.piece(id, 1000, Goal.NONE, new Progress(Optional.empty(), stitched, finished, Optional.empty(), readings, List.of(log),
                 List.of()));
     }
@@ -37,7 +38,8 @@ class LookBackTests {
         return new LogEntry(day(day), OptionalDouble.of(hours), OptionalInt.empty(), 0, Optional.empty());
     }
 
-    private final Piece border = piece("border", Optional.empty(), Optional.empty(), List.of(new HowFar(day("2026-03-20"), new Amount.Stitches(500))),
+    private final Piece border = piece("border", Optional.empty(), Optional.empty(),
+            List.of(new HowFar(day("2026-03-20"), new Amount.Stitches(500))),
             new LogEntry(day("2026-02-27"), 1, 90), new LogEntry(day("2026-03-02"), 2, 210), new LogEntry(day("2026-03-08"), 1, 100),
             timed("2026-03-25", 1.5), new LogEntry(day("2026-04-02"), 3, 300));
     private final Piece gull = piece("gull", Optional.of(day("2026-03-09")), Optional.of(day("2026-04-04")), List.of());
@@ -62,11 +64,14 @@ class LookBackTests {
     @Test
     void a_piece_moves_from_what_was_done_before_to_what_is_done_at_the_end() {
         assertEquals(List.of(
-                new LookBack.Moved(march.moved().get(0).piece(), new StitchTally(1000, 910, COUNTED), new StitchTally(1000, 350, COUNTED, 150), 4.5, 100),
-                new LookBack.Moved(march.moved().get(1).piece(), new StitchTally(1000, 1000, COUNTED), new StitchTally(1000, 0, COUNTED), 0, 0)),
+                new LookBack.Moved(march.moved().get(0).piece(), new StitchTally(1000, 910, COUNTED),
+                        new StitchTally(1000, 350, COUNTED, 150), 4.5, 100),
+                new LookBack.Moved(march.moved().get(1).piece(), new StitchTally(1000, 1000, COUNTED),
+                        new StitchTally(1000, 0, COUNTED), 0, 0)),
                 march.moved());
         assertEquals(List.of("border", "gull"), march.moved().stream().map(one -> one.piece().id()).toList());
-        assertEquals(560, march.stitches(), "310 and 150 of the border's weeks and 100 put right; when the gull was stitched nobody knows");
+        // 310 and 150 of the border's weeks and 100 put right; when the gull was stitched nobody knows.
+        assertEquals(560, march.stitches());
     }
 
     @Test

@@ -63,7 +63,8 @@ class YearKeptTests {
     private record Snapshot(LocalDate on, List<Long> left, List<Double> hours, List<PieceState> states) { }
 
     private static Snapshot snapshot(LocalDate on, List<True> pieces) {
-        return new Snapshot(on, pieces.stream().map(it -> (long) (it.total - it.done)).toList(), pieces.stream().map(it -> it.hours).toList(),
+        return new Snapshot(on, pieces.stream().map(it -> (long) (it.total - it.done)).toList(),
+                pieces.stream().map(it -> it.hours).toList(),
                 pieces.stream().map(it -> it.state).toList());
     }
 
