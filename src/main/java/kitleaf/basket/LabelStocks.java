@@ -6,7 +6,7 @@ import java.util.Optional;
 public final class LabelStocks {
 
     /** What is left blank at the top and both sides of plain paper, where many printers cannot print. */
-    static final double MARGIN_MM = 10;
+    public static final double MARGIN_MM = 10;
 
     /** What is left below for the check bars and the signature. */
     public static final double FOOT_MM = 24;

@@ -42,10 +42,11 @@ public final class Sheets {
         return paper.widthMm() >= LARGE_WIDTH_MM && paper.heightMm() >= LARGE_HEIGHT_MM;
     }
 
-    /** What the basket asks of a sheet that has no room for it: tags of a size, goal cards in a grid. */
+    /** What the basket asks of a sheet that has no room for it: labels or tags of a size, goal cards in a grid. */
     public static Optional<Problem> misfit(SheetKind kind, Reckoning reckoning, SheetSettings settings, Misfits misfits,
             Misfits.Cause cause) {
         return switch (kind) {
+            case BOBBIN_LABELS -> LabelLayout.misfit(reckoning.basket(), settings, misfits, cause);
             case BAG_TAGS -> TagLayout.misfit(reckoning.basket(), settings, misfits, cause);
             case GOAL_GRID -> GoalGridLayout.misfit(reckoning, settings, misfits, cause);
             default -> Optional.empty();

@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.function.Predicate;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Letter;
@@ -157,14 +159,20 @@ class LargeLabelTests {
         }
     }
 
-    /** Above 61 mm of label A5 has 210 - 10 mm less a foot of some 60 mm: 180 mm high ones fit the ordinary sheet only. */
+    /** Of the 210 mm of A5 the top margin takes 10 and the foot of large print some 45: 170 mm high ones fit the ordinary sheet only. */
     @Test
-    void labels_too_high_for_the_foot_are_refused_with_what_to_do() throws IOException {
-        String settings = "paper: A5\nlabel-stock: {cut: 60 mm x 170 mm, style: face}";
-        labels(settings);
-        Ran ran = Ran.kitleaf("print", Ran.basket(folder.resolve("b"), settings, PIECE), "--large", "--out", folder.resolve("new"));
-        assertEquals(2, ran.code());
-        assertEquals("the basket's labels do not fit A5 above the foot of large print; choose larger paper, or leave bobbin-labels out with --only\n", ran.err());
-        assertEquals(List.of(), Ran.files(folder.resolve("new")));
+    void labels_too_high_for_the_foot_are_a_problem_at_their_size() throws IOException {
+        String settings = "paper: A5\nlabel-stock: {cut: 60 mm x %s mm, style: face}";
+        labels(String.format(settings, 170));
+        Ran ran = Ran.kitleaf("print", Ran.basket(folder.resolve("b"), String.format(settings, 170), PIECE), "--large", "--out", folder.resolve("new"));
+        assertEquals(1, ran.code());
+        Matcher told = Pattern.compile("basket\\.yaml:2:20: a label 170\\.0 mm high has no room on A5 in large print \\(--large\\), which has "
+                + "(1\\d\\d\\.\\d) mm above its foot; write a smaller label, or name larger paper, or leave out --large\n.*\n *\\| +\\^+\n").matcher(ran.err());
+        assertTrue(told.find(), ran.err());
+        assertTrue(Files.notExists(folder.resolve("new")));
+        labels(String.format(settings, told.group(1)), "--large");
+        Ran check = Ran.kitleaf("check", Ran.basket(folder.resolve("c"), String.format(settings, 170) + "\nlarge-print: yes", PIECE));
+        assertEquals(1, check.code());
+        assertTrue(check.err().contains(":20: a label 170.0 mm high has no room on A5 in large print, which has "), check.err());
     }
 }

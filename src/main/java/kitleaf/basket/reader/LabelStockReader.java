@@ -45,7 +45,7 @@ final class LabelStockReader {
             "2 3/4 in x 1 in", "46 mm x 45 mm");
     private static final Key<LabelStock.Shape> SHAPE = KEYS.may("shape", Choice.of("choice.label-shape", LabelStock.Shape.class));
     private static final Key<LabelStock.Style> STYLE = KEYS.may("style", Choice.of("choice.label-style", LabelStock.Style.class));
-    private static final Key<Size> CUT_LABEL = KEYS.may(CUT, new SizeText(SIDE, false, "size.two", "60 mm x 24 mm"));
+    static final Key<Size> CUT_LABEL = KEYS.may(CUT, new SizeText(SIDE, false, "size.two", "60 mm x 24 mm"));
 
     private final Optional<Paper> usualPaper;
     private final Problems problems;

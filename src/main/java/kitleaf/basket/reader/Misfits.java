@@ -12,6 +12,7 @@ import kitleaf.basket.Paper;
 import kitleaf.basket.Tags;
 import kitleaf.basket.key.Key;
 import kitleaf.basket.place.Fault;
+import kitleaf.basket.place.Millimetres;
 import kitleaf.basket.place.Problem;
 import kitleaf.basket.place.Quote;
 import kitleaf.basket.place.Spot;
@@ -34,10 +35,9 @@ public final class Misfits {
     /** Those of the settings in a document. */
     static Misfits in(Node document) {
         Map<Key<?>, Spot> spots = new HashMap<>();
-        under(document, SettingsReader.TAGS).flatMap(tags -> under(tags, TagsReader.SIZE))
-                .ifPresent(size -> spots.put(TagsReader.SIZE, size.place().spot()));
-        under(document, SettingsReader.GOALS).flatMap(goals -> under(goals, GoalsReader.CARDS))
-                .ifPresent(cards -> spots.put(GoalsReader.CARDS, cards.place().spot()));
+        Map.of(SettingsReader.TAGS, TagsReader.SIZE, SettingsReader.GOALS, GoalsReader.CARDS,
+                SettingsReader.LABEL_STOCK, LabelStockReader.CUT_LABEL).forEach((group, key) -> under(document, group)
+                .flatMap(in -> under(in, key)).ifPresent(value -> spots.put(key, value.place().spot())));
         return new Misfits(spots);
     }
 
@@ -85,6 +85,17 @@ public final class Misfits {
                 .isPresent()).findFirst().map(Tags.Share::word).orElse("");
         return Fault.of(other.isEmpty() ? "tag.share.none" : "tag.share", share.word(), name, cause.said(), Math.round(room.widthMm()),
                 Math.round(room.heightMm()), other, cause.without());
+    }
+
+    /**
+     * The problem that labels to be cut are higher than what their paper has above the foot of large print.
+     *
+     * @param roomMm what it has there
+     */
+    public Problem labels(double heightMm, Paper paper, double roomMm, Cause cause) {
+        Millimetres.Pair told = Millimetres.apart(heightMm, roomMm);
+        return spots.get(LabelStockReader.CUT_LABEL).problem(Fault.of("label.large", told.first(), Quote.bare(paper.name()), cause.said(),
+                told.second(), cause.without()));
     }
 
     /**

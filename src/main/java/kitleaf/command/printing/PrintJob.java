@@ -62,7 +62,7 @@ public record PrintJob(Path from, Supplier<Basket> basket, BiConsumer<Reckoning,
     SheetSettings settings(Basket basket) {
         SheetSettings settings = PageSettings.of(basket, large(basket), skip, asOf, span);
         if (large(basket)) {
-            refuseTooSmall(basket, settings);
+            refuseTooSmall(basket.paper());
         }
         int perSheet = Sheets.labelPlaces(basket, settings);
         if (skip < 0 || skip >= Math.max(1, perSheet)) {
@@ -72,13 +72,9 @@ public record PrintJob(Path from, Supplier<Basket> basket, BiConsumer<Reckoning,
     }
 
     /** Large print has to have room between a page's head and its foot. */
-    private void refuseTooSmall(Basket basket, SheetSettings settings) {
-        Paper paper = basket.paper();
+    private static void refuseTooSmall(Paper paper) {
         if (!Sheets.holdLargePrint(paper)) {
             throw Failure.of(Exit.WRONG_USAGE, "print.large.no-room", paper.name());
-        }
-        if (kinds.contains(SheetKind.BOBBIN_LABELS) && Sheets.labelPlaces(basket, settings) == 0) {
-            throw Failure.of(Exit.WRONG_USAGE, "print.large.no-labels", paper.name());
         }
     }
 

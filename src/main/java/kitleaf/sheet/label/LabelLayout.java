@@ -10,6 +10,8 @@ import kitleaf.basket.Basket;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.LabelStocks;
 import kitleaf.basket.Paper;
+import kitleaf.basket.place.Problem;
+import kitleaf.basket.reader.Misfits;
 import kitleaf.sheet.page.Box;
 import kitleaf.sheet.page.Frames;
 import kitleaf.sheet.page.Sheet;
@@ -55,6 +57,12 @@ public final class LabelLayout {
                 Map.of("labels", labels, "lying", lying, "note", note, "between", words.say("label.between")));
     }
 
+    /** The problem that a basket's labels to be cut have no room above the foot, if they have none. */
+    public static Optional<Problem> misfit(Basket basket, SheetSettings settings, Misfits misfits, Misfits.Cause cause) {
+        return basket.labelStock().filter(own -> stock(basket, settings).isEmpty()).map(own -> misfits.labels(own.heightMm(), own.paper(),
+                own.paper().heightMm() - LabelStocks.MARGIN_MM - cutFootMm(basket, settings, own.paper(), own.style()), cause));
+    }
+
     /** What labels are printed on; nothing where the foot leaves no room on plain paper. */
     public static Optional<LabelStock> stock(Basket basket, SheetSettings settings) {
         Optional<LabelStock> own = basket.labelStock();
@@ -64,9 +72,12 @@ public final class LabelLayout {
         Paper paper = own.map(LabelStock::paper).orElse(settings.paper());
         LabelStock.Style style = own.map(LabelStock::style).orElse(LabelStock.Style.WRAP);
         Box usual = settings.type().usualLabel();
-        String note = SheetWords.in(settings.language()).say(note(style == LabelStock.Style.WRAP));
         return LabelStocks.cut(paper, own.map(LabelStock::widthMm).orElse(usual.widthMm()),
-                own.map(LabelStock::heightMm).orElse(usual.heightMm()), style, footMm(basket, settings.on(paper), note));
+                own.map(LabelStock::heightMm).orElse(usual.heightMm()), style, cutFootMm(basket, settings, paper, style));
+    }
+
+    private static double cutFootMm(Basket basket, SheetSettings settings, Paper paper, LabelStock.Style style) {
+        return footMm(basket, settings.on(paper), SheetWords.in(settings.language()).say(note(style == LabelStock.Style.WRAP)));
     }
 
     private static String note(boolean folded) {
