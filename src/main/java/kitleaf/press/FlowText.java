@@ -25,6 +25,8 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
     /** A text as wide as its room fits, whatever is lost in reckoning. */
     private static final double HAIR_MM = 1e-3;
 
+    private static final double NARROWEST = 0.7;
+
     /** Parts ways to say a text, the best first; in the markup a character that no text has, as those of {@link Counters} are. */
     private static final char OR = '\uFDD4';
 
@@ -90,8 +92,13 @@ record FlowText(Stance stance, List<Span> spans, Style style, int most, int toge
         boolean fits = heightMm <= roomMm + ColumnWidth.SLACK_MM && (!text.cut() || may == May.CUT && keeps(words, text))
                 && (may != May.NOTHING || !text.parted());
         return new Laid(heightMm, baselineMm, first * largestMm * CAPITALS, fits, text.whole().length() - text.kept().length(), counts
-                ? (x, y, artist) -> artist.counted(new Copy(scaled, set, copy.widthPt(), most), x + xMm, y + baselineMm)
+                ? (x, y, artist) -> artist.counted(new Copy(scaled, giving(set), copy.widthPt(), most), x + xMm, y + baselineMm)
                 : new Words(text, xMm, baselineMm));
+    }
+
+    /** With numbers that came out wider than any thought of, a text is smaller before it is cut. */
+    private static Style giving(Style set) {
+        return Setter.scaled(set, 1, Math.min(set.fitPt(), NARROWEST * set.type().sizePt()));
     }
 
     /** Of a text in several styles that may be cut the first stays. */
