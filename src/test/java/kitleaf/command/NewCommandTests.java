@@ -21,7 +21,7 @@ import kitleaf.basket.place.BasketWords;
 import kitleaf.basket.place.ProblemText;
 import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.schema.Schemas;
-import kitleaf.command.asking.PieceFileName;
+import kitleaf.basket.place.PieceFileName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

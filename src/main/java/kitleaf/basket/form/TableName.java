@@ -1,5 +1,6 @@
 package kitleaf.basket.form;
 
+import java.util.List;
 import kitleaf.basket.place.Fault;
 import kitleaf.words.Said;
 
@@ -11,6 +12,9 @@ import kitleaf.words.Said;
 public record TableName(String example) implements Form<String> {
 
     public static final String ENDING = ".csv";
+
+    /** All that a table's file may end in. */
+    public static final List<String> ENDINGS = List.of(ENDING);
 
     @Override
     public String read(String text) throws Fault {

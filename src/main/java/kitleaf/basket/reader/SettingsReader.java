@@ -53,6 +53,8 @@ public final class SettingsReader {
     /** What {@code basket.yaml} may say. */
     public static final Keys KEYS = Keys.of("thing.basket", "title: My basket");
     private static final Key<String> TITLE = KEYS.may("title", new TextForm("Harbour basket"));
+    static final Key<String> PIECES = KEYS.may("pieces", new TableName("pieces.csv"));
+    static final Key<String> LOG = KEYS.may("log", new TableName("log.csv"));
     private static final Key<Locale> LANGUAGE = KEYS.may("language", new LanguageText());
     private static final Key<Paper> PAPER = KEYS.may("paper", Papers.form(), "A4", "210 mm x 320 mm");
     private static final Key<Units> UNITS = KEYS.may("units", Choice.of("choice.units", Units.class));
