@@ -14,6 +14,7 @@ import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Place;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Source;
+import kitleaf.basket.place.WorkbookName;
 import kitleaf.basket.yaml.Node;
 import kitleaf.words.NearMiss;
 
@@ -69,7 +70,7 @@ public final class CsvTable {
         }
         String line = source.line(first).orElseThrow();
         try {
-            Separator separator = Separator.of(line, shape.headings()::knows);
+            Separator separator = WorkbookName.is(source.name().toString()) ? Separator.TAB : Separator.of(line, shape.headings()::knows);
             List<Separator.Span> cells = separator.spans(upToLastHeading(line, separator));
             if (cells.size() > MOST_COLUMNS) {
                 // Told before the rows are read, whose reader stops at a number of its own.

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import kitleaf.basket.form.TableName;
 import kitleaf.basket.key.Fields;
@@ -14,6 +13,7 @@ import kitleaf.basket.place.LinkGuard;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Quote;
 import kitleaf.basket.place.SourceReader;
+import kitleaf.basket.place.WorkbookName;
 import kitleaf.basket.yaml.Node;
 
 /**
@@ -27,8 +27,7 @@ public record TableFinder(Path beside, Path top, Problems problems) implements T
 
     /** The value that names a table, if a node is one: anything else is left to be read as a list. */
     public static Optional<Node.Scalar> named(Node node) {
-        return node instanceof Node.Scalar scalar && scalar.text().strip().toLowerCase(Locale.ROOT).endsWith(TableName.ENDING)
-                ? Optional.of(scalar) : Optional.empty();
+        return node instanceof Node.Scalar scalar && TableName.names(scalar.text()) ? Optional.of(scalar) : Optional.empty();
     }
 
     @Override
@@ -39,7 +38,7 @@ public record TableFinder(Path beside, Path top, Problems problems) implements T
         }
         try {
             // Of one name, so that a table two pieces share is known to be one.
-            Path given = Path.of(text.get()).normalize();
+            Path given = Path.of(WorkbookName.file(text.get())).normalize();
             if (given.isAbsolute() || text.get().matches("[/\\\\].*|[A-Za-z]:.*") || text.get().matches("(.*[/\\\\])?\\.\\.([/\\\\].*)?")) {
                 problems.add(value.place(), Fault.of("table.outside", Quote.bare(text.get())));
                 return Optional.empty();
@@ -53,7 +52,7 @@ public record TableFinder(Path beside, Path top, Problems problems) implements T
             if (real.isEmpty()) {
                 problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
             }
-            return real.map(file -> new TableFile(file, BasketFiles.shown(found)));
+            return real.map(file -> new TableFile(file, BasketFiles.shown(found), WorkbookName.sheet(text.get())));
         } catch (InvalidPathException e) {
             problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
         } catch (IOException e) {

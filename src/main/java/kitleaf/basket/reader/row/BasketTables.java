@@ -53,7 +53,7 @@ public record BasketTables(Optional<TableFile> pieces, Optional<TableFile> log) 
             problems.add(BasketFiles.shown(found.get(1)), Fault.of("table.two-files", found.get(0).getFileName().toString(), name));
         }
         return found.stream().findFirst().flatMap(file -> LinkGuard.round(basket).find(file, problems)
-                .map(real -> new TableFile(real, BasketFiles.shown(file))));
+                .map(real -> new TableFile(real, BasketFiles.shown(file), Optional.empty())));
     }
 
     /** The rows of pieces; none where there is no such table. */

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitleaf.basket.form.TextForm;
+import kitleaf.basket.form.WholeText;
 import kitleaf.basket.key.Fields;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.PieceFileName;
@@ -108,9 +109,15 @@ public final class PieceTable {
             problems.add(Objects.requireNonNullElse(wide, high).key(), Fault.of("table.wide-high"));
             return false;
         }
-        piece.put("stitches", new Node.Entry(wide.key(),
-                new Node.Scalar(wide.key(), text(wide).strip() + " x " + text(high).strip(), true)));
-        return true;
+        Optional<Integer> across = stitches(wide, PieceColumns.WIDE);
+        Optional<Integer> down = stitches(high, PieceColumns.HIGH);
+        across.ifPresent(w -> down.ifPresent(h -> piece.put("stitches",
+                new Node.Entry(wide.key(), new Node.Scalar(wide.key(), w + " x " + h, true)))));
+        return across.isPresent() && down.isPresent();
+    }
+
+    private Optional<Integer> stitches(Node.Entry cell, String column) {
+        return Fields.scalar(cell.value(), Fields.key(column), WholeText.stitches(), problems);
     }
 
     /** How far it was on a day. */
