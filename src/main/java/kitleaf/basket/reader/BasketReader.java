@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import kitleaf.basket.Basket;
@@ -29,6 +31,7 @@ import kitleaf.basket.key.Fields;
 import kitleaf.basket.reader.row.BasketTables;
 import kitleaf.basket.reader.row.LogTable;
 import kitleaf.basket.reader.row.PieceTable;
+import kitleaf.basket.reader.row.UnusedTables;
 import kitleaf.basket.reader.thread.SharedTables;
 import kitleaf.basket.reader.thread.SharedValues;
 import kitleaf.basket.table.TableFinder;
@@ -51,6 +54,7 @@ public final class BasketReader {
     private final Optional<Locale> asked;
     private Optional<Locale> language;
     private Misfits misfits = Misfits.NONE;
+    private final Set<Path> used = ConcurrentHashMap.newKeySet();
     private BasketTables kept = BasketTables.NONE;
     private LogTable log = LogTable.NONE;
 
@@ -81,8 +85,7 @@ public final class BasketReader {
     }
 
     private Reading reading(Optional<Basket> basket) {
-        return problems.none() ? new Reading(basket, List.of(), misfits, language)
-                : new Reading(Optional.empty(), problems.all(), misfits, language);
+        return new Reading(problems.none() ? basket : Optional.empty(), problems.all(), misfits, language);
     }
 
     /** The language a basket folder names, for who needs no more of it; nothing where none is named or the file cannot be read. */
@@ -140,6 +143,9 @@ public final class BasketReader {
         if (files.isEmpty() && rows.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
         }
+        if (problems.none()) {
+            UnusedTables.tell(basket, used, problems);
+        }
         Path name = basket.toAbsolutePath().normalize().getFileName();
         return finish(BasketFiles.shown(basket), settings,
                 Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
@@ -148,7 +154,7 @@ public final class BasketReader {
     /** The pieces of the basket's table; all are lost where no row could be read of one that is there. */
     private FoundFile rows(List<PieceTable.Row> rows, Path basket, Settings settings, SharedValues recurring) {
         Problems found = new Problems();
-        PieceReader reader = new PieceReader(settings, new TableFinder(basket, basket, found), recurring, tables, found);
+        PieceReader reader = new PieceReader(settings, new TableFinder(basket, basket, used, found), recurring, tables, found);
         return new FoundFile(rows.stream().map(row -> reader.read(log.with(row.document(), row.id()), row.id())).toList(), found.all(),
                 !rows.isEmpty() || kept.pieces().isEmpty());
     }
@@ -170,7 +176,7 @@ public final class BasketReader {
         YamlTree.Documents read = source.map(text -> YamlTree.read(text, problems)).orElse(new YamlTree.Documents(List.of(), !Files.exists(file)));
         Optional<Node> document = read.documents().stream().findFirst().filter(first -> read.whole());
         kept = BasketTables.of(basket, document.flatMap(first -> Fields.of(first, SettingsReader.KEYS, problems)), SettingsReader.PIECES,
-                SettingsReader.LOG, problems);
+                SettingsReader.LOG, used, problems);
         log = kept.readLog(problems);
         if (document.isEmpty()) {
             // All settings are optional, so a file of remarks says nothing wrong.
@@ -180,7 +186,7 @@ public final class BasketReader {
             problems.add(read.documents().get(1).place(), Fault.of("document.second"));
         }
         misfits = Misfits.in(document.get());
-        return new SettingsReader(asked, new TableFinder(basket, basket, problems), problems).read(document.get());
+        return new SettingsReader(asked, new TableFinder(basket, basket, used, problems), problems).read(document.get());
     }
 
     private Settings usual() {
@@ -217,7 +223,7 @@ public final class BasketReader {
         Problems found = new Problems();
         List<PieceReader.FoundPiece> inFile = new ArrayList<>();
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
-        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, found), recurring, tables, found);
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, used, found), recurring, tables, found);
         YamlTree.Documents read = YamlTree.read(source, found);
         if (read.documents().isEmpty() && read.whole()) {
             found.add(source.name(), Fault.of("file.empty"));

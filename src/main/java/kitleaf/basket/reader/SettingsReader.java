@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Price;
@@ -114,6 +115,8 @@ public final class SettingsReader {
 
     private Settings read(Fields fields) {
         Optional<String> title = fields.value(TITLE);
+        // The tables themselves are found before; here is told what is no name of one.
+        Stream.of(PIECES, LOG).forEach(fields::value);
         Optional<Locale> own = fields.value(LANGUAGE);
         Locale language = asked.or(() -> own).orElse(Locale.ENGLISH);
         Optional<Paper> paper = fields.meant("paper") ? fields.value(PAPER) : Optional.of(LanguageText.paper(language));

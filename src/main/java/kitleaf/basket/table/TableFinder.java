@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import kitleaf.basket.form.TableName;
 import kitleaf.basket.key.Fields;
 import kitleaf.basket.place.BasketFiles;
@@ -22,8 +24,14 @@ import kitleaf.basket.yaml.Node;
  *
  * @param beside the folder of the file that names tables, as she would call it
  * @param top the folder nothing outside of is opened, as she would call it
+ * @param found takes where each really lies that is found; may be asked from several readers at a time
  */
-public record TableFinder(Path beside, Path top, Problems problems) implements Tables {
+public record TableFinder(Path beside, Path top, Set<Path> found, Problems problems) implements Tables {
+
+    /** One that keeps no record of what it finds. */
+    public TableFinder(Path beside, Path top, Problems problems) {
+        this(beside, top, ConcurrentHashMap.newKeySet(), problems);
+    }
 
     /** The value that names a table, if a node is one: anything else is left to be read as a list. */
     public static Optional<Node.Scalar> named(Node node) {
@@ -43,16 +51,17 @@ public record TableFinder(Path beside, Path top, Problems problems) implements T
                 problems.add(value.place(), Fault.of("table.outside", Quote.bare(text.get())));
                 return Optional.empty();
             }
-            Path found = Files.exists(beside.resolve(given)) ? beside.resolve(given) : top.resolve(given);
-            if (!Files.exists(found)) {
+            Path there = Files.exists(beside.resolve(given)) ? beside.resolve(given) : top.resolve(given);
+            if (!Files.exists(there)) {
                 problems.add(value.place(), Fault.of("table.no-file", Quote.bare(text.get())));
                 return Optional.empty();
             }
-            Optional<Path> real = LinkGuard.round(top).real(found);
+            Optional<Path> real = LinkGuard.round(top).real(there);
             if (real.isEmpty()) {
                 problems.add(value.place(), Fault.of("table.link", Quote.bare(text.get())));
             }
-            return real.map(file -> new TableFile(file, BasketFiles.shown(found), WorkbookName.sheet(text.get())));
+            real.ifPresent(found::add);
+            return real.map(file -> new TableFile(file, BasketFiles.shown(there), WorkbookName.sheet(text.get())));
         } catch (InvalidPathException e) {
             problems.add(value.place(), Fault.of("table.name", Quote.bare(text.get()), example));
         } catch (IOException e) {

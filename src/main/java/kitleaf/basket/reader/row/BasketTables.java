@@ -4,6 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import kitleaf.basket.form.TableName;
 import kitleaf.basket.key.Fields;
 import kitleaf.basket.key.Key;
@@ -32,18 +34,22 @@ public record BasketTables(Optional<TableFile> pieces, Optional<TableFile> log) 
      * Those of a basket folder.
      *
      * @param settings what its {@code basket.yaml} says, if there is one
+     * @param used takes where they really lie
      */
-    public static BasketTables of(Path basket, Optional<Fields> settings, Key<String> pieces, Key<String> log, Problems problems) {
-        Tables tables = new TableFinder(basket, basket, problems);
-        return new BasketTables(of(basket, settings, pieces, tables, problems), of(basket, settings, log, tables, problems));
+    public static BasketTables of(Path basket, Optional<Fields> settings, Key<String> pieces, Key<String> log, Set<Path> used,
+            Problems problems) {
+        Tables tables = new TableFinder(basket, basket, used, problems);
+        BasketTables found = new BasketTables(of(basket, settings, pieces, tables, problems), of(basket, settings, log, tables, problems));
+        Stream.of(found.pieces, found.log).flatMap(Optional::stream).map(TableFile::real).forEach(used::add);
+        return found;
     }
 
     private static Optional<TableFile> of(Path basket, Optional<Fields> settings, Key<String> key, Tables tables, Problems problems) {
         if (settings.isEmpty() || !settings.get().meant(key.name())) {
             return lying(basket, key.name(), problems);
         }
-        Optional<Node> node = settings.get().node(key);
-        return settings.get().value(key).flatMap(name -> node).filter(Node.Scalar.class::isInstance)
+        // What is no name of a file is told by who reads the settings.
+        return settings.get().node(key).filter(Node.Scalar.class::isInstance)
                 .flatMap(name -> tables.find((Node.Scalar) name, key.name(), key.example()));
     }
 

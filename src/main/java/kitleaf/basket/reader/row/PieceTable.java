@@ -48,19 +48,19 @@ public final class PieceTable {
     /** The rows below the heading, as many as can be read. */
     public List<Row> read() {
         List<Node.Mapping> rows = new CsvTable(source, PieceColumns.SHAPE, problems).read();
-        if (missing(rows, "stitches", Stream.of("stitches", PieceColumns.WIDE, PieceColumns.HIGH))
-                | missing(rows, "count", Stream.of("count", "count-warp", "count-weft", "cloth"))) {
+        if (missing(rows, Fault.of("table.missing.stitches"), Stream.of("stitches", PieceColumns.WIDE, PieceColumns.HIGH))
+                | missing(rows, Fault.of("table.missing.count"), Stream.of("count", "count-warp", "count-weft", "cloth"))) {
             return List.of();
         }
         return rows.stream().flatMap(row -> row(row).stream()).toList();
     }
 
     /** Whether no row has what each needs, which is told once; a table without rows says nothing wrong. */
-    private boolean missing(List<Node.Mapping> rows, String column, Stream<String> any) {
+    private boolean missing(List<Node.Mapping> rows, Fault fault, Stream<String> any) {
         List<String> ways = any.toList();
         boolean missing = !rows.isEmpty() && rows.stream().noneMatch(row -> ways.stream().anyMatch(row.entries()::containsKey));
         if (missing) {
-            problems.add(source.name(), Fault.of("table.missing." + column));
+            problems.add(source.name(), fault);
         }
         return missing;
     }

@@ -16,6 +16,8 @@ final class OdsSheet {
     private static final String TABLE = "urn:oasis:names:tc:opendocument:xmlns:table:1.0";
     private static final String TEXT = "urn:oasis:names:tc:opendocument:xmlns:text:1.0";
 
+    private static final String CONTENT = "content" + Parts.ENDING;
+
     private final Parts parts;
     private final Map<String, Cells> sheets = new LinkedHashMap<>();
     private Cells cells;
@@ -35,8 +37,8 @@ final class OdsSheet {
      * @throws Fault if there is no such sheet
      */
     Cells read(Optional<String> named) throws IOException, Fault {
-        if (!parts.read("content.xml", this::element)) {
-            throw new IOException("no content.xml");
+        if (!parts.read(CONTENT, this::element)) {
+            throw new IOException(CONTENT);
         }
         return sheets.get(WorkbookText.sheet(sheets.keySet(), named));
     }

@@ -17,6 +17,8 @@ final class Parts implements AutoCloseable {
     /** The most that all parts read may hold once unpacked; five thousand rows of thirty cells take a tenth. */
     static final long MOST_BYTES = 32_000_000;
 
+    static final String ENDING = ".xml";
+
     private static final XMLInputFactory XML = XMLInputFactory.newDefaultFactory();
 
     static {
@@ -48,7 +50,7 @@ final class Parts implements AutoCloseable {
             XMLStreamReader xml = XML.createXMLStreamReader(in);
             while (xml.hasNext()) {
                 if (xml.next() == XMLStreamReader.DTD) {
-                    throw new IOException("a workbook declares nothing");
+                    throw new IOException();
                 }
                 if (xml.isStartElement()) {
                     reading.of(xml);

@@ -62,7 +62,7 @@ final class XlsxSheet {
         });
         Cells cells = new Cells();
         if (!parts.read(part, new Rows(cells))) {
-            throw new IOException("no " + part);
+            throw new IOException(part);
         }
         return cells;
     }
@@ -80,7 +80,7 @@ final class XlsxSheet {
     private String target(String relation) throws IOException {
         Map<String, String> targets = new HashMap<>();
         parts.read("xl/_rels/workbook.xml.rels", xml -> targets.put(xml.getAttributeValue(null, "Id"), xml.getAttributeValue(null, "Target")));
-        String target = Optional.ofNullable(targets.get(relation)).orElseThrow(() -> new IOException("no sheet " + relation));
+        String target = Optional.ofNullable(targets.get(relation)).orElseThrow(() -> new IOException(relation));
         return target.startsWith("/") ? target.substring(1) : "xl/" + target;
     }
 
