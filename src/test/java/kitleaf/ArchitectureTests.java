@@ -81,6 +81,14 @@ class ArchitectureTests {
                 .check(CLASSES);
     }
 
+    @Test
+    void files_are_edited_in_a_room_that_nobody_who_reads_them_knows() {
+        noClasses().that().resideInAPackage("kitleaf.basket..").and().resideOutsideOfPackage("kitleaf.basket.edit")
+                .should().dependOnClassesThat().resideInAPackage("kitleaf.basket.edit").check(CLASSES);
+        noClasses().that().resideOutsideOfPackage("kitleaf.basket.edit")
+                .should().dependOnClassesThat().resideInAPackage("org.yaml.snakeyaml.nodes..").check(CLASSES);
+    }
+
     /** So that one finds one's way in each. */
     @Test
     void no_room_of_a_basket_is_crowded() {

@@ -58,7 +58,7 @@ class LogCommandTests {
                 List.of("none, in braces", "{piece: Groyne, stitches: 99 x 99, cloth: {kind: block, count: 14}}\n",
                         "{piece: Groyne, stitches: 99 x 99, cloth: {kind: block, count: 14}, progress: {log: [E]}}\n"),
                 List.of("a percentage", HEAD + "progress: 45%   # by eye\ngoal: {must: yes}\n",
-                        HEAD + "progress:\n  done: 45%   # by eye\n  log:\n    - E\ngoal: {must: yes}\n"),
+                        HEAD + "progress: {done: 45%, log: [E]}   # by eye\ngoal: {must: yes}\n"),
                 List.of("a number on the next line", HEAD + "progress:\n    2310\n", HEAD + "progress:\n    {done: 2310, log: [E]}\n"),
                 List.of("an amount in braces", "{piece: G, stitches: 99 x 99, cloth: {kind: block, count: 14}, progress: 5%}",
                         "{piece: G, stitches: 99 x 99, cloth: {kind: block, count: 14}, progress: {done: 5%, log: [E]}}"),
@@ -97,7 +97,7 @@ class LogCommandTests {
     @Test
     void byte_order_mark_and_windows_line_ends_stay() throws IOException {
         String text = "\uFEFF" + (HEAD + "progress: 45%\n# Ende\n").replace("\n", "\r\n");
-        assertEquals("\uFEFF" + (HEAD + "progress:\n  done: 45%\n  log:\n    - " + ENTRY + "\n# Ende\n").replace("\n", "\r\n"), after(text));
+        assertEquals("\uFEFF" + (HEAD + "progress: {done: 45%, log: [" + ENTRY + "]}\n# Ende\n").replace("\n", "\r\n"), after(text));
     }
 
     @Test
@@ -221,7 +221,7 @@ class LogCommandTests {
         Ran.basket(folder, "", odd);
         Ran ran = log("piece", "--on", "2026-03-05");
         assertEquals(3, ran.code());
-        assertTrue(ran.err().endsWith("write by hand, under progress and log: - " + ENTRY + "\n"), ran.err());
+        assertTrue(ran.err().endsWith("write by hand, under progress, log: - " + ENTRY + "\n"), ran.err());
         assertEquals(1, ran.err().lines().count());
         assertEquals(odd, text());
     }

@@ -1,17 +1,17 @@
 package kitleaf.basket.edit;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import kitleaf.basket.Basket;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
+import kitleaf.basket.form.NumberText;
 import kitleaf.basket.place.BasketFiles;
 import kitleaf.basket.place.Problem;
 import kitleaf.basket.place.Problems;
@@ -33,12 +33,10 @@ public sealed interface LogEdit {
     /**
      * The entry has found its place.
      *
-     * @param file where it really lies, which is where it was read
-     * @param before the bytes of the file
-     * @param after the same bytes with the entry between them
+     * @param after the bytes before with the entry between them
      * @param piece the piece with the entry in its log
      */
-    record Ready(Path file, byte[] before, byte[] after, Piece piece) implements LogEdit {
+    record Ready(Path file, byte[] before, byte[] after, Piece piece) implements LogEdit, Edited {
         /** Takes the bytes as they are; they are not copied. */
         public Ready {
             Objects.requireNonNull(file);
@@ -83,9 +81,9 @@ public sealed interface LogEdit {
     /**
      * No place was found where the entry could stand without touching what is written.
      *
-     * @param entry what to write by hand, as an item of the log
+     * @param how to write it by hand
      */
-    record ByHand(String entry) implements LogEdit { }
+    record NoPlace(ByHand how) implements LogEdit { }
 
     /** What comes of adding an entry to a piece. */
     static LogEdit of(PieceFile where, LogEntry entry) {
@@ -105,20 +103,49 @@ public sealed interface LogEdit {
         }
         Optional<Piece> piece = piece(before.basket().get(), where.id());
         if (piece.isEmpty()) {
-            return new ByHand(LogPlace.written(entry));
+            return noPlace(entry);
         }
         Optional<Refused> refused = refused(entry, piece.get());
         if (refused.isPresent()) {
             return refused.get();
         }
-        byte[] after = inserted(bytes, source.get(), LogPlace.of(source.get().text(), where.document(), entry));
+        byte[] after;
+        try {
+            after = logged(KeyEdit.of(bytes, where.document()), entry).bytes();
+        } catch (ByHand none) {
+            return noPlace(entry);
+        }
         Reading logged = BasketReader.read(where, after);
         if (logged.problems().stream().anyMatch(problem -> problem.wrong().key().equals(ClothReader.UNCUT + ".wrong"))) {
             // No place in the file would do for a first entry: she has to say what is true.
             return new Broken(logged.problems());
         }
         return LogCheck.only(entry, piece.get(), before.basket().get(), logged)
-                .<LogEdit>map(one -> new Ready(file.get(), bytes, after, one)).orElseGet(() -> new ByHand(LogPlace.written(entry)));
+                .<LogEdit>map(one -> new Ready(file.get(), bytes, after, one)).orElseGet(() -> noPlace(entry));
+    }
+
+    private static NoPlace noPlace(LogEntry entry) {
+        return new NoPlace(new ByHand(ByHand.Deed.ADD, List.of("progress", "log"), "- " + YamlWords.flow(item(entry))));
+    }
+
+    private static KeyEdit logged(KeyEdit file, LogEntry entry) throws ByHand {
+        Optional<Object> progress = file.value("progress");
+        KeyEdit roomy = progress.isPresent() && progress.get() instanceof String amount
+                ? file.set(Map.of("done", amount), "progress") : file;
+        return roomy.append(item(entry), "progress", "log");
+    }
+
+    /** An entry as its keys and values, in the order one writes them. */
+    private static Map<String, String> item(LogEntry entry) {
+        Map<String, String> item = new LinkedHashMap<>();
+        item.put("on", entry.on().toString());
+        entry.hours().ifPresent(hours -> item.put("hours", NumberText.written(hours)));
+        entry.stitches().ifPresent(stitches -> item.put("stitches", Integer.toString(stitches)));
+        if (entry.unpicked() > 0) {
+            item.put("unpicked", Integer.toString(entry.unpicked()));
+        }
+        entry.note().ifPresent(note -> item.put("note", note));
+        return item;
     }
 
     private static Optional<Refused> refused(LogEntry entry, Piece piece) {
@@ -140,20 +167,5 @@ public sealed interface LogEdit {
 
     private static Optional<Piece> piece(Basket basket, String id) {
         return basket.pieces().stream().filter(piece -> piece.id().equals(id)).findFirst();
-    }
-
-    /** The bytes of a file with texts between them; places are counted in characters after its byte order mark. */
-    private static byte[] inserted(byte[] bytes, Source source, List<LogPlace.Insertion> insertions) {
-        int length = source.text().getBytes(StandardCharsets.UTF_8).length;
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        out.writeBytes(Arrays.copyOf(bytes, bytes.length - length));
-        int from = 0;
-        for (LogPlace.Insertion insertion : insertions) {
-            out.writeBytes(source.slice(from, insertion.at()).getBytes(StandardCharsets.UTF_8));
-            out.writeBytes(insertion.text().getBytes(StandardCharsets.UTF_8));
-            from = insertion.at();
-        }
-        out.writeBytes(source.slice(from, Integer.MAX_VALUE).getBytes(StandardCharsets.UTF_8));
-        return out.toByteArray();
     }
 }

@@ -1,5 +1,6 @@
 package kitleaf.basket.form;
 
+import java.math.BigDecimal;
 import java.util.regex.Pattern;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Quote;
@@ -27,6 +28,11 @@ public record NumberText(double least, boolean above, double most, String outsid
             throw Fault.of(outside, Quote.bare(text));
         }
         return number;
+    }
+
+    /** A number as she writes it, which is how a file has it in any language. */
+    public static String written(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     /** A number of any size, as written. */

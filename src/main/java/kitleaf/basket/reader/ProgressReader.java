@@ -15,7 +15,6 @@ import kitleaf.basket.LogEntry;
 import kitleaf.basket.PieceState;
 import kitleaf.basket.Progress;
 import kitleaf.basket.SaidState;
-import kitleaf.basket.edit.LogPlace;
 import kitleaf.basket.form.AmountText;
 import kitleaf.basket.form.Choice;
 import kitleaf.basket.form.DateText;
@@ -172,7 +171,8 @@ public final class ProgressReader {
         entry.filter(one -> LogLimits.afterLast(one, last)).ifPresent(one -> fields.wrong("on",
                 Fault.of("progress.after-finish", one.on().toString(), last.get().toString())));
         entry.filter(LogLimits::tooFast).ifPresent(one -> fields.wrong("stitches",
-                Fault.of("log.too-fast", one.stitches().getAsInt(), LogPlace.hours(one), LogLimits.MOST_AN_HOUR)));
+                Fault.of("log.too-fast", one.stitches().getAsInt(), NumberText.written(one.hours().getAsDouble()),
+                        LogLimits.MOST_AN_HOUR)));
         return entry;
     }
 

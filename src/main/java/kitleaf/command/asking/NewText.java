@@ -5,11 +5,11 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import kitleaf.basket.ChartSize;
+import kitleaf.basket.edit.YamlWords;
 import kitleaf.basket.schema.Schemas;
 import kitleaf.command.speech.Voice;
 
@@ -53,38 +53,12 @@ public final class NewText {
                 .replace("{cloth}", answers.cloth())
                 .replace("{threads}\n", answers.threads().isEmpty() ? ""
                         : "threads:\n" + answers.threads().stream().map(NewText::thread).collect(Collectors.joining("\n")) + "\n")
-                .replace("{piece}", words(answers.title()));
+                .replace("{piece}", YamlWords.of(answers.title()));
     }
 
     private static String thread(Thread thread) {
-        return "  - {code: " + words(thread.code()) + thread.name().map(name -> ", name: " + words(name)).orElse("")
+        return "  - {code: " + YamlWords.of(thread.code()) + thread.name().map(name -> ", name: " + YamlWords.of(name)).orElse("")
                 + (thread.stitches().isPresent() ? ", stitches: {cross: " + thread.stitches().getAsInt() + "}" : "") + "}";
-    }
-
-    /** Her words as YAML: bare where that is safe anywhere, else in quotes. */
-    private static String words(String text) {
-        if (text.matches("\\p{L}[\\p{L}\\p{M}\\p{N} '’-]*") && !text.equals("null")) {
-            return text;
-        }
-        StringBuilder quoted = new StringBuilder("\"");
-        text.codePoints().forEach(c -> {
-            if (c == '"' || c == '\\') {
-                quoted.append('\\').appendCodePoint(c);
-            } else if (shows(c)) {
-                quoted.appendCodePoint(c);
-            } else {
-                quoted.append(String.format(Locale.ROOT, "\\U%08x", c));
-            }
-        });
-        return quoted.append('"').toString();
-    }
-
-    private static boolean shows(int character) {
-        return switch (Character.getType(character)) {
-            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED,
-                    Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> false;
-            default -> true;
-        };
     }
 
     private static String form(String name, Voice voice) {

@@ -1,6 +1,8 @@
 package kitleaf.command.speech;
 
+import java.nio.file.Path;
 import java.util.function.Function;
+import kitleaf.basket.edit.ByHand;
 import kitleaf.words.Said;
 
 /** Why a command stops: a sentence for its user, in her language once it is told, and an exit code. */
@@ -21,6 +23,16 @@ public final class Failure extends RuntimeException {
     public static Failure of(int exitCode, String key, Object... slots) {
         Said said = Said.of(key, slots);
         return new Failure(exitCode, key, voice -> voice.say(said));
+    }
+
+    /** What she may do by hand in a file that could not be edited by key. */
+    public static Failure byHand(Path file, ByHand how) {
+        Said where = how.keys().isEmpty() ? Said.of("edit.top") : Said.of("edit.under", String.join(", ", how.keys()));
+        return of(Exit.COULD_NOT_WRITE, switch (how.deed()) {
+            case WRITE, ADD -> "edit.write";
+            case WRITE_INSTEAD -> "edit.write-instead";
+            case TAKE_OUT -> "edit.take-out";
+        }, file.toString(), where, how.text());
     }
 
     /** A failure with more to tell than a phrase. */
