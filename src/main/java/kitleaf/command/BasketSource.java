@@ -70,6 +70,7 @@ final class BasketSource {
         if (reading.basket().isEmpty()) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> text(reading.problems(), voice));
         }
+        reading.remarks().forEach(remark -> task.line().getErr().println(task.voice().say(remark)));
         Basket whole = reading.basket().get();
         ownPaper = whole.paper();
         return pick(whole.on(paper == null ? whole.paper() : paper, Options.<Units>value(units).orElse(whole.units())));

@@ -19,7 +19,7 @@ import kitleaf.basket.reader.PieceFile;
 import kitleaf.basket.reader.Reading;
 import kitleaf.basket.schema.Schemas;
 import kitleaf.command.asking.NewText;
-import kitleaf.command.asking.PieceFileName;
+import kitleaf.basket.place.PieceFileName;
 import kitleaf.command.asking.Questions;
 import kitleaf.command.files.NewFiles;
 import kitleaf.command.files.OutFolder;

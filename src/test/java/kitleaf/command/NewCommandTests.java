@@ -21,7 +21,7 @@ import kitleaf.basket.place.BasketWords;
 import kitleaf.basket.place.ProblemText;
 import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.schema.Schemas;
-import kitleaf.command.asking.PieceFileName;
+import kitleaf.basket.place.PieceFileName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +112,9 @@ class NewCommandTests {
     @CsvSource({"en,first-piece.yaml", "de,erste-stickerei.yaml"})
     void every_sleeping_key_can_be_woken(String language, String first) throws IOException {
         Ran.kitleaf("new", "--language", language, basket());
+        // The tables that two of them name.
+        Files.writeString(basket().resolve("pieces.csv"), "title,wide,high,kind,count,over\nRope walk,40,40,linen,28,2\n");
+        Files.writeString(basket().resolve("log.csv"), "day,piece,hours\n2026-03-01,Rope walk,1\n");
         int woken = 0;
         for (Path file : List.of(settings(), pieces().resolve(first))) {
             String text = Files.readString(file);

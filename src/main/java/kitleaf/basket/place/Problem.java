@@ -17,8 +17,9 @@ import kitleaf.words.Said;
  * @param wrong what was found
  * @param write what to write or do instead
  * @param source the source line, where there is one
+ * @param remark whether it is told of and nothing is wrong
  */
-public record Problem(Path file, int line, int column, int length, Said wrong, Said write, Optional<String> source) {
+public record Problem(Path file, int line, int column, int length, Said wrong, Said write, Optional<String> source, boolean remark) {
 
     /** By file, then line, then column. */
     public static final Comparator<Problem> BY_PLACE = Comparator.comparing((Problem p) -> p.file().toString())
@@ -33,6 +34,16 @@ public record Problem(Path file, int line, int column, int length, Said wrong, S
         if (line < 0 || column < 0 || length < 1 || (line == 0) != (column == 0)) {
             throw new IllegalArgumentException("no such place: " + line + ":" + column + "+" + length);
         }
+    }
+
+    /** Something wrong at a place. */
+    public Problem(Path file, int line, int column, int length, Said wrong, Said write, Optional<String> source) {
+        this(file, line, column, length, wrong, write, source, false);
+    }
+
+    /** What is told of a whole file though nothing is wrong with it. */
+    static Problem remark(Path file, Fault told) {
+        return new Problem(file, 0, 0, 1, told.wrong(), told.write(), Optional.empty(), true);
     }
 
     /** A problem with a whole file or folder. */

@@ -20,9 +20,19 @@ public final class ProblemText {
      * @param words of the language asked for, from {@link BasketWords}
      */
     public static String render(Problem p, Words words) {
-        String place = p.line() == 0 ? "" : ":" + p.line() + ":" + p.column();
+        String place = p.line() == 0 ? "" : ":" + p.line() + ":" + column(p);
         String head = Quote.visible(p.file().toString()) + place + ": " + words.say(p.wrong()) + "; " + words.say(p.write());
         return p.source().isEmpty() ? head : head + "\n" + excerpt(p, p.source().get());
+    }
+
+    /** The column as she knows it: the characters of a text, the letters over a sheet of a workbook, whose cells are parted by tabs. */
+    private static String column(Problem p) {
+        if (!WorkbookName.is(p.file().toString())) {
+            return String.valueOf(p.column());
+        }
+        String before = p.source().orElse("");
+        int cell = 1 + (int) before.substring(0, offset(before, 0, p.column() - 1)).chars().filter(c -> c == '\t').count();
+        return (cell > 26 ? Character.toString('A' + (cell - 1) / 26 - 1) : "") + Character.toString('A' + (cell - 1) % 26);
     }
 
     private static String excerpt(Problem p, String source) {

@@ -27,6 +27,11 @@ public final class Problems {
         add(Problem.of(file, fault));
     }
 
+    /** Takes note of what is to be told of a file though nothing is wrong with it. */
+    public void remark(Path file, Fault told) {
+        add(Problem.remark(file, told));
+    }
+
     public void add(Problem problem) {
         if (perFile.getOrDefault(problem.file(), 0) >= MOST_PER_FILE || !told.add(problem)) {
             return;
@@ -39,10 +44,12 @@ public final class Problems {
         }
     }
 
+    /** Whether nothing is wrong. */
     public boolean none() {
-        return found.isEmpty();
+        return found.stream().allMatch(Problem::remark);
     }
 
+    /** All that was told, remarks among it. */
     public List<Problem> all() {
         return List.copyOf(found);
     }

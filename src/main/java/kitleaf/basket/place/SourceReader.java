@@ -105,7 +105,7 @@ public final class SourceReader {
     }
 
     /** A text, if nothing in it is hidden. */
-    static Optional<Source> seen(Source source, Problems problems) {
+    public static Optional<Source> seen(Source source, Problems problems) {
         return shown(source, problems) ? Optional.of(source) : Optional.empty();
     }
 

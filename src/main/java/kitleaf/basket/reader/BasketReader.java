@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Piece;
 import kitleaf.basket.place.BasketFiles;
@@ -24,6 +27,11 @@ import kitleaf.basket.place.Source;
 import kitleaf.basket.place.SourceReader;
 import kitleaf.basket.place.Spot;
 import kitleaf.basket.place.Visible;
+import kitleaf.basket.key.Fields;
+import kitleaf.basket.reader.row.BasketTables;
+import kitleaf.basket.reader.row.LogTable;
+import kitleaf.basket.reader.row.PieceTable;
+import kitleaf.basket.reader.row.UnusedTables;
 import kitleaf.basket.reader.thread.SharedTables;
 import kitleaf.basket.reader.thread.SharedValues;
 import kitleaf.basket.table.TableFinder;
@@ -46,6 +54,9 @@ public final class BasketReader {
     private final Optional<Locale> asked;
     private Optional<Locale> language;
     private Misfits misfits = Misfits.NONE;
+    private final Set<Path> used = ConcurrentHashMap.newKeySet();
+    private BasketTables kept = BasketTables.NONE;
+    private LogTable log = LogTable.NONE;
 
     private BasketReader(Optional<Locale> asked) {
         this.asked = asked;
@@ -74,8 +85,7 @@ public final class BasketReader {
     }
 
     private Reading reading(Optional<Basket> basket) {
-        return problems.none() ? new Reading(basket, List.of(), misfits, language)
-                : new Reading(Optional.empty(), problems.all(), misfits, language);
+        return new Reading(problems.none() ? basket : Optional.empty(), problems.all(), misfits, language);
     }
 
     /** The language a basket folder names, for who needs no more of it; nothing where none is named or the file cannot be read. */
@@ -92,7 +102,7 @@ public final class BasketReader {
         Settings settings = where.basket().map(reader::settings).orElse(Settings.USUAL);
         SourceReader.decode(bytes, BasketFiles.shown(where.file()), reader.problems)
                 .ifPresent(source -> reader.gather(
-                        pieces(where.file(), source, where.basket().orElse(own), settings, new SharedValues(), reader.tables)));
+                        reader.pieces(where.file(), source, where.basket().orElse(own), settings, new SharedValues())));
         reader.allPieces = false;
         Optional<Basket> basket = reader.finish(BasketFiles.shown(where.file()), settings, Optional.empty());
         return reader.reading(basket);
@@ -126,48 +136,57 @@ public final class BasketReader {
         allPieces = naming.none();
         SharedValues recurring = new SharedValues();
         // Side by side where that pays; gathered in order, so that what is told does not depend on it.
-        Function<Path, FoundFile> reader = file -> pieces(file, basket, fence, settings, recurring, tables);
+        Function<Path, FoundFile> reader = file -> pieces(file, basket, fence, settings, recurring);
         (files.size() < MANY ? files.stream().map(reader) : SideBySide.map(files, reader)).forEach(this::gather);
-        if (files.isEmpty() && problems.none()) {
+        List<PieceTable.Row> rows = kept.readPieces(problems);
+        gather(rows(rows, basket, settings, recurring));
+        if (files.isEmpty() && rows.isEmpty() && problems.none()) {
             problems.add(BasketFiles.shown(basket), Fault.of("file.no-pieces"));
+        }
+        if (problems.none()) {
+            UnusedTables.tell(basket, used, problems);
         }
         Path name = basket.toAbsolutePath().normalize().getFileName();
         return finish(BasketFiles.shown(basket), settings,
                 Optional.ofNullable(name).map(Path::toString).filter(title -> !Visible.nothing(title)));
     }
 
+    /** The pieces of the basket's table; all are lost where no row could be read of one that is there. */
+    private FoundFile rows(List<PieceTable.Row> rows, Path basket, Settings settings, SharedValues recurring) {
+        Problems found = new Problems();
+        PieceReader reader = new PieceReader(settings, new TableFinder(basket, basket, used, found), recurring, tables, found);
+        return new FoundFile(rows.stream().map(row -> reader.read(log.with(row.document(), row.id()), row.id())).toList(), found.all(),
+                !rows.isEmpty() || kept.pieces().isEmpty());
+    }
+
     private Optional<Basket> pieceFile(Path file) {
         Optional<Path> basket = BasketFiles.basketOf(file);
         Settings settings = basket.map(this::settings).orElseGet(this::usual);
         Path own = file.getParent() == null ? Path.of("") : file.getParent();
-        gather(pieces(file, basket.orElse(own), LinkGuard.of(file), settings, new SharedValues(), tables));
+        gather(pieces(file, basket.orElse(own), LinkGuard.of(file), settings, new SharedValues()));
         allPieces = false;
         return finish(BasketFiles.shown(file), settings, pieces.stream().flatMap(piece -> piece.title().stream()).findFirst());
     }
 
+    /** What holds for a basket folder; the tables it has are found beside. */
     private Settings settings(Path basket) {
         Path file = basket.resolve(BasketFiles.SETTINGS);
-        if (!Files.exists(file)) {
-            return usual();
-        }
-        Optional<Source> source = SourceReader.read(LinkGuard.round(basket), file, problems);
-        if (source.isEmpty()) {
-            return Settings.UNREAD;
-        }
-        language = asked.or(() -> LanguageLine.in(source.get()));
-        YamlTree.Documents read = YamlTree.read(source.get(), problems);
-        if (!read.whole()) {
-            return Settings.UNREAD;
-        }
-        if (read.documents().isEmpty()) {
+        Optional<Source> source = Files.exists(file) ? SourceReader.read(LinkGuard.round(basket), file, problems) : Optional.empty();
+        language = asked.or(() -> source.flatMap(LanguageLine::in));
+        YamlTree.Documents read = source.map(text -> YamlTree.read(text, problems)).orElse(new YamlTree.Documents(List.of(), !Files.exists(file)));
+        Optional<Node> document = read.documents().stream().findFirst().filter(first -> read.whole());
+        kept = BasketTables.of(basket, document.flatMap(first -> Fields.of(first, SettingsReader.KEYS, problems)), SettingsReader.PIECES,
+                SettingsReader.LOG, used, problems);
+        log = kept.readLog(problems);
+        if (document.isEmpty()) {
             // All settings are optional, so a file of remarks says nothing wrong.
-            return usual();
+            return read.whole() ? usual() : Settings.UNREAD;
         }
         if (read.documents().size() > 1) {
             problems.add(read.documents().get(1).place(), Fault.of("document.second"));
         }
-        misfits = Misfits.in(read.documents().get(0));
-        return new SettingsReader(asked, new TableFinder(basket, basket, problems), problems).read(read.documents().get(0));
+        misfits = Misfits.in(document.get());
+        return new SettingsReader(asked, new TableFinder(basket, basket, used, problems), problems).read(document.get());
     }
 
     private Settings usual() {
@@ -194,33 +213,34 @@ public final class BasketReader {
     }
 
     /** Reads one file, unless a link leads out of the fence; what it shares with other files may be asked side by side. */
-    private static FoundFile pieces(Path file, Path top, LinkGuard fence, Settings settings, SharedValues recurring, SharedTables tables) {
-        Problems problems = new Problems();
-        return SourceReader.read(fence, file, problems).map(source -> pieces(file, source, top, settings, recurring, tables))
-                .orElseGet(() -> FoundFile.lost(problems));
+    private FoundFile pieces(Path file, Path top, LinkGuard fence, Settings settings, SharedValues recurring) {
+        Problems found = new Problems();
+        return SourceReader.read(fence, file, found).map(source -> pieces(file, source, top, settings, recurring))
+                .orElseGet(() -> FoundFile.lost(found));
     }
 
-    private static FoundFile pieces(Path file, Source source, Path top, Settings settings, SharedValues recurring, SharedTables tables) {
-        Problems problems = new Problems();
-        List<PieceReader.FoundPiece> pieces = new ArrayList<>();
+    private FoundFile pieces(Path file, Source source, Path top, Settings settings, SharedValues recurring) {
+        Problems found = new Problems();
+        List<PieceReader.FoundPiece> inFile = new ArrayList<>();
         Path beside = file.getParent() == null ? Path.of("") : file.getParent();
-        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, problems), recurring, tables, problems);
-        YamlTree.Documents read = YamlTree.read(source, problems);
+        PieceReader reader = new PieceReader(settings, new TableFinder(beside, top, used, found), recurring, tables, found);
+        YamlTree.Documents read = YamlTree.read(source, found);
         if (read.documents().isEmpty() && read.whole()) {
-            problems.add(source.name(), Fault.of("file.empty"));
+            found.add(source.name(), Fault.of("file.empty"));
         }
         boolean whole = read.whole() && !read.documents().isEmpty();
         int number = 0;
         for (Node document : read.documents()) {
             number++;
             if (document instanceof Node.Scalar scalar && scalar.missing()) {
-                problems.add(opening(document.place()), Fault.of("document.empty"));
+                found.add(opening(document.place()), Fault.of("document.empty"));
                 whole = false;
                 continue;
             }
-            pieces.add(reader.read(document, BasketFiles.id(file, number)));
+            String id = BasketFiles.id(file, number);
+            inFile.add(reader.read(log.with(document, id), id));
         }
-        return new FoundFile(List.copyOf(pieces), problems.all(), whole);
+        return new FoundFile(List.copyOf(inFile), found.all(), whole);
     }
 
     /** The {@code ---} that opens an empty document, which itself is nowhere. */
@@ -247,6 +267,8 @@ public final class BasketReader {
             List<String> ids = pieces.stream().map(PieceReader.FoundPiece::id).sorted().toList();
             settings.goals().check(ids, problems);
             tables.check(ids, problems);
+            log.check(pieces.stream().flatMap(piece -> Stream.concat(Stream.of(piece.id()), piece.title().stream())).distinct().sorted().toList(),
+                    problems);
         }
         if (!problems.none()) {
             return Optional.empty();

@@ -34,7 +34,7 @@ public final class ClothReader {
     private static final Form<Double> SHRINK_FORM = new PercentText(Shrink.MOST, "cloth.shrink", "2%");
     private static final Fields.Pair<Double> SHRINK_APART = warpAndWeft("shrink", SHRINK_FORM, List.of("3%"), List.of("2%"));
 
-    static final Keys KEYS = Keys.under("cloth", "{kind: linen, count: 36, over: 2}");
+    public static final Keys KEYS = Keys.under("cloth", "{kind: linen, count: 36, over: 2}");
     private static final Key<String> NAME = KEYS.may("name", new TextForm("Sea-mist"));
     static final Key<Cloth.Kind> KIND = KEYS.may("kind", KIND_FORM);
     static final Key<Double> COUNT = KEYS.may("count", new CountText(), COUNT_APART.keys(),

@@ -18,7 +18,7 @@ public final class MarginReader {
     public static final Margins USUAL = Margins.all(3 * 25.4);
 
     static final Form<Double> MARGIN = new LengthText(0, Margins.MOST_MM, "margin.wide", "3 in");
-    static final Keys SIDES = Keys.under("margin", "{top: 3 in, bottom: 4 in}");
+    public static final Keys SIDES = Keys.under("margin", "{top: 3 in, bottom: 4 in}");
     private static final Key<Double> TOP = SIDES.may("top", MARGIN, "2 1/2 in");
     private static final Key<Double> RIGHT = SIDES.may("right", MARGIN, "2 in");
     private static final Key<Double> BOTTOM = SIDES.may("bottom", MARGIN, "7.5 cm");

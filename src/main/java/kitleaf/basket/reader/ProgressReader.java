@@ -36,14 +36,14 @@ public final class ProgressReader {
     public static final Form<LocalDate> DAY = new DateText();
     public static final Form<Double> HOURS = new NumberText(0, true, LogEntry.MOST_HOURS, "log.hours", "2.5");
 
-    private static final Keys ENTRY = Keys.of("thing.log-entry", "- {on: 2026-03-01, hours: 2.5, stitches: 260}");
+    public static final Keys ENTRY = Keys.of("thing.log-entry", "- {on: 2026-03-01, hours: 2.5, stitches: 260}");
     private static final Key<LocalDate> ON = ENTRY.must("on", DAY, "2026-03-01");
     private static final Key<Double> SAT = ENTRY.may("hours", HOURS);
     private static final Key<Integer> STITCHES = ENTRY.may("stitches", WholeText.stitches(), "260");
     private static final Key<Integer> UNPICKED = ENTRY.may("unpicked", WholeText.stitches(), "20");
     private static final Key<String> NOTE = ENTRY.may("note", new TextForm("Second page"));
 
-    private static final Keys READING = Keys.of("thing.reading", "- {on: 2026-03-01, done: 45%}");
+    public static final Keys READING = Keys.of("thing.reading", "- {on: 2026-03-01, done: 45%}");
     private static final Key<LocalDate> READ_ON = READING.must("on", DAY, "2026-04-01");
     private static final Key<Amount> READ_DONE = READING.must("done", new AmountText());
 
@@ -51,7 +51,7 @@ public final class ProgressReader {
     private static final Key<LocalDate> STATE_ON = STATE.must("on", DAY, "2026-05-01");
     private static final Key<PieceState> IS = STATE.must("is", Choice.of("choice.state", PieceState.class, PieceState::said), "resting");
 
-    static final Keys PROGRESS = Keys.under("progress", "{started: 2026-02-14, done: 45%}");
+    public static final Keys PROGRESS = Keys.under("progress", "{started: 2026-02-14, done: 45%}");
     private static final Key<LocalDate> STARTED = PROGRESS.may("started", DAY);
     private static final Key<LocalDate> STITCHED = PROGRESS.may("stitched", DAY, "2027-01-02");
     private static final Key<LocalDate> FINISHED = PROGRESS.may("finished", DAY, "2027-01-06");
@@ -60,7 +60,7 @@ public final class ProgressReader {
     private static final Key<Void> STATES = PROGRESS.list("states", STATE);
     private static final Key<Void> LOG = PROGRESS.list("log", ENTRY);
 
-    static final Keys GOAL = Keys.under("goal", "{must: yes, by: 2027-06-30, weight: 3}");
+    public static final Keys GOAL = Keys.under("goal", "{must: yes, by: 2027-06-30, weight: 3}");
     private static final Key<Boolean> MUST = GOAL.may("must", new YesNo());
     private static final Key<LocalDate> BY = GOAL.may("by", DAY, "2027-06-30");
     private static final Key<Integer> WEIGHT = GOAL.may("weight", new WholeText(1, Goal.MOST_WEIGHT, "3"));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import kitleaf.basket.LabelStock;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Price;
@@ -53,6 +54,8 @@ public final class SettingsReader {
     /** What {@code basket.yaml} may say. */
     public static final Keys KEYS = Keys.of("thing.basket", "title: My basket");
     private static final Key<String> TITLE = KEYS.may("title", new TextForm("Harbour basket"));
+    static final Key<String> PIECES = KEYS.may("pieces", new TableName("pieces.csv"));
+    static final Key<String> LOG = KEYS.may("log", new TableName("log.csv"));
     private static final Key<Locale> LANGUAGE = KEYS.may("language", new LanguageText());
     private static final Key<Paper> PAPER = KEYS.may("paper", Papers.form(), "A4", "210 mm x 320 mm");
     private static final Key<Units> UNITS = KEYS.may("units", Choice.of("choice.units", Units.class));
@@ -112,6 +115,8 @@ public final class SettingsReader {
 
     private Settings read(Fields fields) {
         Optional<String> title = fields.value(TITLE);
+        // The tables themselves are found before; here is told what is no name of one.
+        Stream.of(PIECES, LOG).forEach(fields::value);
         Optional<Locale> own = fields.value(LANGUAGE);
         Locale language = asked.or(() -> own).orElse(Locale.ENGLISH);
         Optional<Paper> paper = fields.meant("paper") ? fields.value(PAPER) : Optional.of(LanguageText.paper(language));

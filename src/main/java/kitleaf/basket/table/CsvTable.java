@@ -14,6 +14,7 @@ import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Place;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Source;
+import kitleaf.basket.place.WorkbookName;
 import kitleaf.basket.yaml.Node;
 import kitleaf.words.NearMiss;
 
@@ -69,7 +70,7 @@ public final class CsvTable {
         }
         String line = source.line(first).orElseThrow();
         try {
-            Separator separator = Separator.of(line, shape.headings()::knows);
+            Separator separator = WorkbookName.is(source.name().toString()) ? Separator.TAB : Separator.of(line, shape.headings()::knows);
             List<Separator.Span> cells = separator.spans(upToLastHeading(line, separator));
             if (cells.size() > MOST_COLUMNS) {
                 // Told before the rows are read, whose reader stops at a number of its own.
@@ -97,7 +98,7 @@ public final class CsvTable {
         if (rows.isEmpty()) {
             return List.of();
         }
-        return header(separator, rows.get(0)).map(columns -> {
+        return header(separator, rows).map(columns -> {
             List<Node.Mapping> read = new ArrayList<>();
             for (CsvRecord row : rows.subList(1, rows.size())) {
                 row(separator, columns, row).ifPresent(read::add);
@@ -140,7 +141,8 @@ public final class CsvTable {
     }
 
     /** The column of each cell, or nothing if a table cannot be made of them. */
-    private Optional<List<Optional<String>>> header(Separator separator, CsvRecord row) {
+    private Optional<List<Optional<String>>> header(Separator separator, List<CsvRecord> rows) {
+        CsvRecord row = rows.get(0);
         List<Place> places = places(separator, row);
         List<String> headings = row.getFields().stream().map(String::strip).toList();
         int last = headings.size();
@@ -148,7 +150,8 @@ public final class CsvTable {
             last--;
         }
         headings = headings.subList(0, last);
-        List<Optional<String>> columns = shape.headings().read(headings, places, problems);
+        List<Optional<String>> columns = shape.headings().read(headings, places,
+                column -> numbers(rows.subList(1, rows.size()), column), problems);
         for (String needed : shape.required()) {
             boolean meant = headings.stream().anyMatch(heading -> NearMiss.of(heading, shape.headings().columns())
                     .equals(Optional.of(needed))
@@ -160,6 +163,13 @@ public final class CsvTable {
         // Without one of these every row would be told to have none.
         return shape.required().stream().allMatch(needed -> columns.contains(Optional.of(needed))) ? Optional.of(columns)
                 : Optional.empty();
+    }
+
+    /** Whether a column holds numbers and nothing else. */
+    private static boolean numbers(List<CsvRecord> rows, int column) {
+        List<String> cells = rows.stream().filter(row -> column < row.getFieldCount()).map(row -> row.getField(column).strip())
+                .filter(cell -> !cell.isEmpty()).toList();
+        return !cells.isEmpty() && cells.stream().allMatch(cell -> cell.matches("[0-9][0-9.,\\s]*%?"));
     }
 
     private Optional<Node.Mapping> row(Separator separator, List<Optional<String>> columns, CsvRecord row) {

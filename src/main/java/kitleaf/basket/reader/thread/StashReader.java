@@ -34,11 +34,7 @@ public final class StashReader {
     private static final Key<String> LOT = KEYS.may("lot", new TextForm("7 B"), "\"7\"");
 
     private static final CsvTable.Shape TABLE = new CsvTable.Shape("stash", new Headings("stash", List.copyOf(KEYS.names()))
-            .also("code", "codes", "thread code", "colour code", "thread number", "colour number")
-            .also("skein", "put-up")
-            .also("skeins", "number of skeins")
-            .also("lot", "lots", "dye lot", "dye lots")
-            .perhaps("code", "thread", "threads"), List.of("code", "skeins"), Set.of("skeins"), "code,skein,skeins,lot");
+            .also("skeins", "number of skeins"), List.of("code", "skeins"), Set.of("skeins"), "code,skein,skeins,lot");
 
     private final Form<String> putUpName;
     private final Tables tables;

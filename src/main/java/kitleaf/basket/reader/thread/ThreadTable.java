@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import kitleaf.basket.form.ColourText;
 import kitleaf.basket.form.Form;
 import kitleaf.basket.form.TextForm;
 import kitleaf.basket.key.Fields;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Place;
 import kitleaf.basket.place.Problems;
+import kitleaf.basket.place.Quote;
 import kitleaf.basket.place.Source;
 import kitleaf.basket.table.CsvTable;
 import kitleaf.basket.table.Headings;
@@ -25,6 +28,7 @@ final class ThreadTable {
 
     static final String PIECE = "piece";
     static final String PART = "part";
+    private static final String COLOUR = "colour";
 
     private static final List<String> PLAIN =
             List.of("code", "name", "colour", "symbol", "skein", "strands", "share", "over", "lot", "mix-lots");
@@ -77,22 +81,16 @@ final class ThreadTable {
     }
 
     private static Headings headings() {
-        Headings headings = new Headings("threads", COLUMNS)
-                .also("code", "codes", "thread code", "colour code", "thread number", "colour number")
-                .also("name", "names", "colour name", "thread name")
-                .also("colour", "colours", "hex", "hex colour", "colour hex")
+        Headings headings = new Headings("threads", COLUMNS).numbersCount()
                 .also("symbol", "symbols", "sign", "chart symbol")
-                .also("skein", "put-up")
                 .also("strands", "strand", "number of strands")
                 .also("share", "shares", "percent", "percentage")
                 .also("over", "over threads")
-                .also("lot", "lots", "dye lot", "dye lots")
                 .also("mix-lots", "lots mixed", "mix dye lots")
                 .also(PIECE, "pieces", "piece id")
                 .also(PART, "parts")
                 .also("knot", "french knot", "french knots")
                 .also("other-each", "each")
-                .perhaps("code", "thread", "threads", "number", "no")
                 .unclear("table.which-stitches", "stitches", "stitch",
                         "total", "totals", "count", "counts", "number of stitches", "total stitches", "stitch count");
         for (String kind : StitchReader.KIND_WORDS) {
@@ -126,6 +124,7 @@ final class ThreadTable {
     Rows read() {
         Map<Whose, List<Node.Mapping>> threads = new LinkedHashMap<>();
         List<Node.Mapping> all = new CsvTable(source, SHAPE, problems).read();
+        dropWords(all);
         boolean pieces = all.stream().anyMatch(row -> row.entries().containsKey(PIECE));
         boolean named = pieces || all.stream().anyMatch(row -> row.entries().containsKey(PART));
         for (Node.Mapping row : all) {
@@ -139,6 +138,16 @@ final class ThreadTable {
             }
         }
         return new Rows(named, pieces, threads);
+    }
+
+    /** Tells once, not in every row, of a column of colours that holds words. */
+    private void dropWords(List<Node.Mapping> rows) {
+        List<Node.Entry> colours = rows.stream().flatMap(row -> Stream.ofNullable(row.entries().get(COLOUR))).toList();
+        if (colours.size() > 1 && colours.stream().noneMatch(cell -> Fields.scalar(cell.value(), Fields.key(COLOUR), new ColourText(),
+                new Problems()).isPresent())) {
+            problems.add(colours.get(0).key(), Fault.of("table.colour-words", Quote.bare(((Node.Scalar) colours.get(0).value()).text())));
+            rows.forEach(row -> row.entries().remove(COLOUR));
+        }
     }
 
     private Optional<String> owner(Node.Mapping row, String column) {

@@ -120,7 +120,6 @@ class StashReaderTests {
             code,lot~K12,7             | 1:1: this table has no column skeins; write column names in the first line, skeins among them
             skein,skeins~cotton,7      | 1:1: this table has no column code; write column names in the first line, code among them
             code,skien,skeins~K12,x,1  | 1:6: "skien" is not a column of stash; did you mean skein?
-            code,name,skeins~K12,x,1   | 1:6: "name" is not a column of stash; write one of: code, skein, skeins, lot; or put it in ( ) to have it passed over
             code,skeins~K12            | 2:1: this row has 1 cells under 2 columns; give each row as many cells as the first, in quotes where a cell holds a comma
             code,skeins~K12,"1,5"      | 2:5: "1,5" has a decimal comma; write a point, as in 1.5
             code,skeins~K12,           | 2:1: this stash entry has no skeins; write one, such as skeins: 1.5

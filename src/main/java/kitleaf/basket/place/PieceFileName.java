@@ -1,4 +1,4 @@
-package kitleaf.command.asking;
+package kitleaf.basket.place;
 
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
