@@ -84,6 +84,12 @@ public record Basket(String title, Locale language, Paper paper, Units units, bo
         return with(pieces.stream().filter(piece -> ids.contains(piece.id())).toList());
     }
 
+    /** The same basket with other goals. */
+    public Basket wanting(Goals other) {
+        return new Basket(title, language, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags,
+                clothSupply, pace, timeOff, Optional.of(other), pieces);
+    }
+
     private Basket with(List<Piece> others) {
         return new Basket(title, language, paper, units, largePrint, printer, cutStepMm, putUps, stash, prices, labelStock, tags,
                 clothSupply, pace, timeOff, goals, others);

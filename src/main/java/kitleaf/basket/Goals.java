@@ -51,6 +51,16 @@ public record Goals(int year, OptionalInt choose, List<String> pieces, By by, do
         }
     }
 
+    /** The same with the pieces to be chosen, so many or as many as fit. */
+    public Goals choosing(OptionalInt number) {
+        return new Goals(year, number, List.of(), by, mainShare, cards, wall, seed, hand);
+    }
+
+    /** Whether the pieces are proposed anew whenever they are reckoned; false where she named them. */
+    public boolean proposes() {
+        return pieces.isEmpty();
+    }
+
     /** Goals without a piece in focus or beside it. */
     public Goals(int year, OptionalInt choose, List<String> pieces, By by, double mainShare, Optional<CardGrid> cards, Optional<Paper> wall,
                  OptionalLong seed) {

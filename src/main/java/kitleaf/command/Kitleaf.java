@@ -39,6 +39,8 @@ public final class Kitleaf {
         COMMANDS.put("check", kitleaf -> new CheckCommand(kitleaf).spec());
         COMMANDS.put("new", kitleaf -> new NewCommand(kitleaf).spec());
         COMMANDS.put("log", kitleaf -> new LogCommand(kitleaf).spec());
+        COMMANDS.put("tonight", kitleaf -> new TonightCommand(kitleaf).spec());
+        COMMANDS.put("choose", kitleaf -> new ChooseCommand(kitleaf).spec());
         COMMANDS.put("watch", kitleaf -> new WatchCommand(kitleaf).spec());
         COMMANDS.put("threads", kitleaf -> new ThreadsCommand(kitleaf).spec());
         COMMANDS.put("schema", kitleaf -> new SchemaCommand(kitleaf).spec());

@@ -47,6 +47,10 @@ final class ReckonTable {
         year.ifPresent(goals -> {
             out.println();
             new PlainYear(voice.language()).of(goals).forEach(out::println);
+            if (reckoning.basket().goals().orElseThrow().proposes() && !goals.chosen().isEmpty()) {
+                out.println();
+                out.println(voice.say("choose.proposed"));
+            }
         });
     }
 }

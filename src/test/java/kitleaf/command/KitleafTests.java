@@ -28,7 +28,7 @@ class KitleafTests {
         String help = Ran.kitleaf("help").out();
         List<String> commands = help.substring(help.indexOf("Commands:")).lines().skip(1).takeWhile(line -> line.startsWith("  "))
                 .filter(line -> line.matches("  [a-z].*")).map(line -> line.strip().split(" ")[0]).toList();
-        assertTrue(commands.containsAll(List.of("print", "reckon", "check", "new", "log", "watch", "schema", "threads", "completion", "help")), help);
+        assertTrue(commands.containsAll(List.of("print", "reckon", "check", "new", "log", "tonight", "choose", "watch", "schema", "threads", "completion", "help")), help);
         return commands.stream().filter(command -> !command.equals("help")).toList();
     }
 

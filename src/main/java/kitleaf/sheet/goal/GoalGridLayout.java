@@ -87,7 +87,7 @@ public final class GoalGridLayout {
                 "strip", YearStrip.of(year, settings.language(), says::day),
                 "stripTitle", words.say("strip.title", year.year()),
                 "fit", says.fit(),
-                "notes", says.notes(goals.choose())));
+                "notes", says.notes(goals)));
     }
 
     private List<GoalEntry> entries() {

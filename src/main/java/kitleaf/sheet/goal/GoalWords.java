@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
+import kitleaf.basket.Goals;
 import kitleaf.basket.Piece;
 import kitleaf.sheet.words.ClothWords;
 import kitleaf.sheet.words.Figures;
@@ -125,9 +125,9 @@ final class GoalWords {
     /**
      * What there is to say below the strip: what is late and what would save it, what was left out and why.
      *
-     * @param asked how many pieces were to be chosen
+     * @param goals what she wanted of the year
      */
-    List<String> notes(OptionalInt asked) {
+    List<String> notes(Goals goals) {
         List<String> notes = new ArrayList<>();
         if (!paceKnown()) {
             notes.add(words.say("strip.no-pace"));
@@ -135,8 +135,11 @@ final class GoalWords {
         }
         notes.add(pace());
         long wall = year.chosen().size() - year.early() + year.finished().size();
-        if (wall < asked.orElse(0)) {
-            notes.add(words.say("strip.fewer", asked.getAsInt(), wall));
+        if (wall < goals.choose().orElse(0)) {
+            notes.add(words.say("strip.fewer", goals.choose().getAsInt(), wall));
+        }
+        if (goals.proposes() && !year.chosen().isEmpty()) {
+            notes.add(words.say("strip.proposed"));
         }
         for (PlannedPiece planned : year.chosen()) {
             if (planned.lateDays() > 0) {
