@@ -1,15 +1,35 @@
 package kitleaf.press;
 
 /** A box of a given place and size in a drawing, in which blocks flow, at the largest size of type that fits. */
-final class FixedBox {
+final class FixedBox implements Inset {
 
     private final FlowReader.Node root;
+    private final FlowReader reader;
+    private final Setter setter;
 
-    FixedBox(FlowReader.Node root) {
-        this.root = root;
+    FixedBox(Element box, Style style, Styles styles, Compositor compositor) {
+        root = new FlowReader.Node(box, style, styles.quotes());
+        reader = new FlowReader(root, styles, false);
+        setter = new Setter(compositor, true);
     }
 
-    void draw(PageArtist artist, Setter setter) throws MarkupException {
+    @Override
+    public void start(Element element) throws MarkupException {
+        reader.start(element);
+    }
+
+    @Override
+    public void text(String text) {
+        reader.text(text);
+    }
+
+    @Override
+    public boolean end(Element element) throws MarkupException {
+        return reader.end(element) != null;
+    }
+
+    @Override
+    public void draw(PageArtist artist) throws MarkupException {
         Element box = root.element;
         double heightMm = box.has("height") ? box.neededLength("height") : Double.POSITIVE_INFINITY;
         Block block = root.block();

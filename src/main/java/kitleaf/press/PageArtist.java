@@ -32,20 +32,21 @@ final class PageArtist {
     private final LateWords late;
     private Counters counters;
     private SpanGatherer text;
-    /** The box that is open and what reads it, or null. */
-    private FlowReader.Node box;
-    private FlowReader boxed;
+    private final Inset.Opener insets;
+    /** The box that is open, or null. */
+    private Inset inset;
     /** The text of the code that is open, or null. */
     private StringBuilder code;
     private int codes;
 
-    PageArtist(int page, Element element, Pen pen, Styles styles, Compositor compositor, Warnings warnings)
-            throws MarkupException {
+    PageArtist(int page, Element element, Pen pen, Styles styles, Compositor compositor, Warnings warnings,
+            Inset.Opener insets) throws MarkupException {
         this.page = page;
         this.pen = pen;
         this.styles = styles;
         this.compositor = compositor;
         this.warnings = warnings;
+        this.insets = insets;
         this.counters = new Counters(page, 0, 1, 1);
         this.late = new LateWords(page, pen.plate());
         scopes.push(new Scope(element.style(Style.DEFAULT, styles), Transform.NONE));
@@ -92,8 +93,8 @@ final class PageArtist {
     }
 
     /** The rule of a box. */
-    void outline(Stack.Frame frame, double x, double y, double widthMm, double heightMm) {
-        rounded(x, y, widthMm, heightMm, frame.radiusMm(), frame.radiusMm(), frame.style());
+    void outline(Style style, double radiusMm, double x, double y, double widthMm, double heightMm) {
+        rounded(x, y, widthMm, heightMm, radiusMm, radiusMm, style);
     }
 
     private void rounded(double x, double y, double width, double height, double rx, double ry, Style style) {
@@ -124,8 +125,8 @@ final class PageArtist {
     }
 
     void start(Element element) throws MarkupException {
-        if (boxed != null) {
-            boxed.start(element);
+        if (inset != null) {
+            inset.start(element);
             return;
         }
         Scope outer = scopes.peek();
@@ -138,10 +139,7 @@ final class PageArtist {
             case "path" -> path(element, scope);
             case "text" -> text = new SpanGatherer(styles.quotes());
             case "code" -> code = new StringBuilder();
-            case "box" -> {
-                box = new FlowReader.Node(element, scope.style(), styles.quotes());
-                boxed = new FlowReader(box, styles, false);
-            }
+            case "box" -> inset = insets.open(element, scope.style());
             case "bookmark" -> pen.forme().add(new Forme.Bookmark(element.neededText("title"), element.count("level", 1, MOST_LEVELS, 1),
                     topPt()));
             default -> { }
@@ -149,8 +147,8 @@ final class PageArtist {
     }
 
     void text(String more) {
-        if (boxed != null) {
-            boxed.text(more);
+        if (inset != null) {
+            inset.text(more);
         } else if (code != null) {
             code.append(more);
         } else {
@@ -159,10 +157,11 @@ final class PageArtist {
     }
 
     void end(Element element) throws MarkupException {
-        if (boxed != null) {
-            if (boxed.end(element) != null) {
-                boxed = null;
-                new FixedBox(box).draw(this, new Setter(compositor, true));
+        if (inset != null) {
+            if (inset.end(element)) {
+                Inset whole = inset;
+                inset = null;
+                whole.draw(this);
                 scopes.pop();
             }
             return;

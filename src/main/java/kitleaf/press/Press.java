@@ -175,7 +175,8 @@ public final class Press {
         pages++;
         // Most pages are like the one before.
         forme = new Forme(plate, forme == null ? 1 << 14 : forme.content().length() + (1 << 10));
-        artist = new PageArtist(pages, element, new Pen(forme), styles, compositor, warnings);
+        artist = new PageArtist(pages, element, new Pen(forme), styles, compositor, warnings,
+                (box, style) -> new FixedBox(box, style, styles, compositor));
     }
 
     private static double side(Element page, String name) throws MarkupException {

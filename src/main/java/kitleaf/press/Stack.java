@@ -101,7 +101,8 @@ record Stack(Stance stance, List<Block> blocks, Frame frame) implements Block {
         double heightMm = Math.max(frame.leastMm(), inner.heightMm() + 2 * padMm);
         Laid.Group group = new Laid.Group(2);
         if (frame.style() != null) {
-            group.put(Laid.drawn(heightMm, (x, y, artist) -> artist.outline(frame, x, y, widthMm, heightMm)), 0, 0);
+            group.put(Laid.drawn(heightMm, (x, y, artist) -> artist.outline(frame.style(), frame.radiusMm(), x, y,
+                    widthMm, heightMm)), 0, 0);
         }
         group.put(inner, padMm, padMm);
         group.pad(heightMm - group.heightMm());
