@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.plan.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.plan.search;
 
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
  * All selections of pieces of several types, as numbers: a selection says how many of each type it holds, and two that
  * share no piece add up. A part of a selection has a smaller number than the whole.
  */
-final class Counts {
+public final class Counts {
 
     private final int[] most;
     private final int[] stride;
@@ -25,7 +25,7 @@ final class Counts {
      *
      * @param most how many there are of each type, 1 or more each, small enough that {@link #pairs} is an int
      */
-    static Counts of(List<Integer> most) {
+    public static Counts of(List<Integer> most) {
         int[] stride = new int[most.size()];
         int states = 1;
         for (int type = 0; type < stride.length; type++) {
@@ -36,7 +36,7 @@ final class Counts {
     }
 
     /** How many ways there are to choose a selection and a part of it: what going through all of them costs. */
-    static double pairs(List<Integer> most) {
+    public static double pairs(List<Integer> most) {
         double pairs = 1;
         for (int number : most) {
             pairs *= (number + 1.0) * (number + 2.0) / 2;
@@ -45,37 +45,37 @@ final class Counts {
     }
 
     /** How many selections there are, the empty one with them. */
-    int states() {
+    public int states() {
         return states;
     }
 
     /** The number of the selection of everything. */
-    int all() {
+    public int all() {
         return states - 1;
     }
 
     /** How many types there are. */
-    int types() {
+    public int types() {
         return most.length;
     }
 
     /** The number of the selection of one piece of a type. */
-    int one(int type) {
+    public int one(int type) {
         return stride[type];
     }
 
     /** How many of a type a selection holds. */
-    int of(int state, int type) {
+    public int of(int state, int type) {
         return state / stride[type] % (most[type] + 1);
     }
 
     /** How many of each type a selection holds. */
-    List<Integer> numbers(int state) {
+    public List<Integer> numbers(int state) {
         return IntStream.range(0, most.length).mapToObj(type -> of(state, type)).toList();
     }
 
     /** The first type a selection holds; it must not be empty. */
-    int first(int state) {
+    public int first(int state) {
         int type = 0;
         while (of(state, type) == 0) {
             type++;
@@ -89,7 +89,7 @@ final class Counts {
      * @param visit is given each part; says whether to go on
      * @return false if it was told to stop
      */
-    boolean parts(int state, IntPredicate visit) {
+    public boolean parts(int state, IntPredicate visit) {
         int[] top = new int[most.length];
         for (int type = 0; type < top.length; type++) {
             top[type] = of(state, type);

@@ -1,22 +1,22 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.plan.search;
 
 /** How long a search may go on: a number of steps, never a time, so that the same basket gives the same plan on every machine. */
-final class Patience {
+public final class Patience {
 
     private long steps;
 
     /** @param steps how many steps it lasts, 0 or more */
-    Patience(long steps) {
+    public Patience(long steps) {
         this.steps = steps;
     }
 
     /** Takes one step; false when there is none left to take. */
-    boolean step() {
+    public boolean step() {
         return steps(1);
     }
 
     /** Takes so many steps at once; false when patience had ended before. */
-    boolean steps(long number) {
+    public boolean steps(long number) {
         if (ended()) {
             return false;
         }
@@ -25,7 +25,7 @@ final class Patience {
     }
 
     /** Whether no step is left. */
-    boolean ended() {
+    public boolean ended() {
         return steps <= 0;
     }
 }

@@ -1,9 +1,9 @@
-package kitleaf.sizing.plan;
+package kitleaf.sizing.plan.search;
 
 import java.util.Arrays;
 
 /** The smallest boxes a selection of pieces can be cut from: none fits into another. The widest is the lowest. */
-final class Front {
+public final class Front {
 
     private static final int FIRST_ROOM = 4;
 
@@ -11,20 +11,20 @@ final class Front {
     private double[] heights = new double[FIRST_ROOM];
     private int size;
 
-    int size() {
+    public int size() {
         return size;
     }
 
-    double width(int index) {
+    public double width(int index) {
         return widths[index];
     }
 
-    double height(int index) {
+    public double height(int index) {
         return heights[index];
     }
 
     /** Takes a box in, unless a smaller one is there; drops those it makes needless. */
-    void add(double width, double height) {
+    public void add(double width, double height) {
         int at = firstFrom(width);
         // All before it are narrower, so the one just before is the lowest of them.
         if (at > 0 && heights[at - 1] <= height || at < size && widths[at] == width && heights[at] <= height) {
@@ -52,7 +52,7 @@ final class Front {
     }
 
     /** Takes in the boxes of one selection that has those of another to its right, each as high as its own box. */
-    void addBeside(Front one, Front other, double mostWidth) {
+    public void addBeside(Front one, Front other, double mostWidth) {
         int right = 0;
         for (int at = 0; at < one.size; at++) {
             // Boxes get lower and lower, so what fits beside them is never further to the front.
@@ -67,7 +67,7 @@ final class Front {
     }
 
     /** Takes in the boxes of one selection that has those of another below it, each as wide as its own box. */
-    void addBelow(Front one, Front other, double mostHeight) {
+    public void addBelow(Front one, Front other, double mostHeight) {
         int below = other.size - 1;
         for (int at = one.size - 1; at >= 0; at--) {
             while (below >= 0 && other.widths[below] > one.widths[at]) {
@@ -81,13 +81,13 @@ final class Front {
     }
 
     /** The least height of a box no wider than this; infinite if there is none. */
-    double leastHeight(double width) {
+    public double leastHeight(double width) {
         int after = firstFrom(Math.nextUp(width));
         return after == 0 ? Double.POSITIVE_INFINITY : heights[after - 1];
     }
 
     /** The least width of a box no higher than this; infinite if there is none. */
-    double leastWidth(double height) {
+    public double leastWidth(double height) {
         int low = 0;
         int high = size;
         while (low < high) {
