@@ -8,6 +8,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.xml.stream.XMLStreamException;
+import kitleaf.press.binding.Binder;
+import kitleaf.press.binding.Bindery;
+import kitleaf.press.binding.Forme;
+import kitleaf.press.binding.PdfSink;
+import kitleaf.press.drawing.LateWords;
+import kitleaf.press.drawing.PageArtist;
+import kitleaf.press.drawing.Pen;
+import kitleaf.press.flow.FixedBox;
+import kitleaf.press.flow.FlowCards;
+import kitleaf.press.flow.FlowPages;
+import kitleaf.press.flow.FlowReader;
+import kitleaf.press.flow.FlowTaker;
+import kitleaf.press.flow.Laid;
+import kitleaf.press.markup.Element;
+import kitleaf.press.markup.MarkupException;
+import kitleaf.press.markup.MarkupReader;
+import kitleaf.press.markup.MarkupSource;
+import kitleaf.press.markup.Place;
+import kitleaf.press.markup.Plate;
+import kitleaf.press.markup.Style;
+import kitleaf.press.markup.Styles;
+import kitleaf.press.type.Compositor;
+import kitleaf.press.type.GlyphCodes;
+import kitleaf.press.type.Warnings;
 import kitleaf.words.Said;
 
 /** Draws page markup as a PDF document, page by page as the markup is read. */
@@ -170,12 +194,13 @@ public final class Press {
         Plate plate = new Plate(side(element, "width"), side(element, "height"),
                 settings.acrossFactor(), settings.downFactor());
         if (bindery == null) {
-            bindery = new Bindery(new Binder(root, sink, settings));
+            bindery = new Bindery(new Binder(root, sink, settings.date()));
         }
         pages++;
         // Most pages are like the one before.
         forme = new Forme(plate, forme == null ? 1 << 14 : forme.content().length() + (1 << 10));
-        artist = new PageArtist(pages, element, new Pen(forme), styles, compositor, warnings);
+        artist = new PageArtist(pages, element, new Pen(forme), styles, compositor, warnings,
+                (box, style) -> new FixedBox(box, style, styles, compositor));
     }
 
     private static double side(Element page, String name) throws MarkupException {

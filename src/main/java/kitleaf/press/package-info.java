@@ -1,9 +1,11 @@
 /**
  * Page markup in, PDF out: markup is read as a stream and each page drawn as it is read, so memory
- * does not grow with the number of pages. Holds the bundled typefaces, the fitting of text and the
- * printer's correction. Knows nothing of baskets, sizing or templates.
+ * does not grow with the number of pages. Knows nothing of baskets, sizing or templates.
  *
- * <p>Millimetres become points here, once, in {@link kitleaf.press.Plate}; everything before it is
+ * <p>Its rooms, each of which knows only those before it: {@code markup}, {@code type}, {@code binding},
+ * {@code drawing}, {@code flow}. Here is only what others ask: a document, and pictures of its pages.
+ *
+ * <p>Millimetres become points once, in {@link kitleaf.press.markup.Plate}; everything before it is
  * in millimetres (type sizes in points), origin top left, y down.
  */
 package kitleaf.press;

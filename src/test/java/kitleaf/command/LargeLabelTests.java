@@ -16,7 +16,7 @@ import java.util.function.Predicate;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Letter;
 import kitleaf.TextBoxes;
-import kitleaf.press.TextMeasure;
+import kitleaf.press.type.TextMeasure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import kitleaf.press.markup.MarkupException;
 import org.junit.jupiter.api.Test;
 
 /** Laying and binding side by side, when something goes wrong in one of them. */

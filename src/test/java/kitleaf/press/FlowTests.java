@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
+import kitleaf.press.markup.MarkupException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -13,6 +13,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import kitleaf.ReadBack.Drawn;
+import kitleaf.press.drawing.QrSize;
+import kitleaf.press.markup.MarkupException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
+import kitleaf.press.markup.MarkupException;
+import kitleaf.press.markup.PressWords;
 import kitleaf.words.Said;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSDictionary;

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import kitleaf.ReadBack;
+import kitleaf.press.type.TextMeasure;
+import kitleaf.press.type.Typefaces;
 import org.junit.jupiter.api.Test;
 
 /** Text, read back with PDFBox: what it says, in which face, how large and where. */

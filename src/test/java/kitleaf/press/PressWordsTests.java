@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import kitleaf.Phrases;
+import kitleaf.press.markup.MarkupException;
+import kitleaf.press.markup.PressWords;
 import org.junit.jupiter.api.Test;
 
 /** The phrases of the press against the code that says them, in both languages. */

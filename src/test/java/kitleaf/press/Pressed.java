@@ -9,6 +9,8 @@ import java.util.Optional;
 import kitleaf.ReadBack;
 import kitleaf.ReadBack.Drawn;
 import kitleaf.ReadBack.Letter;
+import kitleaf.press.markup.MarkupException;
+import kitleaf.press.markup.PressWords;
 
 /**
  * A document pressed for a test and read back with PDFBox.

@@ -3,7 +3,7 @@ package kitleaf.command.printing;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import kitleaf.press.Typefaces;
+import kitleaf.press.type.Typefaces;
 import kitleaf.sheet.template.Templates;
 
 /** Makes ready what every print needs whatever the basket says, while the basket is read: templates, then typefaces. */

@@ -7,7 +7,7 @@ import kitleaf.basket.form.WrongValue;
 import kitleaf.basket.place.BasketWords;
 import kitleaf.basket.place.Problem;
 import kitleaf.basket.place.ProblemText;
-import kitleaf.press.PressWords;
+import kitleaf.press.markup.PressWords;
 import kitleaf.words.Said;
 import kitleaf.words.Words;
 

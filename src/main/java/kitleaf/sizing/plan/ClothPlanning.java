@@ -14,6 +14,8 @@ import kitleaf.basket.Basket;
 import kitleaf.basket.cloth.ClothOnHand;
 import kitleaf.basket.cloth.ClothSupply;
 import kitleaf.sizing.PieceReckoning;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * Plans which pieces are cut from which cloth: exactly where that can be done in reasonable time, otherwise as well as is quickly found.

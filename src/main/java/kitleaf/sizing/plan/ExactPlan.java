@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * The best plan for a group, found by going through every way to share its pieces out between the cloths on hand and the

@@ -3,6 +3,9 @@ package kitleaf.sizing.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Front;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * For every selection of pieces, the smallest boxes it can be cut from by cuts from edge to edge. A box of several

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * One quick way to cut a rectangle: it is filled from its corner, always with the piece that scores best of those that fit, and each

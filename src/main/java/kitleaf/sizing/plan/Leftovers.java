@@ -5,6 +5,9 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Front;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * For every selection of pieces, the largest rectangles that stay whole when it is cut from one rectangle of cloth.

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * A good plan for a group too large to try everything, of which nothing is proved: the cloths on hand are filled one after the other, in

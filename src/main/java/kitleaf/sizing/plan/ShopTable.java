@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Patience;
 
 /**
  * For every selection of pieces, the cheapest shop cuts it can be cut from: fewest pieces left without cloth, then the

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Patience;
 
 /** For every selection of pieces, whether it can be cut from one cloth, and the largest usable rectangle it leaves there. */
 final class StockTable {

@@ -9,6 +9,7 @@ import kitleaf.basket.Piece;
 import kitleaf.basket.cloth.ClothCut;
 import kitleaf.basket.cloth.ClothOnHand;
 import kitleaf.basket.cloth.Flaw;
+import kitleaf.sizing.plan.search.Patience;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import kitleaf.sizing.plan.search.Counts;
+import kitleaf.sizing.plan.search.Patience;
 import org.junit.jupiter.api.Test;
 
 /** Boxes of pieces of 10 x 20, by hand. */

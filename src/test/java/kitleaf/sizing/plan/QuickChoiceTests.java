@@ -16,6 +16,7 @@ import kitleaf.basket.Price;
 import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.cloth.ClothCut;
 import kitleaf.basket.cloth.ClothOnHand;
+import kitleaf.sizing.plan.search.Patience;
 import org.junit.jupiter.api.Test;
 
 /** What the quick plan tries so as to find a good one, on cases worked by hand where less would not do. A cut takes 1 mm away. */

@@ -15,6 +15,7 @@ import kitleaf.basket.cloth.ClothCut;
 import kitleaf.basket.cloth.ClothOnHand;
 import kitleaf.basket.cloth.ClothSupply;
 import kitleaf.basket.cloth.Cutting;
+import kitleaf.sizing.plan.search.Patience;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

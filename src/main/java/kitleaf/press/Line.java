@@ -1,5 +1,0 @@
-package kitleaf.press;
-
-/** One line of a galley: glyphs from the first up to, and without, the last; no spaces at its end. */
-record Line(int from, int to) {
-}

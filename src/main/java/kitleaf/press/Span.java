@@ -1,5 +1,0 @@
-package kitleaf.press;
-
-/** A stretch of text in one style. */
-record Span(String text, Style style) {
-}
