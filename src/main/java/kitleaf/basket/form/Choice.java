@@ -1,9 +1,11 @@
 package kitleaf.basket.form;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import kitleaf.basket.place.Advice;
 import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Quote;
@@ -71,7 +73,8 @@ public record Choice<T>(String wrong, Map<String, T> words, Map<String, T> other
     @Override
     public JsonShape shape() {
         JsonShape listed = JsonShape.oneOf(words.keySet());
+        List<Boolean> typed = Stream.of(true, false).filter(said -> others.containsKey(said.toString())).toList();
         return others.isEmpty() ? listed
-                : listed.or(JsonShape.pattern(JsonShape.anyCase(others.keySet()).replace(" ", "[\\s-]+")));
+                : (typed.isEmpty() ? listed : listed.or(JsonShape.oneOf(typed))).or(JsonShape.pattern(JsonShape.anyCase(others.keySet()).replace(" ", "[\\s-]+")));
     }
 }

@@ -81,7 +81,7 @@ class SchemaAgreementTests {
             cloth.maybe("shrink", pick(percent(9), "{warp: " + percent(9) + ", weft: " + percent(9) + "}"));
             cloth.maybe("counted", pick("before", "after"));
             cloth.maybe("warp", pick("down", "across"));
-            cloth.maybe("over-dyed", yesNo());
+            cloth.maybe("over-dyed", pick("before", "after", yesNo()));
             cloth.maybe("cut", yesNo());
             return cloth.flow();
         }
