@@ -130,7 +130,10 @@ class PrintCommandTests {
         return ReadBack.text(pdf(), 1).replaceAll("[\\s\u00a0]+", " ");
     }
 
-    /** By hand: 197.56 and 296.33 mm (above) lose 10 % in the bath and come out at 177.80 and 266.70. The cloth is cut as it is stitched. */
+    /**
+     * By hand: 197.56 and 296.33 mm (above) lose 10 % in the bath and come out at 177.80 and 266.70. The cloth is cut as it is
+     * stitched.
+     */
     @Test
     void what_is_dyed_when_it_is_stitched_shrinks_with_its_stitches() throws IOException {
         String page = dyed("over-dyed: after, shrink: 10%", "");

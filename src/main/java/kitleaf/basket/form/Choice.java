@@ -75,6 +75,7 @@ public record Choice<T>(String wrong, Map<String, T> words, Map<String, T> other
         JsonShape listed = JsonShape.oneOf(words.keySet());
         List<Boolean> typed = Stream.of(true, false).filter(said -> others.containsKey(said.toString())).toList();
         return others.isEmpty() ? listed
-                : (typed.isEmpty() ? listed : listed.or(JsonShape.oneOf(typed))).or(JsonShape.pattern(JsonShape.anyCase(others.keySet()).replace(" ", "[\\s-]+")));
+                : (typed.isEmpty() ? listed : listed.or(JsonShape.oneOf(typed)))
+                        .or(JsonShape.pattern(JsonShape.anyCase(others.keySet()).replace(" ", "[\\s-]+")));
     }
 }

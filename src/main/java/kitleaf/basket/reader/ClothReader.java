@@ -27,7 +27,8 @@ public final class ClothReader {
     public static final Form<Integer> OVER_FORM = new WholeText(1, Cloth.MOST_OVER, "2");
     /** Common words of the trade are understood beside ours, in both languages. */
     public static final Form<Cloth.Kind> KIND_FORM = Choice.of("choice.cloth-kind", Cloth.Kind.class)
-            .also(Cloth.Kind.BLOCK, "aida", "aida cloth", "block cloth", "block weave", "blockweave", "Blockgewebe", "Aida-Stoff", "Aidastoff")
+            .also(Cloth.Kind.BLOCK, "aida", "aida cloth", "block cloth", "block weave", "blockweave",
+                    "Blockgewebe", "Aida-Stoff", "Aidastoff")
             .also(Cloth.Kind.EVENWEAVE, "even weave", "evenweave cloth", "Zählstoff", "gleichfädig")
             .also(Cloth.Kind.LINEN, "linen cloth", "Leinen", "Zählleinen");
     static final Form<Cloth.WarpRun> WARP_FORM = Choice.of("choice.warp", Cloth.WarpRun.class);

@@ -87,7 +87,8 @@ class SchemaAgreementTests {
         }
 
         private String count() {
-            return pick("36", "35.5", "\"28\"", "14 ct", "28ct", "14 count", "28 Count", "71 in 2 in", "145 in 10 cm", "'56 in 1 1/2\"'", "3", "120");
+            return pick("36", "35.5", "\"28\"", "14 ct", "28ct", "14 count", "28 Count",
+                    "71 in 2 in", "145 in 10 cm", "'56 in 1 1/2\"'", "3", "120");
         }
 
         private String threads() {

@@ -161,7 +161,8 @@ class ClothPlanTests {
 
     @Test
     void what_is_begun_or_cut_is_not_planned() {
-        Cloth cut = new Cloth(Optional.empty(), Cloth.Kind.LINEN, Cloths.FINE, 1, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, true);
+        Cloth cut = new Cloth(Optional.empty(), Cloth.Kind.LINEN, Cloths.FINE, 1, Shrink.NONE, Cloth.Counted.AFTER,
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, true);
         Progress begun = new Progress(Optional.of(LocalDate.of(2026, 5, 1)), Optional.empty(), Optional.empty(), List.of());
         ClothPlan plan = Cloths.plan(Cloths.supply(List.of(Cloths.onHand("c", 500, 500, false)), NO_SHOP), Cloths.piece("cut", 50, 50, cut, Progress.NONE),
                 Cloths.piece("begun", 50, 50, linen(Cloths.FINE, Cloth.WarpRun.DOWN), begun), Cloths.piece("new", 50, 50));
