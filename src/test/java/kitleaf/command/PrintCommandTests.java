@@ -123,6 +123,41 @@ class PrintCommandTests {
         assertTrue(page.contains("Cut the cloth, before it shrinks"), page);
     }
 
+    /** The first page of a cut sheet with these words on its cloth, as one line. */
+    private String dyed(String cloth, String piece) throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "units: cm", PIECE.replace("over: 2", "over: 2, " + cloth) + piece);
+        Ran.kitleaf("print", basket, "--out", out(), "--piece", "piece");
+        return ReadBack.text(pdf(), 1).replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    /**
+     * By hand: 197.56 and 296.33 mm (above) lose 10 % in the bath and come out at 177.80 and 266.70. The cloth is cut as it is
+     * stitched.
+     */
+    @Test
+    void what_is_dyed_when_it_is_stitched_shrinks_with_its_stitches() throws IOException {
+        String page = dyed("over-dyed: after, shrink: 10%", "");
+        assertTrue(page.contains("35 × 45 cm"), page);
+        assertTrue(page.contains("When all is stitched, dye the piece") && page.contains("17.8 × 26.7 cm"), page);
+        assertTrue(page.contains("not colour-fast") && page.contains("Dye baths"), page);
+        assertFalse(page.contains("Now dye"), page);
+    }
+
+    @Test
+    void where_no_shrink_is_written_dyeing_afterwards_says_so() throws IOException {
+        String page = dyed("over-dyed: after", "");
+        assertTrue(page.contains("How much it shrinks is not known"), page);
+    }
+
+    @Test
+    void a_begun_piece_is_not_told_to_dye_its_cloth_now() throws IOException {
+        for (String said : new String[] {"yes", "before"}) {
+            String page = dyed("over-dyed: " + said + ", shrink: 3%", "progress: {started: 2026-01-03}\n");
+            assertFalse(page.contains("Now dye") || page.contains("Dye baths"), page);
+        }
+        assertTrue(dyed("over-dyed: before, shrink: 3%", "").contains("Now dye"));
+    }
+
     @Test
     void centimetres_come_first_when_asked_for_and_cuts_step_by_half_centimetres() throws IOException {
         Path basket = Ran.basket(folder.resolve("b"), "units: in", PIECE);

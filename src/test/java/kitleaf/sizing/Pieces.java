@@ -29,7 +29,7 @@ public final class Pieces {
 
     /** Any linen. */
     public static Cloth cloth(Count count, int over, Shrink shrink, Cloth.Counted counted, Cloth.WarpRun warp) {
-        return new Cloth(Optional.empty(), Cloth.Kind.LINEN, count, over, shrink, counted, warp, false, false);
+        return new Cloth(Optional.empty(), Cloth.Kind.LINEN, count, over, shrink, counted, warp, Cloth.Dyeing.NONE, false);
     }
 
     /** A piece with nothing but its cloth. */

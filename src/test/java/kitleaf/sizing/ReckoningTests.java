@@ -53,7 +53,7 @@ class ReckoningTests {
     /** 28 stitches over two on 28 threads to the inch are 50.8 mm; with margins of 2 mm 54.8. */
     private static Piece piece(boolean cut, Progress progress) {
         Cloth cloth = new Cloth(Optional.empty(), Cloth.Kind.LINEN, new Count(28, 28), 2, Shrink.NONE, Cloth.Counted.AFTER,
-                Cloth.WarpRun.DOWN, false, cut);
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, cut);
         return new Piece("p", "Piece", Optional.empty(), new ChartSize(28, 28), cloth, Optional.empty(), Margins.all(2), true, List.of(),
                 List.of(), Optional.empty(), progress, Goal.NONE);
     }

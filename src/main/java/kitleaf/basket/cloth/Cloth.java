@@ -10,14 +10,14 @@ import java.util.Optional;
  * @param kind how it is woven
  * @param count threads (blocks on block cloth) to the inch, in the state {@code counted} tells
  * @param over threads a stitch spans, 1 to {@value #MOST_OVER}; always 1 on block cloth
- * @param shrink what the cloth loses after cutting and before stitching
+ * @param shrink what the cloth loses after cutting: before stitching, or in the bath where it is dyed when it is stitched
  * @param counted whether the count was taken before or after that shrinking
  * @param warp which way the warp runs under the design
- * @param overDyed whether it will be dyed in the piece, so that the sheet warns of dye baths
+ * @param dyeing when it is dyed in the piece, so that sheets warn of dye baths
  * @param cut whether it is cut from its cloth already
  */
 public record Cloth(Optional<String> name, Kind kind, Count count, int over, Shrink shrink,
-                    Counted counted, WarpRun warp, boolean overDyed, boolean cut) {
+                    Counted counted, WarpRun warp, Dyeing dyeing, boolean cut) {
 
     /** The widest stitch taken, in threads. */
     public static final int MOST_OVER = 4;
@@ -48,6 +48,16 @@ public record Cloth(Optional<String> name, Kind kind, Count count, int over, Shr
         ACROSS
     }
 
+    /** When a cloth is dyed in the piece. */
+    public enum Dyeing {
+        /** Never. */
+        NONE,
+        /** Cut, and not stitched yet. */
+        BEFORE,
+        /** When all is stitched. */
+        AFTER
+    }
+
     /** Refuses a missing part and an {@code over} that cannot be stitched. */
     public Cloth {
         Objects.requireNonNull(name);
@@ -56,14 +66,20 @@ public record Cloth(Optional<String> name, Kind kind, Count count, int over, Shr
         Objects.requireNonNull(shrink);
         Objects.requireNonNull(counted);
         Objects.requireNonNull(warp);
+        Objects.requireNonNull(dyeing);
         if (over < 1 || over > MOST_OVER || (kind == Kind.BLOCK && over != 1)) {
             throw new IllegalArgumentException(kind + " cannot be worked over " + over);
         }
     }
 
+    /** What it loses between being cut and being stitched: nothing where it shrinks with its stitches on. */
+    public Shrink shrinkBeforeStitching() {
+        return dyeing == Dyeing.AFTER ? Shrink.NONE : shrink;
+    }
+
     /** The same cloth with its warp the other way, or the same way, under the design. */
     public Cloth with(WarpRun otherWarp) {
-        return new Cloth(name, kind, count, over, shrink, counted, otherWarp, overDyed, cut);
+        return new Cloth(name, kind, count, over, shrink, counted, otherWarp, dyeing, cut);
     }
 
     /** Whether two names are one but for case and the spaces around them. */

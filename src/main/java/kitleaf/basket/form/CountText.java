@@ -16,7 +16,7 @@ public record CountText() implements Form<Double> {
     private static final Pattern MEASURED = Pattern.compile("([-0-9.,]+)\\s+in\\s+(.+)");
 
     /** What charts and shops write behind a count. */
-    private static final Pattern CALLED = Pattern.compile("([-0-9.,]+)\\s*ct\\.?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CALLED = Pattern.compile("([-0-9.,]+)\\s*(?:ct\\.?|count)", Pattern.CASE_INSENSITIVE);
 
     /** What dividing doubles may add: a count measured as just 3 must not come out a hair below it and be refused. */
     private static final double ROUNDING = 1e-9;
@@ -51,7 +51,7 @@ public record CountText() implements Form<Double> {
     @Override
     public JsonShape shape() {
         JsonShape measured = JsonShape.pattern("[0-9.]+\\s+in\\s+" + LengthText.PATTERN);
-        JsonShape called = JsonShape.pattern("[0-9.]+\\s*[cC][tT]\\.?");
+        JsonShape called = JsonShape.pattern("[0-9.]+\\s*([cC][tT]\\.?|" + JsonShape.anyCase("count") + ")");
         return JsonShape.number(Count.LEAST, false, Count.MOST, Said.of("note.count", (int) Count.LEAST, (int) Count.MOST, "71 in 2 in"))
                 .or(measured).or(called);
     }

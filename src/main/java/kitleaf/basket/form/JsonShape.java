@@ -90,6 +90,11 @@ public record JsonShape(List<Map<String, Object>> alternatives, List<Said> notes
         }).collect(Collectors.joining());
     }
 
+    /** A pattern for a key's other name, all of it, with blanks or hyphens between its words. */
+    public static String anyCaseKey(String name) {
+        return "^" + anyCase(name).replace(" ", "[\\s-]+") + "$";
+    }
+
     /** A pattern for one of these words in any mixture of small letters and capitals. */
     static String anyCase(Collection<String> words) {
         return words.stream().map(JsonShape::anyCase).collect(Collectors.joining("|", "(", ")"));

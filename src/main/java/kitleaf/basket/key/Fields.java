@@ -2,6 +2,7 @@ package kitleaf.basket.key;
 
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,7 +51,21 @@ public final class Fields {
 
     /** The keys of a node, or nothing and a problem if it has none. */
     public static Optional<Fields> of(Node node, Keys keys, Problems problems) {
-        return of(node, keys.what(), keys.example(), keys.names(), problems);
+        return of(named(node, keys, problems), keys.what(), keys.example(), keys.names(), problems);
+    }
+
+    /** The same with keys by our names, where any stands there by another one. */
+    private static Node named(Node node, Keys keys, Problems problems) {
+        if (!(node instanceof Node.Mapping mapping) || mapping.entries().keySet().stream().allMatch(key -> keys.meant(key).equals(key))) {
+            return node;
+        }
+        Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        mapping.entries().forEach((key, entry) -> {
+            if (entries.putIfAbsent(keys.meant(key), entry) != null) {
+                problems.add(entry.key(), Fault.of("fields.twice", Quote.bare(keys.meant(key))));
+            }
+        });
+        return new Node.Mapping(mapping.place(), entries);
     }
 
     /**

@@ -2,6 +2,7 @@ package kitleaf.basket.key;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import kitleaf.basket.form.Form;
@@ -15,6 +16,7 @@ public final class Keys implements Value {
     private final Said what;
     private final String example;
     private final Map<String, Key<?>> all = new LinkedHashMap<>();
+    private final Map<String, String> others = new LinkedHashMap<>();
 
     private Keys(String name, Said what, String example) {
         this.name = name;
@@ -80,6 +82,28 @@ public final class Keys implements Value {
 
     private static List<String> shown(String example, String... shown) {
         return shown.length == 0 ? List.of(example) : List.of(shown);
+    }
+
+    /** Other names for a key, understood and not shown, however their capitals, blanks and hyphens are written. */
+    public Keys also(String key, String... names) {
+        for (String name : names) {
+            others.put(fold(name), key);
+        }
+        return this;
+    }
+
+    /** The key that is meant by a name: itself, or the one it is another name for. */
+    public String meant(String name) {
+        return all.containsKey(name) || others.isEmpty() ? name : others.getOrDefault(fold(name), name);
+    }
+
+    private static String fold(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " ");
+    }
+
+    /** The other names, each with its key. */
+    public Map<String, String> others() {
+        return Map.copyOf(others);
     }
 
     /** What the thing is called in a schema. */

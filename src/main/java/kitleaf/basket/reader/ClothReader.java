@@ -25,7 +25,12 @@ import kitleaf.basket.yaml.Node;
 public final class ClothReader {
 
     public static final Form<Integer> OVER_FORM = new WholeText(1, Cloth.MOST_OVER, "2");
-    public static final Form<Cloth.Kind> KIND_FORM = Choice.of("choice.cloth-kind", Cloth.Kind.class);
+    /** Common words of the trade are understood beside ours, in both languages. */
+    public static final Form<Cloth.Kind> KIND_FORM = Choice.of("choice.cloth-kind", Cloth.Kind.class)
+            .also(Cloth.Kind.BLOCK, "aida", "aida cloth", "block cloth", "block weave", "blockweave",
+                    "Blockgewebe", "Aida-Stoff", "Aidastoff")
+            .also(Cloth.Kind.EVENWEAVE, "even weave", "evenweave cloth", "Zählstoff", "gleichfädig")
+            .also(Cloth.Kind.LINEN, "linen cloth", "Leinen", "Zählleinen");
     static final Form<Cloth.WarpRun> WARP_FORM = Choice.of("choice.warp", Cloth.WarpRun.class);
 
     /** The two counts of a cloth that is no evenweave. */
@@ -43,7 +48,9 @@ public final class ClothReader {
     private static final Key<Double> SHRINK = KEYS.may("shrink", SHRINK_FORM, SHRINK_APART.keys(), "2%", "{warp: 3%, weft: 2%}");
     private static final Key<Cloth.Counted> COUNTED = KEYS.may("counted", Choice.of("choice.counted", Cloth.Counted.class));
     private static final Key<Cloth.WarpRun> WARP = KEYS.may("warp", WARP_FORM);
-    private static final Key<Boolean> OVER_DYED = KEYS.may("over-dyed", new YesNo());
+    private static final Key<Cloth.Dyeing> OVER_DYED = KEYS.may("over-dyed", Choice
+            .of("choice.over-dyed", Cloth.Dyeing.class, when -> when != Cloth.Dyeing.NONE)
+            .also(Cloth.Dyeing.BEFORE, "yes", "true").also(Cloth.Dyeing.NONE, "no", "false"), "before", "after", "yes");
     private static final Key<Boolean> CUT = KEYS.may("cut", new YesNo());
 
     /** The name of the fault of a begun piece whose cloth is not cut. */
@@ -76,10 +83,10 @@ public final class ClothReader {
         Cloth.Counted counted = fields.value(COUNTED)
                 .orElse(Cloth.Counted.AFTER);
         Cloth.WarpRun warp = fields.value(WARP).orElse(Cloth.WarpRun.DOWN);
-        boolean overDyed = fields.value(OVER_DYED).orElse(false);
+        Cloth.Dyeing dyeing = fields.value(OVER_DYED).orElse(Cloth.Dyeing.NONE);
         boolean cut = fields.value(CUT).orElse(false);
         return taken.kind().flatMap(k -> taken.count().flatMap(c -> over.map(
-                o -> new Cloth(name, k, c, o, shrink, counted, warp, overDyed, cut))));
+                o -> new Cloth(name, k, c, o, shrink, counted, warp, dyeing, cut))));
     }
 
     /** Where a cloth is said not to be cut yet, if it is. */

@@ -60,6 +60,13 @@ final class SchemaDraft implements Value.Draft {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "object");
         schema.put("properties", properties);
+        // Understood wherever they stand, and offered nowhere.
+        Map<String, Object> others = new TreeMap<>();
+        keys.others().forEach((other, key) -> others.put(JsonShape.anyCaseKey(other),
+                Map.of("$ref", "#/$defs/" + keys.name() + "/properties/" + key)));
+        if (!others.isEmpty()) {
+            schema.put("patternProperties", others);
+        }
         List<String> needed = keys.all().stream().filter(Key::needed).map(Key::name).toList();
         if (!needed.isEmpty()) {
             schema.put("required", needed);

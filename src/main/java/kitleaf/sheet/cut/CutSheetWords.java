@@ -50,7 +50,7 @@ final class CutSheetWords {
                         count("centre-across", across.centreThreads(), piece),
                         count("centre-down", down.centreThreads(), piece)),
                 words.say("cut-sheet.centre", centre(across), centre(down)),
-                steps(piece.cloth(), size), cautions(piece.cloth()),
+                steps(reckoned), cautions(reckoned),
                 reckoned.cloth().others().stream().map(clothWords::other).toList(),
                 words.say(shrinks ? "others.note-shrink" : "others.note"));
     }
@@ -80,7 +80,11 @@ final class CutSheetWords {
     }
 
     private static boolean shrinks(Cloth cloth) {
-        return cloth.shrink().warp() > 0 || cloth.shrink().weft() > 0;
+        return shrinks(cloth.shrinkBeforeStitching());
+    }
+
+    private static boolean shrinks(Shrink shrink) {
+        return shrink.warp() > 0 || shrink.weft() > 0;
     }
 
     private String cutSize(PieceSize size, boolean own) {
@@ -120,26 +124,45 @@ final class CutSheetWords {
                 : words.say("cut-sheet.centre-on", stitch);
     }
 
-    private List<CutSheetPiece.Step> steps(Cloth cloth, PieceSize size) {
+    private List<CutSheetPiece.Step> steps(PieceReckoning reckoned) {
+        Cloth cloth = reckoned.piece().cloth();
+        PieceSize size = reckoned.cloth().size();
         boolean block = cloth.kind() == Cloth.Kind.BLOCK;
         boolean shrinks = shrinks(cloth);
         String cut = figures.cut(size.across().cutMm(), size.down().cutMm());
         List<CutSheetPiece.Step> steps = new ArrayList<>();
         steps.add(step("steps.bars", ""));
-        steps.add(step(shrinks || cloth.overDyed() ? "steps.keep" : "steps.press", ""));
+        steps.add(step(shrinks || cloth.dyeing() != Cloth.Dyeing.NONE ? "steps.keep" : "steps.press", ""));
         steps.add(step(cloth.warp() == Cloth.WarpRun.DOWN ? "steps.grain-down" : "steps.grain-across", ""));
         steps.add(step(block ? "steps.follow" : "steps.draw", cut));
         steps.add(step(block ? "steps.cut-block" : "steps.cut", both(size.cutDiagonalMm())));
         // Before the hem: the counts and the guide are from the edge as it was cut.
         steps.add(step("steps.tack", ""));
         steps.add(step("steps.edge", ""));
-        if (shrinks) {
-            String key = cloth.overDyed() ? "steps.dye" : "steps.wash";
+        if (cloth.dyeing() == Cloth.Dyeing.AFTER) {
+            steps.add(dyedLast(cloth, size));
+        } else if (reckoned.begun()) {
+            // It is washed or dyed, or it never will be: there are stitches on it.
+            return steps;
+        } else if (shrinks) {
+            String key = cloth.dyeing() == Cloth.Dyeing.BEFORE ? "steps.dye" : "steps.wash";
             steps.add(new CutSheetPiece.Step(words.say(key, loss(cloth.shrink())), ""));
-        } else if (cloth.overDyed()) {
+        } else if (cloth.dyeing() == Cloth.Dyeing.BEFORE) {
             steps.add(step("steps.dye-only", ""));
         }
         return steps;
+    }
+
+    /** What comes when all is stitched; the design shrinks with its cloth. */
+    private CutSheetPiece.Step dyedLast(Cloth cloth, PieceSize size) {
+        Shrink shrink = cloth.shrink();
+        if (!shrinks(shrink)) {
+            return step("steps.dye-last-unknown", "");
+        }
+        boolean down = cloth.warp() == Cloth.WarpRun.DOWN;
+        String dyed = figures.size(size.across().finishedMm() * (1 - (down ? shrink.weft() : shrink.warp())),
+                size.down().finishedMm() * (1 - (down ? shrink.warp() : shrink.weft())));
+        return new CutSheetPiece.Step(words.say("steps.dye-last", loss(shrink), dyed), "");
     }
 
     /** A length in both units. */
@@ -157,10 +180,14 @@ final class CutSheetWords {
         return shrink.warp() == shrink.weft() ? words.say("steps.shrink-both", warp) : words.say("steps.shrink-apart", warp, weft);
     }
 
-    private List<String> cautions(Cloth cloth) {
+    private List<String> cautions(PieceReckoning reckoned) {
+        Cloth.Dyeing dyeing = reckoned.piece().cloth().dyeing();
         List<String> cautions = new ArrayList<>(List.of(words.say("caution.blade"), words.say("caution.iron")));
-        if (cloth.overDyed()) {
+        if (dyeing == Cloth.Dyeing.AFTER || dyeing == Cloth.Dyeing.BEFORE && !reckoned.begun()) {
             cautions.add(words.say("caution.dye"));
+        }
+        if (dyeing == Cloth.Dyeing.AFTER) {
+            cautions.add(words.say("caution.dye-last"));
         }
         return cautions;
     }

@@ -53,7 +53,7 @@ public record OtherCloth(Cloth.Kind kind, Count count, int over, PieceSize size,
         for (Common common : COMMON) {
             if (!common.is(own)) {
                 Cloth cloth = new Cloth(Optional.empty(), common.kind(), new Count(common.perInch(), common.perInch()),
-                        common.over(), own.shrink(), Cloth.Counted.AFTER, own.warp(), false, false);
+                        common.over(), own.shrink(), Cloth.Counted.AFTER, own.warp(), own.dyeing(), false);
                 rows.add(row(chart, cloth, margins, stepMm, false));
             }
         }

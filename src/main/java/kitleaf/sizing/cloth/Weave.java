@@ -24,7 +24,7 @@ public record Weave(double acrossPitchMm, double downPitchMm, double acrossShrin
     /** The weave of a cloth as it lies under the design. */
     public static Weave of(Cloth cloth) {
         Count count = cloth.count();
-        Shrink shrink = cloth.shrink();
+        Shrink shrink = cloth.shrinkBeforeStitching();
         boolean before = cloth.counted() == Cloth.Counted.BEFORE;
         // Warp threads lie beside each other along the weft, so it is the weft's shrinking that draws them together.
         double warpPitchMm = INCH_MM / count.warpPerInch() * (before ? 1 - shrink.weft() : 1);

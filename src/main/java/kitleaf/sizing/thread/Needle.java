@@ -1,8 +1,14 @@
 package kitleaf.sizing.thread;
 
+import kitleaf.sizing.cloth.Weave;
+
 /**
  * The tapestry needle that goes through the cloth without spreading it. Sizes are even numbers; the greater the number, the
  * finer the needle. Common practice, no source, and a matter of taste by one size either way.
+ *
+ * <p>What decides is the room a hole gives, told in stitches to the inch. A stitch over two threads has the room two threads
+ * give way to; over three or four the holes stay where they are and the needle no thicker, so that
+ * {@code max(stitches to the inch, holes to the inch / 2)} is looked up. On block cloth there is a hole a stitch.
  *
  * <pre>
  *   stitches to the inch   up to   6.5   8.5   11.5   14.5   20   above
@@ -23,7 +29,16 @@ public final class Needle {
     private Needle() { }
 
     /**
-     * The size for a stitch and a thread.
+     * The size for a stitch of a cell and a thread.
+     *
+     * @param strands in the needle, 1 or more
+     */
+    static int size(Cell cell, int strands) {
+        return size(Weave.INCH_MM / Math.min(cell.edgeMm(), 2 * cell.threadMm()), strands);
+    }
+
+    /**
+     * The size for stitches of one or two threads, or blocks, and a thread.
      *
      * @param stitchesPerInch above 0
      * @param strands in the needle, 1 or more

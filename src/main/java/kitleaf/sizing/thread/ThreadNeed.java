@@ -97,12 +97,12 @@ public sealed interface ThreadNeed {
 
     /** The size of tapestry needle that suits its usual strands; see {@link Needle}. */
     default int needle() {
-        return Needle.size(cell().stitchesPerInch(), thread().strands().usual());
+        return Needle.size(cell(), thread().strands().usual());
     }
 
     /** The size that suits one kind of its stitches. */
     default int needle(StitchKind kind) {
-        return Needle.size(cell().stitchesPerInch(), thread().strands().in(kind));
+        return Needle.size(cell(), thread().strands().in(kind));
     }
 
     /** All sizes it takes, each once, in no order; one at least. */

@@ -32,7 +32,7 @@ class ClothSupplyPropertyTests {
     }
 
     private static Cloth cloth(Optional<String> name, Cloth.Kind kind, Count count) {
-        return new Cloth(name, kind, count, 1, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, false);
+        return new Cloth(name, kind, count, 1, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false);
     }
 
     private static ClothCut cut(Optional<String> cloth, Optional<Cloth.Kind> kind, Optional<Count> count) {

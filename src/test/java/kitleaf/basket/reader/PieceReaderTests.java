@@ -90,7 +90,7 @@ class PieceReaderTests {
         assertEquals(35.5, cloth.count().warpPerInch(), 1e-9);
         assertEquals(36.83, cloth.count().weftPerInch(), 1e-9);
         assertEquals(new Cloth(Optional.of("Sea-mist"), Cloth.Kind.LINEN, cloth.count(), 2, new Shrink(0.01, 0.03),
-                Cloth.Counted.BEFORE, Cloth.WarpRun.ACROSS, true, false), cloth);
+                Cloth.Counted.BEFORE, Cloth.WarpRun.ACROSS, Cloth.Dyeing.BEFORE, false), cloth);
     }
 
     @Test
@@ -148,7 +148,7 @@ class PieceReaderTests {
     void whatIsNotSaidIsUsual() {
         Piece piece = read("piece: Knot\nstitches: 20X30\ncloth: {kind: block, count: 14}\n");
         assertEquals(new Cloth(Optional.empty(), Cloth.Kind.BLOCK, new Count(14, 14), 1, Shrink.NONE, Cloth.Counted.AFTER,
-                Cloth.WarpRun.DOWN, false, false), piece.cloth());
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false), piece.cloth());
         assertEquals(76.2, piece.margins().topMm(), 1e-9);
         assertEquals(Margins.all(piece.margins().topMm()), piece.margins());
         assertFalse(piece.marginsGiven());

@@ -73,7 +73,7 @@ class SchemaAgreementTests {
             Keys cloth = new Keys();
             cloth.maybe("name", text());
             boolean block = random.nextBoolean();
-            cloth.put("kind", block ? "block" : pick("linen", "evenweave"));
+            cloth.put("kind", block ? pick("block", "Aida", "block  weave") : pick("linen", "evenweave", "even-weave"));
             cloth.put("count", pick(count(), "{warp: " + count() + ", weft: " + count() + "}"));
             if (!block) {
                 cloth.put("over", whole(1, 3));
@@ -81,13 +81,14 @@ class SchemaAgreementTests {
             cloth.maybe("shrink", pick(percent(9), "{warp: " + percent(9) + ", weft: " + percent(9) + "}"));
             cloth.maybe("counted", pick("before", "after"));
             cloth.maybe("warp", pick("down", "across"));
-            cloth.maybe("over-dyed", yesNo());
+            cloth.maybe("over-dyed", pick("before", "after", yesNo()));
             cloth.maybe("cut", yesNo());
             return cloth.flow();
         }
 
         private String count() {
-            return pick("36", "35.5", "\"28\"", "14 ct", "28ct", "71 in 2 in", "145 in 10 cm", "'56 in 1 1/2\"'", "3", "120");
+            return pick("36", "35.5", "\"28\"", "14 ct", "28ct", "14 count", "28 Count",
+                    "71 in 2 in", "145 in 10 cm", "'56 in 1 1/2\"'", "3", "120");
         }
 
         private String threads() {
@@ -96,12 +97,13 @@ class SchemaAgreementTests {
                 Keys thread = new Keys();
                 thread.put("code", pick("K" + i, "\"0" + i + "\"", String.valueOf(i)));
                 thread.maybe("name", text());
-                thread.maybe("colour", pick("\"#6b7f8c\"", "'#ABC'", "\"#D8B25c\""));
+                thread.maybe(pick("colour", "color"), pick("\"#6b7f8c\"", "'#ABC'", "\"#D8B25c\""));
                 thread.maybe("symbol", pick("\"●\"", "x", "7", "\"#\"", "'\"'"));
                 thread.maybe("skein", "cotton");
                 thread.maybe("strands", pick(whole(1, 12), "{else: " + whole(1, 12) + "}"));
                 thread.maybe("stitches", "{cross: " + pick(whole(0, 900), "{count: 9, worked: rows}") + ", satin: " + pick("8", "{count: 80, span: 5}")
-                        + ", other: {count: 12, each: " + length(300) + "}, three-quarter: 3}");
+                        + ", other: {count: 12, each: " + length(300)
+                        + "}, three-quarter: 3, " + pick("knot", "knots", "French knot", "french-knots") + ": 4}");
                 thread.maybe("share", percent(16));
                 thread.maybe("used", "{skeins: " + pick("1.5", "2", "0.25") + ", stitches: 3000}");
                 thread.maybe("over", whole(1, 2));

@@ -26,7 +26,7 @@ class ClothPlanTests {
     private static final List<ClothCut> NO_SHOP = List.of();
 
     private static Cloth linen(Count count, Cloth.WarpRun warp) {
-        return new Cloth(Optional.empty(), Cloth.Kind.LINEN, count, 1, Shrink.NONE, Cloth.Counted.AFTER, warp, false, false);
+        return new Cloth(Optional.empty(), Cloth.Kind.LINEN, count, 1, Shrink.NONE, Cloth.Counted.AFTER, warp, Cloth.Dyeing.NONE, false);
     }
 
     private static List<String> ids(PlannedCloth cloth) {
@@ -161,7 +161,8 @@ class ClothPlanTests {
 
     @Test
     void what_is_begun_or_cut_is_not_planned() {
-        Cloth cut = new Cloth(Optional.empty(), Cloth.Kind.LINEN, Cloths.FINE, 1, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, true);
+        Cloth cut = new Cloth(Optional.empty(), Cloth.Kind.LINEN, Cloths.FINE, 1, Shrink.NONE, Cloth.Counted.AFTER,
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, true);
         Progress begun = new Progress(Optional.of(LocalDate.of(2026, 5, 1)), Optional.empty(), Optional.empty(), List.of());
         ClothPlan plan = Cloths.plan(Cloths.supply(List.of(Cloths.onHand("c", 500, 500, false)), NO_SHOP), Cloths.piece("cut", 50, 50, cut, Progress.NONE),
                 Cloths.piece("begun", 50, 50, linen(Cloths.FINE, Cloth.WarpRun.DOWN), begun), Cloths.piece("new", 50, 50));

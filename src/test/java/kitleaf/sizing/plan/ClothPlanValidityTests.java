@@ -39,7 +39,7 @@ class ClothPlanValidityTests {
         Optional<String> name = random.nextInt(2) == 0 ? Optional.empty() : Optional.of(random.nextBoolean() ? "Fog" : "Tar");
         Shrink shrink = random.nextInt(3) == 0 ? new Shrink(0.05, 0.02) : Shrink.NONE;
         return new Cloth(name, Cloth.Kind.LINEN, count, 2, shrink, Cloth.Counted.AFTER,
-                random.nextInt(4) == 0 ? Cloth.WarpRun.ACROSS : Cloth.WarpRun.DOWN, false, false);
+                random.nextInt(4) == 0 ? Cloth.WarpRun.ACROSS : Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false);
     }
 
     private static ClothOnHand onHand(Random random) {

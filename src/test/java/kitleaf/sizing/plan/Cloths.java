@@ -44,7 +44,8 @@ final class Cloths {
     }
 
     static Piece piece(String id, int widthMm, int heightMm, Optional<String> cloth) {
-        return piece(id, widthMm, heightMm, new Cloth(cloth, Cloth.Kind.LINEN, FINE, 1, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, false), Progress.NONE);
+        return piece(id, widthMm, heightMm, new Cloth(cloth, Cloth.Kind.LINEN, FINE, 1, Shrink.NONE, Cloth.Counted.AFTER,
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false), Progress.NONE);
     }
 
     static Piece piece(String id, int widthMm, int heightMm, Cloth cloth, Progress progress) {

@@ -36,7 +36,8 @@ class GroupingTests {
     }
 
     private static Piece piece(String id, Cloth.Kind kind, Count count) {
-        Cloth cloth = new Cloth(Optional.empty(), kind, count, 1, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, false);
+        Cloth cloth = new Cloth(Optional.empty(), kind, count, 1, Shrink.NONE, Cloth.Counted.AFTER,
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false);
         return Cloths.piece(id, 50, 50, cloth, Progress.NONE);
     }
 

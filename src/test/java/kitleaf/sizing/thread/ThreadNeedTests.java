@@ -25,6 +25,7 @@ import kitleaf.basket.thread.StitchCount;
 import kitleaf.basket.thread.StitchKind;
 import kitleaf.basket.thread.Strands;
 import kitleaf.basket.thread.Used;
+import kitleaf.sizing.Pieces;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -296,6 +297,24 @@ class ThreadNeedTests {
         // Common practice, no source: 24 on 14 to the inch, 26 on 18.
         assertEquals(24, Needle.size(14, 2));
         assertEquals(26, Needle.size(18, 2));
+    }
+
+    /**
+     * By hand: 22 over four is 5.5 stitches to the inch, which alone would ask for an 18; its 22 holes to the inch are the room
+     * of 22 / 2 = 11 stitches over two, a 22. 36 over three is 12 stitches, and 36 / 2 = 18 decide. Over two both are 18, over
+     * one the 36 stitches decide, and on block cloth 14 blocks are more than 14 / 2. The sizes are the table's.
+     */
+    @ParameterizedTest
+    @CsvSource({"22, 4, 22", "22, 2, 22", "36, 3, 26", "36, 2, 26", "36, 1, 28"})
+    void a_long_stitch_takes_the_needle_its_holes_hold(double count, int over, int size) {
+        assertEquals(size, Needle.size(Cell.of(Pieces.linen(count, over), over), 2));
+        assertEquals(size - 2, Needle.size(Cell.of(Pieces.linen(count, over), over), 4));
+    }
+
+    @Test
+    void on_block_cloth_there_is_a_hole_a_stitch() {
+        double blockMm = 25.4 / 14;
+        assertEquals(24, Needle.size(new Cell(blockMm, blockMm, blockMm), 2));
     }
 
     @Test

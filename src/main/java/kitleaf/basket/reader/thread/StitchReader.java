@@ -26,6 +26,18 @@ final class StitchReader {
     /** The kinds as written, in kebab-case. */
     static final List<String> KIND_WORDS = List.copyOf(KINDS.keySet());
 
+    /** Common names of the trade that mean a kind, beside ours and those with "stitch" behind them. */
+    static final Map<String, List<String>> OTHER_NAMES = Map.of(
+            "cross", List.of("crosses", "cross stitch", "cross stitches", "full cross", "full stitch", "full stitches"),
+            "half", List.of("half cross", "half cross stitch", "half stitch", "half stitches"),
+            "tent", List.of("tent stitch", "tent stitches", "petit point"),
+            "quarter", List.of("quarters", "quarter stitch", "quarter stitches"),
+            "three-quarter", List.of("three quarters", "three quarter stitch", "three quarter stitches"),
+            "back", List.of("back stitch", "back stitches", "backstitch", "backstitches"),
+            "double-running", List.of("double running stitch", "holbein", "holbein stitch"),
+            "satin", List.of("satin stitch", "satin stitches"),
+            "knot", List.of("knots", "french knot", "french knots"));
+
     private static final Form<Integer> NUMBER = WholeText.stitches();
     private static final Keys CROSS = Keys.under("cross", "{count: 2310, worked: rows}");
     private static final Key<Integer> CROSSES = CROSS.must("count", NUMBER, "900");
@@ -51,6 +63,7 @@ final class StitchReader {
         KEYS.may("satin", NUMBER, SATIN, "80", "1", "{count: 96, span: 6}");
         KEYS.may("knot", NUMBER, "14", "1");
         KEYS.may("other", OTHER, "{count: 1, each: 3 cm}", OTHER.example());
+        OTHER_NAMES.forEach((kind, names) -> KEYS.also(kind, names.toArray(String[]::new)));
     }
 
     private final Problems problems;

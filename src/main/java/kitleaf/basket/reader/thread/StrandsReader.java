@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import kitleaf.basket.form.Form;
 import kitleaf.basket.form.TextForm;
 import kitleaf.basket.form.WholeText;
@@ -53,6 +54,7 @@ final class StrandsReader {
             }));
         }
         numbers.add(KEYS.may(REST, NUMBER));
+        StitchReader.OTHER_NAMES.forEach((kind, names) -> KEYS.also(kind, names.toArray(String[]::new)));
         return numbers;
     }
 
@@ -78,7 +80,9 @@ final class StrandsReader {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         NUMBERS.forEach(key -> fields.value(key).ifPresent(number -> numbers.put(key.name(), number)));
         Set<String> there = !counted ? Set.of(StitchKind.CROSS.word())
-                : written.filter(Node.Mapping.class::isInstance).map(node -> ((Node.Mapping) node).entries().keySet()).orElse(Set.of());
+                : written.filter(Node.Mapping.class::isInstance)
+                        .map(node -> ((Node.Mapping) node).entries().keySet().stream().map(StitchReader.KEYS::meant)
+                                .collect(Collectors.toSet())).orElse(Set.of());
         // Where a kind is misspelt, or no stitches could be read, it has been told already.
         if (!there.isEmpty() && StitchReader.KIND_WORDS.containsAll(there)) {
             fields.entries().keySet().stream().filter(key -> StitchReader.KIND_WORDS.contains(key) && !there.contains(key))

@@ -41,6 +41,10 @@ public final class ThreadReader {
     private static final Key<Integer> STITCHES_USED = USED.must("stitches", new WholeText(1, WholeText.MOST, "3000"));
 
     public static final Keys KEYS = Keys.of("thing.thread", "- {code: K12, stitches: " + StitchReader.KEYS.example() + "}");
+    static {
+        KEYS.also("colour", "color");
+    }
+
     private static final Key<String> CODE = KEYS.must("code", new TextForm("K12"), "K12", "K15", "K16", "H21");
     private static final Key<String> NAME = KEYS.may("name", new TextForm("Ebb grey"));
     private static final Key<Colour> COLOUR = KEYS.may("colour", new ColourText());

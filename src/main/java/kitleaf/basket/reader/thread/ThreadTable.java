@@ -89,10 +89,10 @@ final class ThreadTable {
                 .also("mix-lots", "lots mixed", "mix dye lots")
                 .also(PIECE, "pieces", "piece id")
                 .also(PART, "parts")
-                .also("knot", "french knot", "french knots")
                 .also("other-each", "each")
                 .unclear("table.which-stitches", "stitches", "stitch",
                         "total", "totals", "count", "counts", "number of stitches", "total stitches", "stitch count");
+        StitchReader.OTHER_NAMES.forEach((kind, names) -> headings.also(kind, names.toArray(String[]::new)));
         for (String kind : StitchReader.KIND_WORDS) {
             headings.also(kind, kind + "s", kind + "es", kind + " stitch", kind + " stitches", kind + "s stitch");
         }

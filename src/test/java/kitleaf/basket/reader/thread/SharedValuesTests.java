@@ -35,7 +35,8 @@ class SharedValuesTests {
     }
 
     private static Cloth cloth(double count) {
-        return new Cloth(Optional.of("Sea-mist"), Cloth.Kind.LINEN, new Count(count, count), 2, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, false);
+        return new Cloth(Optional.of("Sea-mist"), Cloth.Kind.LINEN, new Count(count, count), 2, Shrink.NONE, Cloth.Counted.AFTER,
+                Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false);
     }
 
     @Test

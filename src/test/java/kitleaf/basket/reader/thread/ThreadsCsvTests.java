@@ -93,7 +93,8 @@ class ThreadsCsvTests {
 
     private static Piece piece(String id, List<CalledThread> threads) {
         return new Piece(id, id, Optional.empty(), new ChartSize(9, 9), new Cloth(Optional.empty(), Cloth.Kind.LINEN, new Count(36, 36), 2,
-                Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, false, false), Optional.empty(), MarginReader.USUAL, true, threads, List.of(),
+                Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN, Cloth.Dyeing.NONE, false), Optional.empty(),
+                MarginReader.USUAL, true, threads, List.of(),
                 Optional.empty(), Progress.NONE, Goal.NONE);
     }
 
