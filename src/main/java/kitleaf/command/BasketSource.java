@@ -3,6 +3,7 @@ package kitleaf.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.basket.Basket;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Piece;
@@ -26,6 +27,7 @@ final class BasketSource {
     private final Task task;
     private final PositionalParamSpec basket;
     private final OptionSpec piece;
+    private PositionalParamSpec onePiece;
     private final OptionSpec units;
     private final OptionSpec language;
 
@@ -46,6 +48,24 @@ final class BasketSource {
     BasketSource onPaper(Paper other) {
         paper = other;
         return this;
+    }
+
+    /** The same source, with a piece that may be named after the basket, too. */
+    BasketSource takingOnePiece() {
+        onePiece = task.add(PositionalParamSpec.builder().index("1").arity("0..1").paramLabel("PIECE").type(String.class)
+                .descriptionKey("one-piece"));
+        return this;
+    }
+
+    /** The IDs of the pieces she named; none where she means all. */
+    private List<String> pieces() {
+        return Stream.concat(Options.<List<String>>value(piece).orElse(List.of()).stream(),
+                Stream.ofNullable(onePiece).flatMap(one -> Options.<String>value(one).stream())).toList();
+    }
+
+    /** Whether she named pieces. */
+    boolean named() {
+        return !pieces().isEmpty();
     }
 
     /** Where the basket lies. */
@@ -77,7 +97,7 @@ final class BasketSource {
     }
 
     private Basket pick(Basket whole) {
-        List<String> pieces = Options.<List<String>>value(piece).orElse(List.of());
+        List<String> pieces = pieces();
         for (String id : pieces) {
             if (whole.pieces().stream().noneMatch(one -> one.id().equals(id))) {
                 throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, basket().toString(),

@@ -18,7 +18,7 @@ import picocli.CommandLine.Model.OptionSpec;
 /** Gives all numbers and prints nothing. */
 final class ReckonCommand extends Task {
 
-    private final BasketSource source = new BasketSource(this);
+    private final BasketSource source = new BasketSource(this).takingOnePiece();
     private final OptionSpec json = add(Options.flag("--json"));
     private final OptionSpec asOf = add(Options.asOf());
 
@@ -47,7 +47,7 @@ final class ReckonCommand extends Task {
         if (Options.given(json)) {
             ReckonJson.write(reckoning, year, text);
         } else {
-            ReckonTable.write(reckoning, year, voice(), text);
+            ReckonTable.write(reckoning, year, source.named(), voice(), text);
         }
         line().getOut().print(whole);
         return Exit.DONE;

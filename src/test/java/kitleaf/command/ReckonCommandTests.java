@@ -1,12 +1,14 @@
 package kitleaf.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -89,12 +91,57 @@ class ReckonCommandTests {
         assertEquals(from, piece.get("stitches-from").asText());
     }
 
+    /**
+     * By hand: 6 of 8 stitches are 75 %; the bell's 4 of 16 count on 16 count cloth are 3/4 in wide. What is in hand stands before what
+     * waits, and that before what is made up, whatever the titles.
+     */
     @Test
-    void the_table_reads_well_at_80_columns() {
-        Ran ran = Ran.kitleaf("reckon", HARBOUR);
-        assertEquals(0, ran.code());
-        ran.out().lines().forEach(line -> assertTrue(line.length() <= 80, line.length() + ": " + line));
-        assertTrue(ran.out().startsWith("Saltmarsh evening table: 15 pieces\n\nHarbour-master's almanac  [almanac]\n"), ran.out());
+    void a_basket_is_a_line_for_each_piece_by_how_it_stands() throws IOException {
+        Path basket = Ran.basket(folder, "", """
+                piece: Zinc pail
+                stitches: 12 x 12
+                cloth: {kind: block, count: 16}
+                coverage: 8
+                progress: {readings: [{on: 2026-03-04, done: 6}]}
+                ---
+                piece: A bell of a name so long that no line of eighty columns holds it beside its figures
+                stitches: 12 x 24
+                cloth: {kind: block, count: 16}
+                ---
+                piece: Mast
+                stitches: 12 x 12
+                cloth: {kind: block, count: 16}
+                progress: {finished: 2026-02-01}
+                """);
+        Ran ran = Ran.kitleaf("reckon", basket);
+        assertEquals(0, ran.code(), ran.err());
+        List<String> lines = ran.out().lines().map(line -> line.strip().replaceAll(" +", " ")).toList();
+        int begun = lines.indexOf("Begun: 1");
+        assertEquals("piece Zinc pail 75 % 2 2026-03-04 3/4 x 3/4", lines.get(begun + 1), ran.out());
+        assertEquals(List.of("", "Waiting: 1"), lines.subList(begun + 2, begun + 4), ran.out());
+        assertTrue(lines.get(begun + 4).matches("piece-2 A bell of [a-z ]+\\.\\.\\. 0 % 288 3/4 x 1 1/2"), ran.out());
+        assertEquals(List.of("", "Finished: 1", "piece-3 Mast 100 % 2026-02-01 3/4 x 3/4"), lines.subList(begun + 5, begun + 8), ran.out());
+        assertFalse(ran.out().contains("to centre"), ran.out());
+    }
+
+    @Test
+    void a_piece_behind_the_basket_is_told_in_full() {
+        Ran all = Ran.kitleaf("reckon", HARBOUR, "fog-bell");
+        assertEquals(0, all.code(), all.err());
+        assertTrue(all.out().contains("\nFog bell  [fog-bell]\n"), all.out());
+        assertEquals(Ran.kitleaf("reckon", HARBOUR, "--piece", "fog-bell"), all);
+        Ran none = Ran.kitleaf("reckon", HARBOUR, "fog-bel");
+        assertEquals(2, none.code());
+        assertTrue(none.err().contains("fog-bel") && none.err().contains("breakwater"), none.err());
+    }
+
+    @Test
+    void the_lines_read_well_at_80_columns_in_both_languages() {
+        for (String language : List.of("en", "de")) {
+            Ran ran = Ran.kitleaf("reckon", HARBOUR, "--language", language);
+            assertEquals(0, ran.code());
+            ran.out().lines().forEach(line -> assertTrue(line.length() <= 80, line.length() + ": " + line));
+        }
     }
 
     @Test

@@ -1,8 +1,6 @@
 package kitleaf.sheet.diary;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,16 +18,13 @@ import kitleaf.sheet.words.Figures;
 import kitleaf.sheet.words.SheetWords;
 import kitleaf.sizing.PieceReckoning;
 import kitleaf.sizing.Reckoning;
+import kitleaf.sizing.Register;
 import kitleaf.sizing.StitchTally;
 import kitleaf.sizing.cloth.PieceSize;
 import kitleaf.words.Words;
 
 /** Lays out the list of all pieces: how each stands, where it lies, how far it is. */
 public final class PieceListLayout {
-
-    /** What is in hand first, what is laid aside last. */
-    private static final List<PieceState> ORDER = List.of(PieceState.BEGUN, PieceState.STITCHED, PieceState.WAITING, PieceState.RESTING,
-            PieceState.MADE_UP, PieceState.GIVEN_UP);
 
     private final Reckoning reckoning;
     private final SheetSettings settings;
@@ -51,8 +46,8 @@ public final class PieceListLayout {
     }
 
     private Sheet layOut() {
-        Map<PieceState, List<PieceReckoning>> standing = reckoning.pieces().stream().collect(Collectors.groupingBy(PieceReckoning::state));
-        List<PieceGroup> groups = ORDER.stream().filter(standing::containsKey).map(state -> group(state, standing.get(state))).toList();
+        List<PieceGroup> groups = Register.of(reckoning.pieces(), settings.language()).entrySet().stream()
+                .map(group -> group(group.getKey(), group.getValue())).toList();
         int pieces = reckoning.pieces().size();
         return new Frames(reckoning.basket(), settings, words, words.say("pieces.name"))
                 .flowing(SheetKind.PIECE_LIST, pieces == 0 ? 0 : 1, words.say("pieces.subject"), Map.of("groups", groups,
@@ -60,11 +55,8 @@ public final class PieceListLayout {
     }
 
     private PieceGroup group(PieceState state, List<PieceReckoning> pieces) {
-        List<PieceLine> lines = new ArrayList<>();
-        pieces.stream().sorted(Comparator.comparing((PieceReckoning it) -> it.piece().title().toLowerCase(settings.language()))
-                .thenComparing(it -> it.piece().id())).forEach(piece -> lines.add(line(piece)));
         return new PieceGroup(words.say("pieces.group", words.say("state." + state.name().toLowerCase(Locale.ROOT).replace('_', '-')),
-                pieces.size()), lines);
+                pieces.size()), pieces.stream().map(this::line).toList());
     }
 
     private PieceLine line(PieceReckoning reckoned) {
