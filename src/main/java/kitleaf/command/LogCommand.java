@@ -1,10 +1,19 @@
 package kitleaf.command;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import kitleaf.basket.Amount;
+import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.edit.LogEdit;
+import kitleaf.basket.edit.News;
+import kitleaf.basket.form.AmountText;
 import kitleaf.basket.form.NumberText;
 import kitleaf.basket.form.ValueForm;
 import kitleaf.basket.reader.PieceFile;
@@ -12,44 +21,75 @@ import kitleaf.command.files.EditedFile;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
 import kitleaf.sizing.StitchTally;
+import kitleaf.words.Said;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** Writes a sitting into a piece's log. */
+/** Writes down what she tells of a piece: a sitting, how far it is, that it is stitched or made up. */
 final class LogCommand extends Task {
 
     private final PositionalParamSpec piece = add(PositionalParamSpec.builder().arity("1..2").required(true).paramLabel("[BASKET] PIECE")
             .descriptionKey("which-piece")
             .hideParamSyntax(true).type(List.class).auxiliaryTypes(String.class));
-    private final OptionSpec stitches = add(Options.of("--stitches", "N", Integer.class, ValueForm.STITCHES).required(true));
-    private final OptionSpec hours = add(Options.of("--hours", "H", Double.class, ValueForm.HOURS).required(true));
-    private final OptionSpec day = add(Options.of("--on", "DATE", LocalDate.class, ValueForm.DAY));
+    private final OptionSpec stitches = add(Options.of("--stitches", "N", Integer.class, ValueForm.STITCHES));
+    private final OptionSpec hours = add(OptionSpec.builder("--hours").paramLabel("H").type(Double.class)
+            .converters((ITypeConverter<Double>) SpokenTime::hours));
+    private final OptionSpec done = add(Options.of("--done", "AMOUNT", Amount.class, ValueForm.AMOUNT));
+    private final OptionSpec unpicked = add(Options.of("--unpicked", "N", Integer.class, ValueForm.STITCHES));
+    private final OptionSpec note = add(Options.of("--note", "TEXT", String.class, ValueForm.WORDS));
+    private final OptionSpec day = add(Options.spokenDay("--on"));
+    private final OptionSpec stitched = add(Options.spokenDay("--stitched").arity("0..1").fallbackValue(SpokenTime.SAME_DAY));
+    private final OptionSpec finished = add(Options.spokenDay("--finished").arity("0..1").fallbackValue(SpokenTime.SAME_DAY));
 
     LogCommand(Kitleaf kitleaf) {
         super(kitleaf, "log");
-        spec().usageMessage().customSynopsis("kitleaf log [BASKET] PIECE --stitches N --hours H [--on DATE]");
+        spec().usageMessage().customSynopsis("kitleaf log [BASKET] PIECE [OPTIONS]");
     }
 
     @Override
     public Integer call() {
         LocalDate today = LocalDate.now();
-        LocalDate on = Options.<LocalDate>value(day).orElse(today);
-        if (on.isAfter(today)) {
-            throw Failure.of(Exit.WRONG_USAGE, "log.future", on.toString(), today.toString());
+        News news = news(Options.<LocalDate>value(day).orElse(today));
+        Optional<LocalDate> coming = news.days().stream().filter(today::isBefore).findFirst();
+        if (coming.isPresent()) {
+            throw Failure.of(Exit.WRONG_USAGE, "log.future", coming.get().toString(), today.toString());
         }
         PieceFile file = PieceArgument.find(piece.getValue());
-        LogEntry entry = new LogEntry(on, hours.<Double>getValue(), stitches.<Integer>getValue());
-        LogEdit.Ready ready = EditedFile.write(file.file(), this::complain, () -> edit(file, entry));
-        tell(ready.piece(), entry);
+        tell(EditedFile.write(file.file(), this::complain, () -> edit(file, news)), news);
         return Exit.DONE;
     }
 
-    private static LogEdit.Ready edit(PieceFile file, LogEntry entry) {
-        LogEdit edit = LogEdit.of(file, entry);
+    private News news(LocalDate on) {
+        Optional<Integer> out = Options.<Integer>value(unpicked).filter(number -> number > 0);
+        boolean sat = hours.getValue() != null || stitches.getValue() != null || out.isPresent();
+        Optional<LogEntry> entry = sat ? Optional.of(new LogEntry(on,
+                hours.getValue() == null ? OptionalDouble.empty() : OptionalDouble.of(hours.<Double>getValue()),
+                stitches.getValue() == null ? OptionalInt.empty() : OptionalInt.of(stitches.<Integer>getValue()),
+                out.orElse(0), Options.value(note))) : Optional.empty();
+        News news = new News(entry, Options.<Amount>value(done).map(amount -> new HowFar(on, amount)),
+                the(stitched, on), the(finished, on));
+        if (news.days().isEmpty() || entry.isEmpty() && note.getValue() != null) {
+            throw Failure.of(Exit.WRONG_USAGE, news.days().isEmpty() ? "log.nothing" : "log.note-alone");
+        }
+        return news;
+    }
+
+    /** A day given for an option; that of all else where the option stands alone. */
+    private static Optional<LocalDate> the(OptionSpec option, LocalDate on) {
+        return Options.<LocalDate>value(option).map(given -> given.equals(LocalDate.MIN) ? on : given);
+    }
+
+    private LogEdit.Ready edit(PieceFile file, News news) {
+        LogEdit edit = LogEdit.of(file, news);
         if (edit instanceof LogEdit.Broken broken) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
         }
+        if (edit instanceof LogEdit.Unfit unfit) {
+            throw Failure.telling(Exit.WRONG_USAGE, voice -> voice.say(unfit.why()));
+        }
         if (edit instanceof LogEdit.Refused refused) {
+            LogEntry entry = news.entry().orElseThrow();
             throw Failure.of(Exit.WRONG_USAGE, phrase(refused.slip()), entry.on().toString(), entry.stitches().orElse(0),
                     NumberText.written(entry.hours().orElse(0)), refused.bound());
         }
@@ -68,12 +108,42 @@ final class LogCommand extends Task {
         };
     }
 
-    private void tell(Piece logged, LogEntry entry) {
+    private void tell(LogEdit.Ready ready, News news) {
+        Piece logged = ready.piece();
         StitchTally tally = StitchTally.of(logged);
-        line().getOut().println(voice().say("log.done", logged.title(), entry.on().toString(), entry.stitches().orElse(0),
-                NumberText.written(entry.hours().orElse(0)), tally.left(), tally.total()));
-        if (logged.progress().done().isPresent()) {
-            line().getOut().println(voice().say("log.done-figure"));
+        say("log.done", logged.title(), news.days().get(0).toString(),
+                facts(news).stream().map(voice()::say).collect(Collectors.joining(", ")), tally.left(), tally.total());
+        news.dated(ready.was().progress())
+                .ifPresent(reading -> say("log.dated", AmountText.written(reading.done()), reading.on().toString()));
+        Optional<LocalDate> read = logged.progress().readings().stream().map(HowFar::on).max(LocalDate::compareTo);
+        if (news.entry().isPresent() && read.filter(on -> !on.isBefore(news.entry().get().on())).isPresent()) {
+            say("log.in-reading", read.get().toString());
         }
+        if (tally.left() == 0 && logged.progress().last().isEmpty()) {
+            say("log.none-left", String.join(" ", piece.<List<String>>getValue()), news.days().get(0).toString());
+        }
+    }
+
+    private static List<Said> facts(News news) {
+        List<Said> facts = new ArrayList<>();
+        news.entry().ifPresent(entry -> {
+            if (entry.full()) {
+                facts.add(Said.of("log.stitches-hours", entry.stitches().getAsInt(), NumberText.written(entry.hours().getAsDouble())));
+            } else {
+                entry.stitches().ifPresent(number -> facts.add(Said.of("log.stitches", number)));
+                entry.hours().ifPresent(number -> facts.add(Said.of("log.hours", NumberText.written(number))));
+            }
+            if (entry.unpicked() > 0) {
+                facts.add(Said.of("log.unpicked", entry.unpicked()));
+            }
+        });
+        news.reading().ifPresent(reading -> facts.add(Said.of("log.reading", AmountText.written(reading.done()))));
+        news.stitched().ifPresent(on -> facts.add(Said.of("log.stitched", on.toString())));
+        news.finished().ifPresent(on -> facts.add(Said.of("log.finished", on.toString())));
+        return facts;
+    }
+
+    private void say(String key, Object... slots) {
+        line().getOut().println(voice().say(key, slots));
     }
 }

@@ -50,6 +50,12 @@ final class Options {
         return OptionSpec.builder(name).paramLabel(label).type(type).converters((ITypeConverter<T>) form::read);
     }
 
+    /** A day as a basket has it, or as one says it. */
+    static OptionSpec.Builder spokenDay(String name) {
+        return OptionSpec.builder(name).paramLabel("DAY").type(LocalDate.class)
+                .converters((ITypeConverter<LocalDate>) value -> SpokenTime.day(value, LocalDate.now()));
+    }
+
     static OptionSpec.Builder language() {
         return of("--language", "LANGUAGE", Locale.class, ValueForm.LANGUAGE);
     }

@@ -58,15 +58,18 @@ class LogCommandTests {
                 List.of("none, in braces", "{piece: Groyne, stitches: 99 x 99, cloth: {kind: block, count: 14}}\n",
                         "{piece: Groyne, stitches: 99 x 99, cloth: {kind: block, count: 14}, progress: {log: [E]}}\n"),
                 List.of("a percentage", HEAD + "progress: 45%   # by eye\ngoal: {must: yes}\n",
-                        HEAD + "progress: {done: 45%, log: [E]}   # by eye\ngoal: {must: yes}\n"),
-                List.of("a number on the next line", HEAD + "progress:\n    2310\n", HEAD + "progress:\n    {done: 2310, log: [E]}\n"),
+                        HEAD + "progress: {readings: [{on: 2026-03-04, done: 45%}], log: [E]}   # by eye\ngoal: {must: yes}\n"),
+                List.of("a number on the next line", HEAD + "progress:\n    2310\n",
+                        HEAD + "progress:\n    {readings: [{on: 2026-03-04, done: 2310}], log: [E]}\n"),
                 List.of("an amount in braces", "{piece: G, stitches: 99 x 99, cloth: {kind: block, count: 14}, progress: 5%}",
-                        "{piece: G, stitches: 99 x 99, cloth: {kind: block, count: 14}, progress: {done: 5%, log: [E]}}"),
+                        "{piece: G, stitches: 99 x 99, cloth: {kind: block, count: 14}, "
+                                + "progress: {readings: [{on: 2026-03-04, done: 5%}], log: [E]}}"),
                 List.of("flow without a log", HEAD + "progress: {started: 2026-02-14}\n", HEAD + "progress: {started: 2026-02-14, log: [E]}\n"),
                 List.of("flow with nothing in it", HEAD + "progress: {}\n", HEAD + "progress: {log: [E]}\n"),
                 List.of("flow with an empty log", HEAD + "progress: {log: []}\n", HEAD + "progress: {log: [E]}\n"),
                 List.of("flow with a log", HEAD + "progress: {log: [{on: 2026-03-01, hours: 1, stitches: 9}], done: 3%} # x\n",
-                        HEAD + "progress: {log: [{on: 2026-03-01, hours: 1, stitches: 9}, E], done: 3%} # x\n"),
+                        HEAD + "progress: {log: [{on: 2026-03-01, hours: 1, stitches: 9}, E], "
+                                + "readings: [{on: 2026-03-01, done: 3%}]} # x\n"),
                 List.of("flow with a comma at its end", HEAD + "progress: {log: [{on: 2026-03-01, hours: 1, stitches: 9}, ]}\n",
                         HEAD + "progress: {log: [{on: 2026-03-01, hours: 1, stitches: 9}, E, ]}\n"),
                 List.of("flow over lines, a remark at the last", HEAD + "progress:\n  log: [\n    {on: 2026-03-01, hours: 1, stitches: 9}  # fog\n    # more\n  ]\n",
@@ -97,7 +100,9 @@ class LogCommandTests {
     @Test
     void byte_order_mark_and_windows_line_ends_stay() throws IOException {
         String text = "\uFEFF" + (HEAD + "progress: 45%\n# Ende\n").replace("\n", "\r\n");
-        assertEquals("\uFEFF" + (HEAD + "progress: {done: 45%, log: [" + ENTRY + "]}\n# Ende\n").replace("\n", "\r\n"), after(text));
+        assertEquals("\uFEFF" + (HEAD + "progress: {readings: [{on: 2026-03-04, done: 45%}], log: [" + ENTRY + "]}\n# Ende\n")
+                .replace("\n", "\r\n"),
+                after(text));
     }
 
     @Test
@@ -122,12 +127,62 @@ class LogCommandTests {
         assertEquals("Groyne, 2026-03-05: 260 stitches in 2.5 h; 29100 of 29400 left\n", ran.out());
     }
 
-    /** 45 % of 29400 is 13230, which leaves 16170 before as after. */
+    /** 45 % of 29400 is 13230, which leaves 16170 before; 260 less afterwards. */
     @Test
-    void a_percentage_keeps_its_meaning_and_it_says_so() throws IOException {
+    void a_percentage_without_a_day_gets_one_so_that_the_piece_moves() throws IOException {
         Ran.basket(folder, "", HEAD + "progress: 45%\n");
         Ran ran = log("piece", "--on", "2026-03-05");
-        assertTrue(ran.out().startsWith("Groyne, 2026-03-05: 260 stitches in 2.5 h; 16170 of 29400 left\nWhat is left follows"), ran.out());
+        assertTrue(ran.out().startsWith("Groyne, 2026-03-05: 260 stitches in 2.5 h; 15910 of 29400 left\n"
+                + "Its figure of 45% now stands as a reading of 2026-03-04; "), ran.out());
+    }
+
+    /** 140 x 210 are 29400 squares; 45 % of them are 13230. Each line is written and told as it is known by hand. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "--hours 1:15|log: [{on: 2026-03-05, hours: 1.25}]|1.25 h; 29400 of 29400 left",
+        "--stitches 40|log: [{on: 2026-03-05, stitches: 40}]|40 stitches; 29360 of 29400 left",
+        "--stitches 40 --unpicked 15|log: [{on: 2026-03-05, stitches: 40, unpicked: 15}]|40 stitches, 15 unpicked; 29375 of 29400 left",
+        "--done 45%|readings: [{on: 2026-03-05, done: 45%}]|45% done; 16170 of 29400 left",
+        "--done 1200|readings: [{on: 2026-03-05, done: 1200}]|1200 done; 28200 of 29400 left",
+        "--stitched|stitched: 2026-03-05|last stitch on 2026-03-05; 0 of 29400 left",
+        "--finished 2026-03-04|finished: 2026-03-04|made up on 2026-03-04; 0 of 29400 left"})
+    void one_fact_is_enough(String options, String progress, String told) throws IOException {
+        Ran.basket(folder, "", HEAD + "progress: {}\n");
+        Ran ran = Ran.kitleaf((Object[]) ("log " + folder + " piece --on 2026-03-05 " + options).split(" "));
+        assertEquals(0, ran.code(), ran.err());
+        assertEquals(HEAD + "progress: {" + progress + "}\n", text());
+        assertTrue(ran.out().endsWith(": " + told + "\n"), ran.out());
+    }
+
+    /** 29400 stitches are all there are. */
+    @Test
+    void where_nothing_is_left_it_says_how_to_write_the_day_down() throws IOException {
+        Ran.basket(folder, "", HEAD);
+        assertTrue(Ran.kitleaf("log", folder, "piece", "--on", "2026-03-05", "--done", "100%").out()
+                .endsWith("kitleaf log " + folder + " piece --stitched 2026-03-05\n"));
+    }
+
+    /** A reading of 2026-04-01 holds at the end of its day, and the entry is of an earlier one. */
+    @Test
+    void what_a_reading_counts_already_is_told() throws IOException {
+        Ran.basket(folder, "", HEAD + "progress: {readings: [{on: 2026-04-01, done: 10%}]}\n");
+        assertTrue(log("piece", "--on", "2026-03-05").out()
+                .endsWith("26460 of 29400 left\nThe reading of 2026-04-01 already counts what is of this day.\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "--note Gull|tell one thing at least",
+        "--unpicked 0|tell one thing at least",
+        "--done 9% --note Gull|a note needs a sitting",
+        "--done 29401|29401 stitches are more than the 29400 the piece can hold",
+        "--hours 25:00|write more than 0, up to 24"})
+    void what_tells_nothing_or_cannot_be_is_refused(String options, String sentence) throws IOException {
+        Ran.basket(folder, "", HEAD);
+        Ran ran = Ran.kitleaf((Object[]) ("log " + folder + " piece --on 2026-03-05 " + options).split(" "));
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains(sentence), ran.err());
+        assertEquals(HEAD, text());
     }
 
     @Test

@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.edit.LogEdit;
+import kitleaf.basket.edit.News;
 import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.reader.PieceFile;
 import kitleaf.command.files.OutFolder;
@@ -109,7 +110,7 @@ class LogRaceTests {
         PieceFile piece = PieceFile.in(folder).get(0);
         try {
             for (int i = 0; i < 3000; i++) {
-                LogEdit.Ready ready = (LogEdit.Ready) LogEdit.of(piece, entry);
+                LogEdit.Ready ready = (LogEdit.Ready) LogEdit.of(piece, News.of(entry));
                 assertTrue(texts.contains(new String(ready.before(), StandardCharsets.UTF_8)));
             }
         } finally {

@@ -1,31 +1,25 @@
 package kitleaf.basket.edit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.Basket;
-import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
-import kitleaf.basket.Progress;
 import kitleaf.basket.reader.Reading;
 
-/** Judges whether an edited text says what the old one said, and one log entry more. */
+/** Judges whether an edited text says what the old one said, and the news. */
 final class LogCheck {
 
     private LogCheck() {
     }
 
     /**
-     * The piece with the entry, if that is all that a second reading finds changed.
+     * The piece with the news, if that is all that a second reading finds changed.
      *
-     * @param piece the one the entry is for, as it was
+     * @param piece the one the news are of, as it was
      */
-    static Optional<Piece> only(LogEntry entry, Piece piece, Basket before, Reading after) {
-        Progress p = piece.progress();
-        List<LogEntry> log = new ArrayList<>(p.log());
-        log.add(entry);
-        Piece logged = piece.with(new Progress(p.started(), p.stitched(), p.finished(), p.done(), p.readings(), log, p.states()));
-        List<Piece> wanted = before.pieces().stream().map(one -> one.equals(piece) ? logged : one).toList();
-        return after.basket().map(Basket::pieces).filter(wanted::equals).map(pieces -> logged);
+    static Optional<Piece> only(News news, Piece piece, Basket before, Reading after) {
+        Piece told = piece.with(news.in(piece.progress()));
+        List<Piece> wanted = before.pieces().stream().map(one -> one.equals(piece) ? told : one).toList();
+        return after.basket().map(Basket::pieces).filter(wanted::equals).map(pieces -> told);
     }
 }

@@ -8,11 +8,15 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import kitleaf.basket.Basket;
+import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.Progress;
+import kitleaf.basket.form.AmountText;
 import kitleaf.basket.form.NumberText;
+import kitleaf.basket.form.WrongValue;
 import kitleaf.basket.place.BasketFiles;
+import kitleaf.basket.place.Fault;
 import kitleaf.basket.place.Problem;
 import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Source;
@@ -25,23 +29,30 @@ import kitleaf.basket.reader.PieceFile;
 import kitleaf.basket.reader.Reading;
 
 /**
- * What comes of adding an entry to a piece's log. Nothing is written here: the new text is only offered, and
- * only when reading it gives the same pieces as before but for that entry.
+ * What comes of writing news into a piece's file. Nothing is written here: the new text is only offered, and only when reading it
+ * gives the same pieces as before but for those.
  */
 public sealed interface LogEdit {
 
+    String PROGRESS = "progress";
+    String READINGS = "readings";
+    String DONE = "done";
+
+
     /**
-     * The entry has found its place.
+     * The news have found their place.
      *
-     * @param after the bytes before with the entry between them
-     * @param piece the piece with the entry in its log
+     * @param after the bytes before with the news among them
+     * @param was the piece without the news
+     * @param piece the piece with the news
      */
-    record Ready(Path file, byte[] before, byte[] after, Piece piece) implements LogEdit, Edited {
+    record Ready(Path file, byte[] before, byte[] after, Piece was, Piece piece) implements LogEdit, Edited {
         /** Takes the bytes as they are; they are not copied. */
         public Ready {
             Objects.requireNonNull(file);
             Objects.requireNonNull(before);
             Objects.requireNonNull(after);
+            Objects.requireNonNull(was);
             Objects.requireNonNull(piece);
         }
     }
@@ -66,6 +77,13 @@ public sealed interface LogEdit {
      */
     record Refused(Slip slip, String bound) implements LogEdit { }
 
+    /**
+     * The news cannot be true of this piece.
+     *
+     * @param why what its reader says of them
+     */
+    record Unfit(WrongValue why) implements LogEdit { }
+
     /** Why an entry cannot belong to a piece. */
     enum Slip {
         /** It is before the piece was started. */
@@ -85,8 +103,8 @@ public sealed interface LogEdit {
      */
     record NoPlace(ByHand how) implements LogEdit { }
 
-    /** What comes of adding an entry to a piece. */
-    static LogEdit of(PieceFile where, LogEntry entry) {
+    /** What comes of writing news of a piece into its file. */
+    static LogEdit of(PieceFile where, News news) {
         Problems problems = new Problems();
         Path name = BasketFiles.shown(where.file());
         Optional<Path> file = where.fence().find(where.file(), problems);
@@ -103,36 +121,72 @@ public sealed interface LogEdit {
         }
         Optional<Piece> piece = piece(before.basket().get(), where.id());
         if (piece.isEmpty()) {
-            return noPlace(entry);
+            return noPlace(news);
         }
-        Optional<Refused> refused = refused(entry, piece.get());
+        Optional<Refused> refused = news.entry().flatMap(entry -> refused(entry, piece.get()));
         if (refused.isPresent()) {
             return refused.get();
         }
         byte[] after;
         try {
-            after = logged(KeyEdit.of(bytes, where.document()), entry).bytes();
+            after = told(KeyEdit.of(bytes, where.document()), news, news.dated(piece.get().progress())).bytes();
         } catch (ByHand none) {
-            return noPlace(entry);
+            return noPlace(news);
         }
-        Reading logged = BasketReader.read(where, after);
-        if (logged.problems().stream().anyMatch(problem -> problem.wrong().key().equals(ClothReader.UNCUT + ".wrong"))) {
+        Reading again = BasketReader.read(where, after);
+        if (again.problems().stream().anyMatch(problem -> problem.wrong().key().equals(ClothReader.UNCUT + ".wrong"))) {
             // No place in the file would do for a first entry: she has to say what is true.
-            return new Broken(logged.problems());
+            return new Broken(again.problems());
         }
-        return LogCheck.only(entry, piece.get(), before.basket().get(), logged)
-                .<LogEdit>map(one -> new Ready(file.get(), bytes, after, one)).orElseGet(() -> noPlace(entry));
+        if (!again.problems().isEmpty()) {
+            Problem first = again.problems().get(0);
+            return new Unfit(new WrongValue(Fault.of(first.wrong(), first.write())));
+        }
+        return LogCheck.only(news, piece.get(), before.basket().get(), again)
+                .<LogEdit>map(told -> new Ready(file.get(), bytes, after, piece.get(), told)).orElseGet(() -> noPlace(news));
     }
 
-    private static NoPlace noPlace(LogEntry entry) {
-        return new NoPlace(new ByHand(ByHand.Deed.ADD, List.of("progress", "log"), "- " + YamlWords.flow(item(entry))));
+    private static NoPlace noPlace(News news) {
+        return new NoPlace(news.entry()
+                .map(entry -> new ByHand(ByHand.Deed.ADD, List.of(PROGRESS, "log"), "- " + YamlWords.flow(item(entry))))
+                .or(() -> news.reading().map(reading -> new ByHand(ByHand.Deed.ADD, List.of(PROGRESS, READINGS),
+                        "- " + YamlWords.flow(item(reading)))))
+                .or(() -> news.stitched().map(day -> new ByHand(ByHand.Deed.WRITE, List.of(PROGRESS), "stitched: " + day)))
+                .orElseGet(() -> new ByHand(ByHand.Deed.WRITE, List.of(PROGRESS), "finished: " + news.finished().orElseThrow())));
     }
 
-    private static KeyEdit logged(KeyEdit file, LogEntry entry) throws ByHand {
-        Optional<Object> progress = file.value("progress");
-        KeyEdit roomy = progress.isPresent() && progress.get() instanceof String amount
-                ? file.set(Map.of("done", amount), "progress") : file;
-        return roomy.append(item(entry), "progress", "log");
+    private static KeyEdit told(KeyEdit file, News news, Optional<HowFar> dated) throws ByHand {
+        KeyEdit edit = dated.isPresent() ? dated(file, dated.get()) : file;
+        if (news.reading().isPresent()) {
+            edit = edit.append(item(news.reading().get()), PROGRESS, READINGS);
+        }
+        if (news.entry().isPresent()) {
+            edit = edit.append(item(news.entry().get()), PROGRESS, "log");
+        }
+        if (news.stitched().isPresent()) {
+            edit = edit.set(news.stitched().get().toString(), PROGRESS, "stitched");
+        }
+        return news.finished().isPresent() ? edit.set(news.finished().get().toString(), PROGRESS, "finished") : edit;
+    }
+
+    /** Writes a figure that has no day as a reading of one, in her spelling and as near its old place as can be. */
+    private static KeyEdit dated(KeyEdit file, HowFar reading) throws ByHand {
+        Optional<Object> progress = file.value(PROGRESS);
+        Map<String, String> item = item(reading);
+        if (progress.isPresent() && progress.get() instanceof String amount) {
+            item.put(DONE, amount);
+            return file.set(Map.of(READINGS, List.of(item)), PROGRESS);
+        }
+        item.put(DONE, file.value(PROGRESS, DONE).map(Object::toString).orElseThrow());
+        return file.value(PROGRESS, READINGS).isEmpty() ? file.replace(READINGS, List.of(item), PROGRESS, DONE)
+                : file.append(item, PROGRESS, READINGS).remove(PROGRESS, DONE);
+    }
+
+    private static Map<String, String> item(HowFar reading) {
+        Map<String, String> item = new LinkedHashMap<>();
+        item.put("on", reading.on().toString());
+        item.put(DONE, AmountText.written(reading.done()));
+        return item;
     }
 
     /** An entry as its keys and values, in the order one writes them. */

@@ -2,6 +2,7 @@ package kitleaf.basket.form;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import kitleaf.basket.Amount;
 import kitleaf.basket.ChartSize;
 import kitleaf.basket.Paper;
 import kitleaf.basket.Units;
@@ -32,6 +33,8 @@ public final class ValueForm<T> {
     public static final ValueForm<Integer> STITCHES = new ValueForm<>(WholeText.stitches());
     /** Hours at the hoop on one day. */
     public static final ValueForm<Double> HOURS = new ValueForm<>(ProgressReader.HOURS);
+    /** How much of a piece is done. */
+    public static final ValueForm<Amount> AMOUNT = new ValueForm<>(new AmountText());
     /** A day. */
     public static final ValueForm<LocalDate> DAY = new ValueForm<>(ProgressReader.DAY);
 

@@ -13,7 +13,8 @@ public final class WrongValue extends IllegalArgumentException {
     private final transient Said wrong;
     private final transient Said write;
 
-    WrongValue(Fault fault) {
+    /** What a fault says. */
+    public WrongValue(Fault fault) {
         super(fault.getMessage());
         this.wrong = fault.wrong();
         this.write = fault.write();

@@ -25,7 +25,7 @@ class LogCheckTests {
     private Optional<Piece> after(String text) {
         Basket before = new Written(folder.resolve("before")).file("pieces/p.yaml", Written.PIECE).basket();
         Written after = new Written(folder.resolve("after")).file("pieces/p.yaml", text);
-        return LogCheck.only(ENTRY, before.pieces().get(0), before, BasketReader.read(after.folder()));
+        return LogCheck.only(News.of(ENTRY), before.pieces().get(0), before, BasketReader.read(after.folder()));
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.edit.LogEdit;
+import kitleaf.basket.edit.News;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,7 +50,8 @@ class ContradictionTests {
     @Test
     void theFirstEveningOfAnUncutPieceIsToldAndNotWritten() {
         Path file = written.file("pieces/p.yaml", UNCUT).folder().resolve("pieces/p.yaml");
-        LogEdit edit = LogEdit.of(new PieceFile(file, 1, Optional.of(written.folder())), new LogEntry(LocalDate.of(2026, 3, 1), 2, 100));
+        LogEdit edit = LogEdit.of(new PieceFile(file, 1, Optional.of(written.folder())),
+                News.of(new LogEntry(LocalDate.of(2026, 3, 1), 2, 100)));
         assertEquals(List.of("cloth.uncut.wrong"), ((LogEdit.Broken) edit).problems().stream().map(problem -> problem.wrong().key()).toList());
     }
 
