@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import kitleaf.basket.place.Fault;
@@ -23,11 +24,22 @@ final class Cells {
     static final int MOST_COLUMNS = 201;
     static final int MOST_ROWS = 10_000;
 
+    /** The most cells taken, repeated ones among them: five thousand rows of fifty. */
+    static final int MOST_CELLS = 250_000;
+
     /** A number's figures that mean something: those a double keeps. */
     private static final MathContext FIGURES = new MathContext(15);
 
+    /** Numbers of more figures before or after the point are no stitcher's. */
+    private static final int MOST_FIGURES = 20;
+
+    /** The last day that is written with a year of four figures, counted as spreadsheets do. */
+    private static final double LAST_DAY = 2_958_465;
+
     private final SortedMap<Integer, SortedMap<Integer, String>> rows = new TreeMap<>();
     private final List<Wrong> wrong = new ArrayList<>();
+
+    private int taken;
 
     private record Wrong(int row, int column, Fault fault) { }
 
@@ -36,30 +48,53 @@ final class Cells {
      *
      * @param row from 1
      * @param column from 1
+     * @throws Parts.TooLarge if there are too many
      */
-    void put(int row, int column, String text) {
+    void put(int row, int column, String text) throws Parts.TooLarge {
         if (!text.isBlank()) {
-            row(row).put(Math.min(column, MOST_COLUMNS), text.replaceAll("\\s+", " ").strip());
+            count();
+            row(row).put(within(column, MOST_COLUMNS), text.replaceAll("\\s+", " ").strip());
         }
     }
 
     /** A cell that holds no value, and why. */
-    void wrong(int row, int column, Fault fault) {
-        row(row).put(Math.min(column, MOST_COLUMNS), "");
-        wrong.add(new Wrong(Math.min(row, MOST_ROWS + 1), Math.min(column, MOST_COLUMNS), fault));
+    void wrong(int row, int column, Fault fault) throws Parts.TooLarge {
+        count();
+        row(row).put(within(column, MOST_COLUMNS), "");
+        wrong.add(new Wrong(within(row, MOST_ROWS + 1), within(column, MOST_COLUMNS), fault));
+    }
+
+    private void count() throws Parts.TooLarge {
+        taken++;
+        if (taken > MOST_CELLS) {
+            throw new Parts.TooLarge();
+        }
+    }
+
+    private static int within(int number, int most) {
+        return Math.max(1, Math.min(number, most));
     }
 
     private SortedMap<Integer, String> row(int row) {
-        return rows.computeIfAbsent(Math.min(row, MOST_ROWS + 1), first -> new TreeMap<>());
+        return rows.computeIfAbsent(within(row, MOST_ROWS + 1), first -> new TreeMap<>());
     }
 
-    /** A number as she would type it. */
+    /** A number as she would type it; what is none, or beyond all measure, as it stands. */
     static String number(String value) {
-        return plain(new BigDecimal(value));
+        return measured(value).map(Cells::plain).orElse(value);
     }
 
     static String percent(String value) {
-        return plain(new BigDecimal(value).movePointRight(2)) + "%";
+        return measured(value).map(number -> plain(number.movePointRight(2)) + "%").orElse(value);
+    }
+
+    private static Optional<BigDecimal> measured(String value) {
+        try {
+            return Optional.of(new BigDecimal(value))
+                    .filter(number -> Math.abs((long) number.precision() - number.scale()) <= MOST_FIGURES);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
     }
 
     private static String plain(BigDecimal number) {
@@ -67,9 +102,18 @@ final class Cells {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    /** A day that is so many after another. */
+    /** A day that is so many after another; what is none as it stands. */
     static String day(LocalDate zero, String days) {
-        return zero.plusDays((long) Math.floor(Double.parseDouble(days))).toString();
+        return days(days).map(number -> zero.plusDays(number.longValue()).toString()).orElse(days);
+    }
+
+    private static Optional<Double> days(String value) {
+        return measured(value).map(BigDecimal::doubleValue).filter(days -> days >= 0 && days < LAST_DAY + 1);
+    }
+
+    /** The time that is a part of a day, or several. */
+    static String time(String days) {
+        return days(days).map(number -> time(number * 24)).orElse(days);
     }
 
     /** A time, {@code 1:15}. */
@@ -89,7 +133,8 @@ final class Cells {
             starts.add(line(rows.getOrDefault(row, new TreeMap<>()), rows.containsKey(row) ? wide : 0, text));
         }
         Source source = new Source(name, text.toString());
-        wrong.forEach(one -> problems.add(new Place(source, one.row(), starts.get(one.row() - 1).get(one.column() - 1) + 1, 1), one.fault()));
+        wrong.forEach(one -> problems.add(
+                new Place(source, one.row(), starts.get(one.row() - 1).get(one.column() - 1) + 1, 1), one.fault()));
         return source;
     }
 

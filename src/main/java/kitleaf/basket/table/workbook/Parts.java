@@ -37,7 +37,7 @@ final class Parts implements AutoCloseable {
 
     /** Reads one element after another of a part. */
     interface Reading {
-        void of(XMLStreamReader xml) throws XMLStreamException;
+        void of(XMLStreamReader xml) throws XMLStreamException, TooLarge;
     }
 
     /** Reads a part, if it is there: whoever reads meets each element's start, and reads on from it as far as is theirs. */
@@ -58,7 +58,7 @@ final class Parts implements AutoCloseable {
             }
             return true;
         } catch (XMLStreamException e) {
-            throw new IOException(e);
+            throw left < 0 ? new TooLarge() : new IOException(e);
         }
     }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import kitleaf.basket.place.Problems;
 import kitleaf.basket.place.Quote;
 import kitleaf.basket.place.Source;
 import kitleaf.basket.place.SourceReader;
+import kitleaf.basket.place.WorkbookName;
 import kitleaf.words.Said;
 
 /** Reads a sheet of a workbook as the text of a table. Dates, percentages and numbers are written as she would type them. */
@@ -40,14 +40,15 @@ public final class WorkbookText {
                 throw Fault.of("workbook.large");
             }
             try (Parts parts = new Parts(real)) {
-                boolean ods = name.toString().toLowerCase(Locale.ROOT).contains(".ods");
-                return SourceReader.seen((ods ? new OdsSheet(parts).read(sheet) : new XlsxSheet(parts).read(sheet)).source(name, problems), problems);
+                boolean ods = WorkbookName.file(name.toString()).toLowerCase(Locale.ROOT).endsWith(".ods");
+                Cells cells = ods ? new OdsSheet(parts).read(sheet) : new XlsxSheet(parts).read(sheet);
+                return SourceReader.seen(cells.source(name, problems), problems);
             }
         } catch (Fault fault) {
             problems.add(name, fault);
         } catch (Parts.TooLarge e) {
             problems.add(name, Fault.of("workbook.large"));
-        } catch (IOException | NumberFormatException | DateTimeException e) {
+        } catch (IOException e) {
             problems.add(name, Fault.of("workbook.none"));
         }
         return Optional.empty();

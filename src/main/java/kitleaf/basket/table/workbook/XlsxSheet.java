@@ -47,8 +47,9 @@ final class XlsxSheet {
         Map<String, String> sheets = new LinkedHashMap<>();
         boolean there = parts.read("xl/workbook.xml", xml -> {
             if (xml.getLocalName().equals("sheet")) {
-                sheets.put(xml.getAttributeValue(null, "name"), relation(xml));
-            } else if (xml.getLocalName().equals("workbookPr") && "1".equals(xml.getAttributeValue(null, "date1904"))) {
+                sheets.put(Optional.ofNullable(xml.getAttributeValue(null, "name")).orElse(""), relation(xml));
+            } else if (xml.getLocalName().equals("workbookPr")
+                    && Optional.ofNullable(xml.getAttributeValue(null, "date1904")).filter(set -> set.matches("1|true")).isPresent()) {
                 zero = LocalDate.of(1904, 1, 1);
             }
         });
@@ -79,7 +80,8 @@ final class XlsxSheet {
     /** Where the part of a sheet lies. */
     private String target(String relation) throws IOException {
         Map<String, String> targets = new HashMap<>();
-        parts.read("xl/_rels/workbook.xml.rels", xml -> targets.put(xml.getAttributeValue(null, "Id"), xml.getAttributeValue(null, "Target")));
+        parts.read("xl/_rels/workbook.xml.rels",
+                xml -> targets.put(xml.getAttributeValue(null, "Id"), xml.getAttributeValue(null, "Target")));
         String target = Optional.ofNullable(targets.get(relation)).orElseThrow(() -> new IOException(relation));
         return target.startsWith("/") ? target.substring(1) : "xl/" + target;
     }
@@ -106,7 +108,8 @@ final class XlsxSheet {
         @Override
         public void of(XMLStreamReader xml) {
             switch (xml.getLocalName()) {
-                case "numFmt" -> own.put(number(xml, "numFmtId"), meant(Optional.ofNullable(xml.getAttributeValue(null, "formatCode")).orElse("")));
+                case "numFmt" -> own.put(number(xml, "numFmtId"),
+                        meant(Optional.ofNullable(xml.getAttributeValue(null, "formatCode")).orElse("")));
                 case "cellXfs" -> ofCells = true;
                 case "cellStyleXfs", "cellStyles" -> ofCells = false;
                 case "xf" -> {
@@ -122,7 +125,8 @@ final class XlsxSheet {
 
         private static Meant meant(String format) {
             String bare = LITERAL.matcher(format).replaceAll("").toLowerCase(Locale.ROOT);
-            return bare.contains("%") ? Meant.PERCENT : bare.matches(".*[yd].*") ? Meant.DATE : bare.matches(".*[hs].*") ? Meant.TIME : Meant.NUMBER;
+            return bare.contains("%") ? Meant.PERCENT : bare.matches(".*[yd].*") ? Meant.DATE : bare.matches(".*[hs].*|.*\\[m+\\].*") ? Meant.TIME
+                    : bare.contains("m") ? Meant.DATE : Meant.NUMBER;
         }
 
         private static int number(XMLStreamReader xml, String name) {
@@ -143,7 +147,7 @@ final class XlsxSheet {
         }
 
         @Override
-        public void of(XMLStreamReader xml) throws XMLStreamException {
+        public void of(XMLStreamReader xml) throws XMLStreamException, Parts.TooLarge {
             if (xml.getLocalName().equals("row")) {
                 String number = xml.getAttributeValue(null, "r");
                 row = number != null && number.matches("[0-9]{1,7}") ? Integer.parseInt(number) : row + 1;
@@ -153,8 +157,9 @@ final class XlsxSheet {
             }
         }
 
-        private void cell(XMLStreamReader xml) throws XMLStreamException {
-            column = Optional.ofNullable(xml.getAttributeValue(null, "r")).map(XlsxSheet::column).orElse(column + 1);
+        private void cell(XMLStreamReader xml) throws XMLStreamException, Parts.TooLarge {
+            column = Optional.ofNullable(xml.getAttributeValue(null, "r")).map(XlsxSheet::column).filter(named -> named > 0)
+                    .orElse(column + 1);
             String type = Optional.ofNullable(xml.getAttributeValue(null, "t")).orElse("n");
             int style = Styles.number(xml, "s");
             boolean formula = false;
@@ -186,13 +191,14 @@ final class XlsxSheet {
                 return "";
             }
             return switch (type) {
-                case "s" -> value.matches("[0-9]{1,9}") && Integer.parseInt(value) < shared.size() ? shared.get(Integer.parseInt(value)) : "";
+                case "s" -> value.matches("[0-9]{1,9}") && Integer.parseInt(value) < shared.size()
+                        ? shared.get(Integer.parseInt(value)) : "";
                 case "b" -> value.equals("1") ? "yes" : "no";
                 case "n" -> switch (meant) {
                     case NUMBER -> Cells.number(value);
                     case PERCENT -> Cells.percent(value);
                     case DATE -> Cells.day(zero, value);
-                    case TIME -> Cells.time(Double.parseDouble(value) * 24);
+                    case TIME -> Cells.time(value);
                 };
                 case "d" -> value.substring(0, Math.min(10, value.length()));
                 default -> value;
@@ -200,12 +206,12 @@ final class XlsxSheet {
         }
     }
 
-    /** The number of the column in a reference such as {@code AB12}, from 1. */
+    /** The number of the column in a reference such as {@code AB12}, from 1; 0 where none is named. */
     private static int column(String reference) {
         int column = 0;
-        for (int i = 0; i < Math.min(4, reference.length()) && Character.isLetter(reference.charAt(i)); i++) {
+        for (int i = 0; i < Math.min(4, reference.length()) && reference.substring(i, i + 1).matches("[A-Za-z]"); i++) {
             column = column * 26 + Character.toUpperCase(reference.charAt(i)) - 'A' + 1;
         }
-        return Math.max(1, column);
+        return column;
     }
 }
