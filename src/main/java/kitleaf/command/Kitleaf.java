@@ -45,7 +45,8 @@ public final class Kitleaf {
         COMMANDS.put("threads", kitleaf -> new ThreadsCommand(kitleaf).spec());
         COMMANDS.put("schema", kitleaf -> new SchemaCommand(kitleaf).spec());
         COMMANDS.put(COMPLETION, kitleaf -> new CompletionCommand(kitleaf).spec());
-        COMMANDS.put(HELP, kitleaf -> CommandSpec.forAnnotatedObject(new CommandLine.HelpCommand()));
+        COMMANDS.put(HELP, kitleaf -> CommandSpec.forAnnotatedObject(new CommandLine.HelpCommand())
+                .addSubcommand("keys", new CommandLine(new KeysCommand(kitleaf).spec())));
     }
 
     private final Terminal terminal;
@@ -119,7 +120,8 @@ public final class Kitleaf {
             if (asksForHelp(parsed)) {
                 help(line, voice);
             }
-            return new CommandLine.RunLast().execute(parsed);
+            // picocli would stop at the help of help.
+            return KeysCommand.of(parsed).map(KeysCommand::call).orElseGet(() -> new CommandLine.RunLast().execute(parsed));
         });
         if (arguments.length == 0) {
             help(line, voice);

@@ -29,6 +29,7 @@ final class SchemaDraft implements Value.Draft {
     private final KeyTexts texts;
     private final Words words;
     private final Map<String, Object> definitions = new TreeMap<>();
+    private final Map<String, Keys> declared = new TreeMap<>();
 
     SchemaDraft(KeyTexts texts, Locale language) {
         this.texts = texts;
@@ -49,9 +50,16 @@ final class SchemaDraft implements Value.Draft {
     public JsonShape reference(Keys keys) {
         if (!definitions.containsKey(keys.name())) {
             definitions.put(keys.name(), Map.of());
+            declared.put(keys.name(), keys);
             definitions.put(keys.name(), described(keys));
         }
         return new JsonShape(List.of(Map.of("$ref", "#/$defs/" + keys.name())), List.of());
+    }
+
+    /** What was met on the way, by its name; the thing itself has none. */
+    Map<String, Keys> declared(Keys root) {
+        declared.put("", root);
+        return declared;
     }
 
     private Map<String, Object> described(Keys keys) {

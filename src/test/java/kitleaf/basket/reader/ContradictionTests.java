@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Two facts of which one must be wrong. README.md lists them under What cannot be. */
+/** Two facts of which one must be wrong. examples/pieces.md lists them under What cannot be. */
 class ContradictionTests {
 
     private static final String UNCUT = "piece: Fog bell\nstitches: 140 x 210\ncloth: {kind: linen, count: 36, over: 2, cut: no}\n";

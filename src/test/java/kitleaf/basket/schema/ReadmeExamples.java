@@ -5,17 +5,34 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The examples in README.md, as texts: those of the tables of keys, and the blocks that begin with a key. */
+/** The examples in README.md and the pages it leads to, as texts: those of the tables of keys, and the blocks that begin with a key. */
 record ReadmeExamples(List<String> lines) {
 
     private static final Pattern CODE = Pattern.compile("`([^`]+)`");
     private static final Pattern KEY = Pattern.compile("[a-z][a-z-]*:( .*)?");
 
     static ReadmeExamples read() throws IOException {
-        return new ReadmeExamples(Files.readAllLines(Path.of("README.md")));
+        List<String> lines = new ArrayList<>(Files.readAllLines(Path.of("README.md")));
+        for (String page : pages()) {
+            lines.add("");
+            lines.addAll(Files.readAllLines(Path.of(page)));
+        }
+        return new ReadmeExamples(lines);
+    }
+
+    /** The pages README.md leads to, but for DEVELOPERS.md. */
+    static Set<String> pages() throws IOException {
+        Set<String> pages = new TreeSet<>();
+        Matcher link = Pattern.compile("\\]\\((examples/[^)#]+\\.md)").matcher(Files.readString(Path.of("README.md")));
+        while (link.find()) {
+            pages.add(link.group(1));
+        }
+        return pages;
     }
 
     /** The last cells of the table below a heading, each example apart. */
@@ -23,7 +40,7 @@ record ReadmeExamples(List<String> lines) {
         List<String> examples = new ArrayList<>();
         int at = lines.indexOf(heading) + 1;
         if (at == 0) {
-            throw new AssertionError("README.md has no heading " + heading);
+            throw new AssertionError("no page has a heading " + heading);
         }
         for (; at < lines.size() && !lines.get(at).startsWith("#"); at++) {
             String line = lines.get(at);

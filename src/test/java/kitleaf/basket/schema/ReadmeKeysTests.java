@@ -7,18 +7,26 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Every key that readers take stands in README.md with an example, and what README.md shows is right. */
+/** Every key that readers take stands in README.md or a page it leads to with an example, and what they show is right. */
 class ReadmeKeysTests {
 
     private static final String PIECE = "piece: Fog bell\nstitches: 80 x 80\ncloth: {kind: linen, count: 28, over: 2}\n";
+
+    private static final String OF_CLOTH_ON_HAND = "cloth: {name: Sea-mist, over: 2}";
 
     private final JsonNode basket;
     private final JsonNode piece;
@@ -32,14 +40,14 @@ class ReadmeKeysTests {
     @Test
     void everyKeyStandsThereWithAnExample() throws IOException {
         ReadmeExamples readme = ReadmeExamples.read();
-        table(readme, "### Keys of a piece", piece, "");
-        table(readme, "### Keys of the cloth", piece, "cloth");
-        table(readme, "### Keys of a thread", piece, "thread");
-        table(readme, "### Keys of basket.yaml", basket, "");
+        table(readme, "## each file in pieces", piece, "");
+        table(readme, "## cloth", piece, "cloth");
+        table(readme, "## parts.threads, threads", piece, "thread");
+        table(readme, "## basket.yaml", basket, "");
         for (String block : readme.blocks()) {
             JsonNode example = Judge.documents(block).get(0);
             JsonNode root = isOf(basket, example) ? basket : piece;
-            assertTrue(isOf(root, example), "README.md shows a key nobody knows: " + block);
+            assertTrue(isOf(root, example), "README.md or a page of it shows a key nobody knows: " + block);
             show(root, "", example);
         }
         Set<String> missing = new TreeSet<>();
@@ -49,23 +57,54 @@ class ReadmeKeysTests {
         }
         assertTrue(missing.size() > 90, "only " + missing);
         missing.removeAll(shown);
-        assertEquals(Set.of(), missing, "these keys have no example in README.md");
+        assertEquals(Set.of(), missing, "these keys have no example in README.md and its pages");
+    }
+
+    @Test
+    void readmeIsShortAndLeadsToEveryPageAndHeadingItNames() throws IOException {
+        assertTrue(Files.readAllLines(Path.of("README.md")).size() <= 250);
+        Set<String> pages = new TreeSet<>(ReadmeExamples.pages());
+        try (Stream<Path> files = Files.walk(Path.of("examples"))) {
+            Set<String> there = files.map(Path::toString).filter(file -> file.endsWith(".md")).collect(Collectors.toSet());
+            assertEquals(there, pages);
+        }
+        pages.add("README.md");
+        for (String page : pages) {
+            Matcher link = Pattern.compile("\\]\\(([^)#]*)(?:#([^)]*))?\\)").matcher(Files.readString(Path.of(page)));
+            while (link.find()) {
+                Path to = link.group(1).isEmpty() ? Path.of(page) : Path.of(page).resolveSibling(link.group(1)).normalize();
+                assertTrue(Files.exists(to), page + " leads to " + to);
+                String heading = link.group(2);
+                assertTrue(heading == null || Files.readAllLines(to).stream().filter(line -> line.startsWith("#"))
+                        .map(line -> line.replaceFirst("#+ ", "").toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9 -]", "").replace(' ', '-'))
+                        .anyMatch(heading::equals), page + " leads to " + link.group());
+            }
+        }
     }
 
     /** The readers see more than a schema; what stands alone in a table they take in an otherwise usual file. */
     @Test
     void theReadersTakeTheExamplesOfWholeFiles() throws IOException {
         ReadmeExamples readme = ReadmeExamples.read();
-        for (String example : readme.table("### Keys of basket.yaml")) {
+        for (String example : readme.table("## basket.yaml")) {
             // Prices and put-ups are held against other keys of the basket.
             String put = example.startsWith("prices:") ? "skeins: {silk: {length: 6 m, plies: 7}}\n" : "";
             assertEquals(List.of(), new Judge(null, false).byReader(put + example + "\n"), example);
         }
-        for (String example : readme.table("### Keys of a piece")) {
+        for (String example : readme.table("## each file in pieces")) {
             String key = example.substring(0, example.indexOf(':') + 1);
             String others = PIECE.lines().filter(line -> !line.startsWith(key)).map(line -> line + "\n").reduce("", String::concat);
             // Tables are not there to be read here.
-            List<String> problems = new Judge(null, true).byReader(others + example + "\n");
+            List<String> problems = new ArrayList<>(new Judge(null, true).byReader(others + example + "\n"));
+            if (example.equals(OF_CLOTH_ON_HAND)) {
+                // No basket with such a cloth is there to take these from.
+                assertTrue(problems.removeIf(problem -> problem.contains("cloth has no kind;")), problems::toString);
+                assertTrue(problems.removeIf(problem -> problem.contains("cloth has no count;")), problems::toString);
+            }
+            if (example.contains("skein: hand-dyed")) {
+                String other = "\"hand-dyed\" is not a skein of this basket;";
+                assertTrue(problems.removeIf(problem -> problem.contains(other)), problems::toString);
+            }
             assertEquals(List.of(), problems, example);
         }
     }
@@ -98,8 +137,8 @@ class ReadmeKeysTests {
     private void show(JsonNode root, String group, JsonNode example) {
         for (Map.Entry<String, JsonNode> entry : example.properties()) {
             JsonNode property = group(root, group).get("properties").get(entry.getKey());
-            assertTrue(property != null, () -> "README.md shows a key nobody knows: " + named(root, group, entry.getKey()));
-            assertTrue(takes(root, property, entry.getValue()), () -> "README.md shows what is not taken: " + entry);
+            assertTrue(property != null, () -> "README.md or a page of it shows a key nobody knows: " + named(root, group, entry.getKey()));
+            assertTrue(takes(root, property, entry.getValue()), () -> "README.md or a page of it shows what is not taken: " + entry);
             shown.add(named(root, group, entry.getKey()));
             within(root, property, entry.getValue());
         }
