@@ -80,7 +80,7 @@ class KitleafTests {
         "print|say which: BASKET is missing after the command",
         "check|say which: BASKET is missing",
         "schema|say which: DIR is missing",
-        "log x --hours 1|this needs an option as well: --stitches N",
+        "log x --hours some|--hours: ",
         "log --stitches 3 --hours 1|say which: [BASKET] PIECE is missing",
         "pint x|there is no command",
         "print x --paper A9|--paper: \"A9\" is not a paper known here; write one of: A5, A4",

@@ -170,7 +170,8 @@ public final class KeyEdit {
         if (node instanceof Node.Sequence list) {
             return list.items().stream().map(KeyEdit::plain).toList();
         }
-        return node instanceof Node.Scalar scalar && !scalar.missing() ? scalar.text() : null;
+        // Words on lines of their own end in a line break as soon as anything follows them; no reader takes that for a part of them.
+        return node instanceof Node.Scalar scalar && !scalar.missing() ? scalar.text().stripTrailing() : null;
     }
 
     private static Object plain(Object value) {

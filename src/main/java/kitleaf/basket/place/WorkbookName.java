@@ -35,7 +35,7 @@ public final class WorkbookName {
     /** Where the sign before the sheet's name stands; below 0 where none is named. */
     private static int sheetFrom(String name) {
         String low = name.toLowerCase(Locale.ROOT);
-        return ENDINGS.stream().filter(ending -> low.contains(ending + SHEET)).mapToInt(ending -> low.indexOf(ending + SHEET) + ending.length())
-                .findFirst().orElse(-1);
+        return ENDINGS.stream().filter(ending -> low.contains(ending + SHEET))
+                .mapToInt(ending -> low.indexOf(ending + SHEET) + ending.length()).findFirst().orElse(-1);
     }
 }

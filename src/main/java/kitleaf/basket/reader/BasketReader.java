@@ -173,7 +173,8 @@ public final class BasketReader {
         Path file = basket.resolve(BasketFiles.SETTINGS);
         Optional<Source> source = Files.exists(file) ? SourceReader.read(LinkGuard.round(basket), file, problems) : Optional.empty();
         language = asked.or(() -> source.flatMap(LanguageLine::in));
-        YamlTree.Documents read = source.map(text -> YamlTree.read(text, problems)).orElse(new YamlTree.Documents(List.of(), !Files.exists(file)));
+        YamlTree.Documents read = source.map(text -> YamlTree.read(text, problems))
+                .orElse(new YamlTree.Documents(List.of(), !Files.exists(file)));
         Optional<Node> document = read.documents().stream().findFirst().filter(first -> read.whole());
         kept = BasketTables.of(basket, document.flatMap(first -> Fields.of(first, SettingsReader.KEYS, problems)), SettingsReader.PIECES,
                 SettingsReader.LOG, used, problems);
@@ -267,8 +268,8 @@ public final class BasketReader {
             List<String> ids = pieces.stream().map(PieceReader.FoundPiece::id).sorted().toList();
             settings.goals().check(ids, problems);
             tables.check(ids, problems);
-            log.check(pieces.stream().flatMap(piece -> Stream.concat(Stream.of(piece.id()), piece.title().stream())).distinct().sorted().toList(),
-                    problems);
+            log.check(pieces.stream().flatMap(piece -> Stream.concat(Stream.of(piece.id()), piece.title().stream())).distinct().sorted()
+                    .toList(), problems);
         }
         if (!problems.none()) {
             return Optional.empty();

@@ -164,7 +164,8 @@ public final class Headings {
             problems.add(place, Fault.of(unclear.get(key), Quote.bare(heading)));
         } else if (!herOwn(heading) && !loose.containsKey(key)) {
             problems.add(place, Fault.of(Said.of("table.column", Quote.bare(heading), what),
-                    NearMiss.of(heading, columns).or(() -> NearMiss.of(key(heading), meant.keySet()).map(meant::get)).map(Advice::meant).orElseGet(() -> Said.of("table.pass-over",
+                    NearMiss.of(heading, columns).or(() -> NearMiss.of(key(heading), meant.keySet()).map(meant::get))
+                            .map(Advice::meant).orElseGet(() -> Said.of("table.pass-over",
                             Advice.on(heading, columns)))));
         }
         return Optional.empty();

@@ -24,6 +24,7 @@ public record TableFile(Path real, Path file, Optional<String> sheet) {
 
     /** Its text, or nothing and a problem. */
     public Optional<Source> read(Problems problems) {
-        return WorkbookName.is(file.toString()) ? WorkbookText.read(real, name(), sheet, problems) : SourceReader.table(real, file, problems);
+        return WorkbookName.is(file.toString()) ? WorkbookText.read(real, name(), sheet, problems)
+                : SourceReader.table(real, file, problems);
     }
 }

@@ -47,10 +47,14 @@ class MessagesTests {
         assertEquals(List.of(), PHRASES.missing());
     }
 
-    /** The YAML parser's own words, by which its faults are told apart, are no words of ours; names of pieces are examples to show. */
+    /**
+     * The YAML parser's own words, by which its faults are told apart, are no words of ours; names of pieces are examples to show, those of
+     * stitches are what she may write.
+     */
     @Test
     void noEnglishSentenceStandsInTheCode() throws IOException {
-        assertEquals(List.of("Breakwater band sampler", "Saltings in winter", "Beacon on the point", "cannot start any token", "mapping values are not allowed",
+        assertEquals(List.of("Breakwater band sampler", "Saltings in winter", "Beacon on the point",
+                "half cross stitch", "three quarter stitch", "three quarter stitches", "double running stitch", "cannot start any token", "mapping values are not allowed",
                 "could not find expected ':'", "while parsing a flow", "expected the node content", "sequence entries are not allowed"), PHRASES.sentencesInCode());
     }
 

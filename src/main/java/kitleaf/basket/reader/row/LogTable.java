@@ -71,7 +71,8 @@ public final class LogTable {
         Stream<String> names = Stream.concat(Stream.of(id), Stream.ofNullable(piece.entries().get("piece"))
                 .filter(title -> title.value() instanceof Node.Scalar).map(LogTable::text));
         List<Node.Mapping> own = names.map(LogTable::key).distinct().filter(rows::containsKey)
-                .peek(name -> taken.computeIfAbsent(name, first -> ConcurrentHashMap.newKeySet()).add(id)).flatMap(name -> rows.get(name).stream()).toList();
+                .peek(name -> taken.computeIfAbsent(name, first -> ConcurrentHashMap.newKeySet()).add(id))
+                .flatMap(name -> rows.get(name).stream()).toList();
         if (own.isEmpty()) {
             return document;
         }

@@ -24,7 +24,8 @@ public final class PieceTable {
 
     /** Other words for states. */
     private static final Map<String, String> SAME = Map.of("not-started", "waiting", "to-do", "waiting", "started", "begun",
-            "in-progress", "begun", "wip", "begun", "on-hold", "resting", "paused", "resting", "abandoned", "given-up", "made-up", "finished");
+            "in-progress", "begun", "wip", "begun", "on-hold", "resting", "paused", "resting", "abandoned", "given-up",
+            "made-up", "finished");
 
     /** The columns whose day a state without one of its own holds from: what she knew last. */
     private static final List<String> DAYS = List.of(PieceColumns.SINCE, PieceColumns.DONE_ON, "started");
@@ -94,7 +95,8 @@ public final class PieceTable {
         if (path.size() == 1) {
             return into.putIfAbsent(key, cell) == null;
         }
-        Node.Entry group = into.computeIfAbsent(key, absent -> new Node.Entry(cell.key(), new Node.Mapping(cell.key(), new LinkedHashMap<>())));
+        Node.Entry group = into.computeIfAbsent(key, absent ->
+                new Node.Entry(cell.key(), new Node.Mapping(cell.key(), new LinkedHashMap<>())));
         return group.value() instanceof Node.Mapping mapping && put(mapping.entries(), path.subList(1, path.size()), cell);
     }
 

@@ -125,7 +125,8 @@ final class XlsxSheet {
 
         private static Meant meant(String format) {
             String bare = LITERAL.matcher(format).replaceAll("").toLowerCase(Locale.ROOT);
-            return bare.contains("%") ? Meant.PERCENT : bare.matches(".*[yd].*") ? Meant.DATE : bare.matches(".*[hs].*|.*\\[m+\\].*") ? Meant.TIME
+            return bare.contains("%") ? Meant.PERCENT
+                    : bare.matches(".*[yd].*") ? Meant.DATE : bare.matches(".*[hs].*|.*\\[m+\\].*") ? Meant.TIME
                     : bare.contains("m") ? Meant.DATE : Meant.NUMBER;
         }
 
