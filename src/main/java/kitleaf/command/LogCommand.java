@@ -1,5 +1,6 @@
 package kitleaf.command;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
 import kitleaf.basket.Piece;
 import kitleaf.basket.edit.LogEdit;
+import kitleaf.basket.edit.LogTableEdit;
 import kitleaf.basket.edit.News;
 import kitleaf.basket.form.AmountText;
 import kitleaf.basket.form.NumberText;
@@ -55,8 +57,14 @@ final class LogCommand extends Task {
         if (coming.isPresent()) {
             throw Failure.of(Exit.WRONG_USAGE, "log.future", coming.get().toString(), today.toString());
         }
+        Optional<PieceArgument.Row> row = PieceArgument.row(piece.getValue());
+        if (row.isPresent()) {
+            Path basket = row.get().basket();
+            tell(EditedFile.write(basket, this::complain, () -> edit(LogTableEdit.of(basket, row.get().id(), news), basket, news)), news);
+            return Exit.DONE;
+        }
         PieceFile file = PieceArgument.find(piece.getValue());
-        tell(EditedFile.write(file.file(), this::complain, () -> edit(file, news)), news);
+        tell(EditedFile.write(file.file(), this::complain, () -> edit(LogEdit.of(file, news), file.file(), news)), news);
         return Exit.DONE;
     }
 
@@ -80,8 +88,7 @@ final class LogCommand extends Task {
         return Options.<LocalDate>value(option).map(given -> given.equals(LocalDate.MIN) ? on : given);
     }
 
-    private LogEdit.Ready edit(PieceFile file, News news) {
-        LogEdit edit = LogEdit.of(file, news);
+    private static LogEdit.Ready edit(LogEdit edit, Path file, News news) {
         if (edit instanceof LogEdit.Broken broken) {
             throw Failure.telling(Exit.BASKET_HAS_PROBLEMS, voice -> BasketSource.text(broken.problems(), voice));
         }
@@ -94,7 +101,7 @@ final class LogCommand extends Task {
                     NumberText.written(entry.hours().orElse(0)), refused.bound());
         }
         if (edit instanceof LogEdit.NoPlace none) {
-            throw Failure.byHand(file.file(), none.how());
+            throw Failure.byHand(file, none.how());
         }
         return (LogEdit.Ready) edit;
     }

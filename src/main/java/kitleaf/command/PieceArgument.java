@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.reader.PieceFile;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
@@ -39,6 +40,33 @@ final class PieceArgument {
             return in(folder == null ? Path.of("") : folder, String.valueOf(given.getFileName()));
         } catch (InvalidPathException e) {
             throw Failure.of(Exit.WRONG_USAGE, "piece.none", arguments.get(0));
+        }
+    }
+
+    /**
+     * A piece that stands in the table of a basket.
+     *
+     * @param basket the folder
+     */
+    record Row(Path basket, String id) { }
+
+    /** The row that one or two arguments name, if no file has a piece of that ID and the basket can be read. */
+    static Optional<Row> row(List<String> arguments) {
+        try {
+            Path given = Path.of(arguments.get(0));
+            boolean two = arguments.size() == 2;
+            if (!two && (Files.exists(given) || given.getFileName() == null)) {
+                return Optional.empty();
+            }
+            Path basket = two ? given : Optional.ofNullable(given.getParent()).orElse(Path.of(""));
+            String id = two ? arguments.get(1) : given.getFileName().toString();
+            if (!Files.isDirectory(basket) || PieceFile.in(basket).stream().anyMatch(piece -> piece.id().equals(id))) {
+                return Optional.empty();
+            }
+            return BasketReader.read(basket).basket().filter(read -> read.pieces().stream().anyMatch(piece -> piece.id().equals(id)))
+                    .map(read -> new Row(basket, id));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
         }
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -37,8 +38,17 @@ public final class SourceReader {
      * @param name what to call it
      */
     public static Optional<Source> table(Path real, Path name, Problems problems) {
-        return bytes(real, name, problems).filter(bytes -> fits(bytes, name, problems))
-                .flatMap(bytes -> TableText.decode(bytes, name, problems));
+        return bytes(real, name, problems).flatMap(bytes -> table(bytes, name, problems));
+    }
+
+    /** The same of bytes that were read already. */
+    public static Optional<Source> table(byte[] bytes, Path name, Problems problems) {
+        return fits(bytes, name, problems) ? TableText.decode(bytes, name, problems) : Optional.empty();
+    }
+
+    /** How the letters of a table are written. */
+    public static Charset tableCharset(byte[] bytes) {
+        return TableText.charset(bytes);
     }
 
     /**

@@ -21,15 +21,22 @@ final class TableText {
 
     /** The text of a table, or nothing and a problem with its place in what could be read before it. */
     static Optional<Source> decode(byte[] bytes, Path name, Problems problems) {
+        Charset charset = charset(bytes);
+        return charset == StandardCharsets.UTF_8 ? SourceReader.decode(bytes, name, problems)
+                : read(bytes, charset == WINDOWS ? 0 : 2, charset, name, problems);
+    }
+
+    /** How the letters of a table are written. */
+    static Charset charset(byte[] bytes) {
         if (starts(bytes, 0xFE, 0xFF)) {
-            return read(bytes, 2, StandardCharsets.UTF_16BE, name, problems);
+            return StandardCharsets.UTF_16BE;
         }
         if (starts(bytes, 0xFF, 0xFE)) {
-            return read(bytes, 2, StandardCharsets.UTF_16LE, name, problems);
+            return StandardCharsets.UTF_16LE;
         }
         // One sequence that is sound UTF-8 tells its own: Windows-1252 all but never makes one by chance.
         boolean old = !sound(bytes) && !starts(bytes, 0xEF, 0xBB, 0xBF) && !anySequence(bytes);
-        return old ? read(bytes, 0, WINDOWS, name, problems) : SourceReader.decode(bytes, name, problems);
+        return old ? WINDOWS : StandardCharsets.UTF_8;
     }
 
     private static boolean starts(byte[] bytes, int... mark) {

@@ -34,6 +34,7 @@ import kitleaf.basket.reader.row.PieceTable;
 import kitleaf.basket.reader.row.UnusedTables;
 import kitleaf.basket.reader.thread.SharedTables;
 import kitleaf.basket.reader.thread.SharedValues;
+import kitleaf.basket.table.TableFile;
 import kitleaf.basket.table.TableFinder;
 import kitleaf.basket.yaml.LanguageLine;
 import kitleaf.basket.yaml.Node;
@@ -57,6 +58,7 @@ public final class BasketReader {
     private final Set<Path> used = ConcurrentHashMap.newKeySet();
     private BasketTables kept = BasketTables.NONE;
     private LogTable log = LogTable.NONE;
+    private Optional<Source> logged = Optional.empty();
 
     private BasketReader(Optional<Locale> asked) {
         this.asked = asked;
@@ -82,6 +84,21 @@ public final class BasketReader {
         BasketReader reader = new BasketReader(asked);
         Optional<Basket> basket = reader.basket(where);
         return reader.reading(basket);
+    }
+
+    /** A basket folder as it would be with other bytes in its table of the log, whether it has that yet or not. */
+    public static Reading logged(Path basket, byte[] log, Path name) {
+        BasketReader reader = new BasketReader(Optional.empty());
+        reader.logged = SourceReader.table(log, name, reader.problems);
+        Optional<Basket> read = reader.basket(basket);
+        return reader.reading(read);
+    }
+
+    /** The table a basket folder keeps its log in, if there is one. */
+    public static Optional<TableFile> logTable(Path basket) {
+        BasketReader reader = new BasketReader(Optional.empty());
+        reader.settings(basket);
+        return reader.kept.log();
     }
 
     private Reading reading(Optional<Basket> basket) {
@@ -178,7 +195,7 @@ public final class BasketReader {
         Optional<Node> document = read.documents().stream().findFirst().filter(first -> read.whole());
         kept = BasketTables.of(basket, document.flatMap(first -> Fields.of(first, SettingsReader.KEYS, problems)), SettingsReader.PIECES,
                 SettingsReader.LOG, used, problems);
-        log = kept.readLog(problems);
+        log = logged.map(text -> LogTable.read(text, problems)).orElseGet(() -> kept.readLog(problems));
         if (document.isEmpty()) {
             // All settings are optional, so a file of remarks says nothing wrong.
             return read.whole() ? usual() : Settings.UNREAD;

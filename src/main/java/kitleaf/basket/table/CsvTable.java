@@ -3,7 +3,9 @@ package kitleaf.basket.table;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -83,6 +85,33 @@ public final class CsvTable {
             problems.add(new Place(source, first, 1, line.codePointCount(0, line.length())), fault);
             return List.of();
         }
+    }
+
+    /**
+     * A line for cells by column, in the order and with the signs of the headings there are; it is not ended.
+     *
+     * @throws Fault if none of the headings means one of these columns
+     */
+    public String line(Map<String, String> cells) throws Fault {
+        int first = 1;
+        while (source.line(first).orElseThrow().isEmpty()) {
+            first++;
+        }
+        Separator separator = Separator.of(source.line(first).orElseThrow(), shape.headings()::knows);
+        List<Optional<String>> columns = header(separator, rows(separator)).orElse(List.of());
+        for (String column : cells.keySet()) {
+            if (!columns.contains(Optional.of(column))) {
+                throw Fault.of("log-table.column", column, source.name().toString());
+            }
+        }
+        StringWriter line = new StringWriter();
+        CsvWriter.builder().fieldSeparator(separator.sign()).build(line).writeRecord(columns.stream()
+                .map(column -> column.map(name -> written(separator, name, cells.getOrDefault(name, ""))).orElse("")).toList());
+        return line.toString().replaceFirst("\\R$", "");
+    }
+
+    private String written(Separator separator, String column, String cell) {
+        return separator == Separator.SEMICOLON && shape.decimals().contains(column) ? cell.replace('.', ',') : FormulaGuard.guarded(cell);
     }
 
     private static String upToLastHeading(String line, Separator separator) {

@@ -143,7 +143,8 @@ public final class OutFolder implements Closeable {
         try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
             return Arrays.equals(bytes, in.readNBytes(bytes.length + 1));
         } catch (NoSuchFileException e) {
-            return false;
+            // What is not there yet holds nothing.
+            return bytes.length == 0;
         }
     }
 

@@ -63,6 +63,17 @@ public final class LogTable {
         return new LogTable(rows);
     }
 
+    /**
+     * A line of a table of the log.
+     *
+     * @param source the table
+     * @param cells what it shall hold, by column
+     * @throws Fault if the table has no column for one of them
+     */
+    public static String line(Source source, Map<String, String> cells) throws Fault {
+        return new CsvTable(source, SHAPE, new Problems()).line(cells);
+    }
+
     /** A document with the rows of its piece added, which are then taken; may be asked from several readers at a time. */
     public Node with(Node document, String id) {
         if (rows.isEmpty() || !(document instanceof Node.Mapping piece)) {
