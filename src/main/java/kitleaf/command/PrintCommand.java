@@ -29,6 +29,7 @@ class PrintCommand extends Task {
     private final OptionSpec skip = add(Options.number("--skip").defaultValue("0"));
     private final OptionSpec asOf = add(Options.asOf());
     private final OptionSpec span = add(Options.span());
+    private final OptionSpec all = add(Options.flag("--all"));
     private final OptionSpec templates = add(Options.folder("--templates"));
     private final OptionSpec pictures = add(Options.flag("--png"));
     private final OptionSpec open = add(Options.flag("--open"));
@@ -48,8 +49,12 @@ class PrintCommand extends Task {
     @Override
     public Integer call() {
         Clock clock = Options.given(timings) ? Clock.sinceStart() : Clock.unread();
-        List<Printed> printed = print(clock, reckoning -> { });
+        long[] spared = new long[1];
+        List<Printed> printed = print(clock, reckoning -> spared[0] = spared(reckoning));
         printed.forEach(sheet -> line().getOut().println(sheet.told(voice())));
+        if (spared[0] > 0) {
+            line().getOut().println(voice().say(spared[0] == 1 ? "print.spared.one" : "print.spared.many", spared[0]));
+        }
         warn(printed);
         List<SheetKind> lacking = only().stream().distinct().filter(kind -> printed.stream().noneMatch(sheet -> sheet.is(kind))).toList();
         lacking.forEach(kind -> line().getErr().println(why(kind)));
@@ -63,6 +68,17 @@ class PrintCommand extends Task {
         return lacking.isEmpty() ? Exit.DONE : Exit.BASKET_HAS_PROBLEMS;
     }
 
+    /** How many pieces get no cut sheet, since their cloth is cut. */
+    private long spared(Reckoning reckoning) {
+        boolean cutSheets = only().isEmpty() || only().contains(SheetKind.CUT_SHEETS);
+        return all() || !cutSheets ? 0 : reckoning.pieces().stream().filter(piece -> !piece.wantsCutSheet()).count();
+    }
+
+    /** Whether pieces are printed too that need a sheet no more: all pieces, or those she named. */
+    private boolean all() {
+        return Options.given(all) || source.named();
+    }
+
     /** Prints what the options ask for. */
     final List<Printed> print(Clock clock, Consumer<Reckoning> reckoned) {
         Optional<Path> hers = templates();
@@ -74,8 +90,8 @@ class PrintCommand extends Task {
         try {
             return new Pipeline(new PrintJob(source.basket(), source.onPaper(paper.getValue())::read,
                     new RoomCheck(source, Options.given(large), Options.value(asOf))::refuse, kinds, !only().isEmpty(), out(),
-                    Options.given(large), Options.given(pictures), skip.getValue(), Options.value(asOf), Options.value(span), hers,
-                    progress, reckoned, new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
+                    Options.given(large), Options.given(pictures), skip.getValue(), Options.value(asOf), Options.value(span),
+                    all(), hers, progress, reckoned, new Limits(mostPages.getValue(), mostLabels.getValue()), clock)).run();
         } finally {
             progress.clear();
         }
@@ -92,6 +108,7 @@ class PrintCommand extends Task {
     /** Why a sheet that was asked for by name is not there. */
     private String why(SheetKind kind) {
         return switch (kind) {
+            case CUT_SHEETS -> voice().say("cut-sheets.nothing");
             case CLOTH_PLAN -> voice().say("plan.nothing");
             case GOAL_GRID -> voice().say("grid.nothing");
             case PIECE_LIST -> voice().say("pieces.nothing");

@@ -53,7 +53,8 @@ record RoomCheck(BasketSource source, boolean large, Optional<LocalDate> asOf) {
             options.add("--large");
         }
         boolean inLarge = asked || basket.largePrint();
-        return Sheets.misfit(kind, reckoning, PageSettings.of(basket, inLarge, 0, asOf, Optional.empty()).on(paper), source.misfits(),
+        return Sheets.misfit(kind, reckoning, PageSettings.of(basket, inLarge, 0, asOf, Optional.empty(), false).on(paper),
+                source.misfits(),
                 new Misfits.Cause(inLarge, options));
     }
 }

@@ -36,6 +36,11 @@ public record PieceReckoning(Piece piece, ClothReckoning cloth, StitchTally tall
         return piece.cloth().cut() || begun();
     }
 
+    /** Whether its cut sheet is still of use: not once its cloth is cut or it is made up. */
+    public boolean wantsCutSheet() {
+        return !cutAlready() && state() != PieceState.MADE_UP;
+    }
+
     /** Whether cloth is still to be cut for it: not for what is cut already, nor for what is laid aside. */
     public boolean wantsCloth() {
         return !cutAlready() && !state().laidAside();

@@ -59,7 +59,7 @@ class PrintCommandTests {
     @ParameterizedTest
     @ValueSource(strings = {"A5", "A4", "A3", "letter", "legal", "tabloid", "A2", "A1 landscape", "A4 landscape", "A5 landscape", "148 mm x 210 mm", "11 in x 9 in"})
     void the_example_basket_prints_on_any_paper_without_a_warning(String paper) throws IOException {
-        Ran ran = Ran.kitleaf("print", HARBOUR, "--out", out(), "--paper", paper, "--only", "cut-sheets");
+        Ran ran = Ran.kitleaf("print", HARBOUR, "--out", out(), "--paper", paper, "--all", "--only", "cut-sheets");
         assertEquals("", ran.err());
         assertEquals(0, ran.code());
         try (PDDocument document = Loader.loadPDF(pdf())) {
@@ -379,5 +379,19 @@ class PrintCommandTests {
         Ran ran = Ran.kitleaf("print", HARBOUR, "--out", out(), "--piece", "fog-bell", "--only", "cut-sheets");
         assertEquals(out().resolve("cut-sheets.pdf") + "  2 pages\n", ran.out());
         assertEquals("", new String(ran.err().getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8));
+    }
+
+    /** Of three pieces one is begun and one is cut: two of the three need no cut sheet; each is two pages, its guide behind it. */
+    @Test
+    void cut_cloth_gets_no_cut_sheet_unless_it_is_asked_for() throws IOException {
+        Path basket = Ran.basket(folder.resolve("b"), "", "piece: Groyne\nstitches: 40 x 40\ncloth: {kind: aida, count: 14}\n");
+        Files.writeString(basket.resolve("pieces/jetty.yaml"),
+                "piece: Jetty\nstitches: 40 x 40\ncloth: {kind: aida, count: 14}\nprogress: {started: 2026-02-01}\n");
+        Files.writeString(basket.resolve("pieces/mole.yaml"), "piece: Mole\nstitches: 40 x 40\ncloth: {kind: aida, count: 14, cut: yes}\n");
+        Path pdf = out().resolve("cut-sheets.pdf");
+        String spared = "cut sheets: 2 pieces whose cloth is cut are left out; --all prints them\n";
+        assertEquals(pdf + "  2 pages\n" + spared, Ran.kitleaf("print", basket, "--out", out(), "--only", "cut-sheets").out());
+        assertEquals(pdf + "  6 pages\n", Ran.kitleaf("print", basket, "--out", out(), "--only", "cut-sheets", "--all").out());
+        assertEquals(pdf + "  2 pages\n", Ran.kitleaf("print", basket, "--out", out(), "--only", "cut-sheets", "--piece", "mole").out());
     }
 }

@@ -19,9 +19,9 @@ public final class PageSettings {
 
     /** How the sheets of a basket are laid out, their texts measured by the press. */
     public static SheetSettings of(Basket basket, boolean large, int skip, Optional<LocalDate> asOf,
-                                   Optional<Span> span) {
+                                   Optional<Span> span, boolean all) {
         return new SheetSettings(basket.paper(), basket.units(), large ? TypeScale.LARGE : TypeScale.ORDINARY, skip, asOf, span,
-                basket.language(), ruler(basket.language()));
+                all, basket.language(), ruler(basket.language()));
     }
 
     private static TextRuler ruler(Locale language) {

@@ -38,6 +38,7 @@ import kitleaf.sizing.year.Span;
  * @param skip label places of the first sheet that are used already
  * @param asOf the day the year is looked at from
  * @param span what is looked back on
+ * @param all whether pieces are printed too that need a sheet no more
  * @param templates her own templates folder
  * @param progress told of each step and each page of a sheet
  * @param reckoned told of the figures the sheets show
@@ -45,7 +46,7 @@ import kitleaf.sizing.year.Span;
  * @param clock where the time goes
  */
 public record PrintJob(Path from, Supplier<Basket> basket, BiConsumer<Reckoning, List<SheetKind>> rooms, List<SheetKind> kinds,
-        boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf, Optional<Span> span,
+        boolean asked, Path out, boolean large, boolean pictures, int skip, Optional<LocalDate> asOf, Optional<Span> span, boolean all,
         Optional<Path> templates, ProgressLine progress, Consumer<Reckoning> reckoned, Limits limits, Clock clock) {
 
     /** The sheets to print for a basket: those asked for, else those of the usual ones that are worthwhile for it. */
@@ -60,7 +61,7 @@ public record PrintJob(Path from, Supplier<Basket> basket, BiConsumer<Reckoning,
 
     /** How sheets are laid out; a wrong {@code --skip} is told of here, where the label stock is known. */
     SheetSettings settings(Basket basket) {
-        SheetSettings settings = PageSettings.of(basket, large(basket), skip, asOf, span);
+        SheetSettings settings = PageSettings.of(basket, large(basket), skip, asOf, span, all);
         if (large(basket)) {
             refuseTooSmall(basket.paper());
         }

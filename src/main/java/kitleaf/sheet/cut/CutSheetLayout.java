@@ -36,11 +36,12 @@ public final class CutSheetLayout {
         this.frames = new Frames(reckoning.basket(), settings, words, words.say("cut-sheet.name"));
     }
 
-    /** The cut sheets of all pieces, each with its corner guide behind it. */
+    /** The cut sheets of the pieces whose cloth is still to be cut, or of all, each with its corner guide behind it. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         Words words = SheetWords.in(settings.language());
         CutSheetLayout layout = new CutSheetLayout(reckoning, settings, words);
-        List<CutSheet> cuts = reckoning.pieces().stream().map(layout::cut).toList();
+        List<CutSheet> cuts = reckoning.pieces().stream()
+                .filter(piece -> settings.all() || piece.wantsCutSheet()).map(layout::cut).toList();
         int parts = cuts.stream().mapToInt(cut -> 1 + cut.joins().size()).sum();
         return layout.frames.flowing(SheetKind.CUT_SHEETS, parts, words.say("cut-sheet.subject"),
                 Map.of("cuts", cuts, "units", settings.units() == Units.IN ? List.of("in", "cm") : List.of("cm", "in")));

@@ -55,7 +55,7 @@ public final class GoalGridLayout {
         this.lying = new Paper(paper.name(), longMm, shortMm);
         this.upright = new Paper(paper.name(), shortMm, longMm);
         this.settings = new SheetSettings(asked.type().lies() ? lying : upright, asked.units(), asked.type(), asked.skip(),
-                asked.asOf(), asked.span(), asked.language(), asked.ruler());
+                asked.asOf(), asked.span(), asked.all(), asked.language(), asked.ruler());
         this.words = SheetWords.in(settings.language());
         this.goals = goals;
         LocalDate asOf = settings.asOf().or(reckoning.basket()::latest).orElse(LocalDate.of(goals.year(), 1, 1));

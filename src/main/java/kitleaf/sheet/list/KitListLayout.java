@@ -28,7 +28,7 @@ import kitleaf.sizing.thread.ThreadReckoning.ShareOf;
 import kitleaf.sizing.thread.ThreadTotal;
 import kitleaf.words.Words;
 
-/** Lays out a kit list for each piece that is not finished. */
+/** Lays out a kit list for each piece that is not finished, or for all. */
 public final class KitListLayout {
 
     private final SheetSettings settings;
@@ -45,7 +45,7 @@ public final class KitListLayout {
         this.clothWords = new ClothWords(words, figures);
     }
 
-    /** The kit lists of all pieces that are not finished; no pages where all are. */
+    /** The kit lists of all pieces that are not finished; no pages where all are. Of all pieces where all are asked for. */
     public static Sheet layOut(Reckoning reckoning, SheetSettings settings) {
         return new KitListLayout(settings).layOut(reckoning);
     }
@@ -53,7 +53,8 @@ public final class KitListLayout {
     private Sheet layOut(Reckoning reckoning) {
         ThreadReckoning threads = reckoning.threads();
         Map<ShareOf, StashShare> shares = threads.shares();
-        List<KitList> kits = reckoning.pieces().stream().filter(it -> it.piece().progress().finished().isEmpty())
+        List<KitList> kits = reckoning.pieces().stream()
+                .filter(it -> settings.all() || it.piece().progress().finished().isEmpty())
                 .map(it -> new KitList(it.piece().title(), clothWords.subtitle(it.piece()), rows(it, threads, shares))).toList();
         return new Frames(reckoning.basket(), settings, words, words.say("kit.name"))
                 .flowing(SheetKind.KIT_LISTS, kits.size(), words.say("kit.subject"), Map.of("kits", kits, "below",

@@ -66,7 +66,8 @@ class CrowdedPlanTests {
     }
 
     private static List<ClothPlanPage> pages(Reckoning reckoning, TypeScale type, TextRuler ruler) {
-        SheetSettings settings = new SheetSettings(A4, Units.CM, type, 0, Optional.empty(), Optional.empty(), Locale.ENGLISH, ruler);
+        SheetSettings settings = new SheetSettings(A4, Units.CM, type, 0, Optional.empty(), Optional.empty(), false,
+                Locale.ENGLISH, ruler);
         List<?> pages = (List<?>) ClothPlanLayout.layOut(reckoning, settings).model().get("pages");
         return pages.stream().map(ClothPlanPage.class::cast).toList();
     }
