@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.basket.Amount;
 import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
@@ -42,6 +43,8 @@ final class LogCommand extends Task {
     private final OptionSpec stitched = add(Options.spokenDay("--stitched").arity("0..1").fallbackValue(SpokenTime.SAME_DAY));
     private final OptionSpec finished = add(Options.spokenDay("--finished").arity("0..1").fallbackValue(SpokenTime.SAME_DAY));
 
+    private final OptionSpec undo = add(Options.flag("--undo"));
+
     LogCommand(Kitleaf kitleaf) {
         super(kitleaf, "log");
         spec().usageMessage().customSynopsis("kitleaf log [BASKET] PIECE [OPTIONS]");
@@ -49,6 +52,10 @@ final class LogCommand extends Task {
 
     @Override
     public Integer call() {
+        if (Options.given(undo)) {
+            say("log.undone", undone());
+            return Exit.DONE;
+        }
         LocalDate today = LocalDate.now();
         News news = news(Options.<LocalDate>value(day).orElse(today));
         Optional<LocalDate> coming = news.days().stream().filter(today::isBefore).findFirst();
@@ -56,8 +63,21 @@ final class LogCommand extends Task {
             throw Failure.of(Exit.WRONG_USAGE, "log.future", coming.get().toString(), today.toString());
         }
         PieceFile file = PieceArgument.find(piece.getValue());
-        tell(EditedFile.write(file.file(), this::complain, () -> edit(file, news)), news);
+        LogEdit.Ready ready = EditedFile.write(file.file(), this::complain, () -> edit(file, news));
+        LogUndo.remember(file, ready, ready.piece().title() + ", " + news.days().get(0) + ": " + told(news), this::complain);
+        tell(ready, news);
         return Exit.DONE;
+    }
+
+    private String undone() {
+        if (Stream.of(stitches, hours, done, unpicked, note, day, stitched, finished).anyMatch(fact -> fact.getValue() != null)) {
+            throw Failure.of(Exit.WRONG_USAGE, "log.undo-alone");
+        }
+        return LogUndo.takeBack(piece.getValue(), this::complain);
+    }
+
+    private String told(News news) {
+        return facts(news).stream().map(voice()::say).collect(Collectors.joining(", "));
     }
 
     private News news(LocalDate on) {
@@ -111,8 +131,7 @@ final class LogCommand extends Task {
     private void tell(LogEdit.Ready ready, News news) {
         Piece logged = ready.piece();
         StitchTally tally = StitchTally.of(logged);
-        say("log.done", logged.title(), news.days().get(0).toString(),
-                facts(news).stream().map(voice()::say).collect(Collectors.joining(", ")), tally.left(), tally.total());
+        say("log.done", logged.title(), news.days().get(0).toString(), told(news), tally.left(), tally.total());
         news.dated(ready.was().progress())
                 .ifPresent(reading -> say("log.dated", AmountText.written(reading.done()), reading.on().toString()));
         Optional<LocalDate> read = logged.progress().readings().stream().map(HowFar::on).max(LocalDate::compareTo);
