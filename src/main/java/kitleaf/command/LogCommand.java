@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitleaf.basket.Amount;
 import kitleaf.basket.HowFar;
 import kitleaf.basket.LogEntry;
@@ -44,6 +45,8 @@ final class LogCommand extends Task {
     private final OptionSpec stitched = add(Options.spokenDay("--stitched").arity("0..1").fallbackValue(SpokenTime.SAME_DAY));
     private final OptionSpec finished = add(Options.spokenDay("--finished").arity("0..1").fallbackValue(SpokenTime.SAME_DAY));
 
+    private final OptionSpec undo = add(Options.flag("--undo"));
+
     LogCommand(Kitleaf kitleaf) {
         super(kitleaf, "log");
         spec().usageMessage().customSynopsis("kitleaf log [BASKET] PIECE [OPTIONS]");
@@ -51,6 +54,10 @@ final class LogCommand extends Task {
 
     @Override
     public Integer call() {
+        if (Options.given(undo)) {
+            say("log.undone", undone());
+            return Exit.DONE;
+        }
         LocalDate today = LocalDate.now();
         News news = news(Options.<LocalDate>value(day).orElse(today));
         Optional<LocalDate> coming = news.days().stream().filter(today::isBefore).findFirst();
@@ -61,11 +68,25 @@ final class LogCommand extends Task {
         if (row.isPresent()) {
             Path basket = row.get().basket();
             tell(EditedFile.write(basket, this::complain, () -> edit(LogTableEdit.of(basket, row.get().id(), news), basket, news)), news);
+            LogUndo.forget(basket);
             return Exit.DONE;
         }
         PieceFile file = PieceArgument.find(piece.getValue());
-        tell(EditedFile.write(file.file(), this::complain, () -> edit(LogEdit.of(file, news), file.file(), news)), news);
+LogEdit.Ready ready = EditedFile.write(file.file(), this::complain, () -> edit(LogEdit.of(file, news), file.file(), news));
+        LogUndo.remember(file, ready, ready.piece().title() + ", " + news.days().get(0) + ": " + told(news), this::complain);
+        tell(ready, news);
         return Exit.DONE;
+    }
+
+    private String undone() {
+        if (Stream.of(stitches, hours, done, unpicked, note, day, stitched, finished).anyMatch(fact -> fact.getValue() != null)) {
+            throw Failure.of(Exit.WRONG_USAGE, "log.undo-alone");
+        }
+        return LogUndo.takeBack(piece.getValue(), this::complain);
+    }
+
+    private String told(News news) {
+        return facts(news).stream().map(voice()::say).collect(Collectors.joining(", "));
     }
 
     private News news(LocalDate on) {
@@ -118,8 +139,7 @@ final class LogCommand extends Task {
     private void tell(LogEdit.Ready ready, News news) {
         Piece logged = ready.piece();
         StitchTally tally = StitchTally.of(logged);
-        say("log.done", logged.title(), news.days().get(0).toString(),
-                facts(news).stream().map(voice()::say).collect(Collectors.joining(", ")), tally.left(), tally.total());
+        say("log.done", logged.title(), news.days().get(0).toString(), told(news), tally.left(), tally.total());
         news.dated(ready.was().progress())
                 .ifPresent(reading -> say("log.dated", AmountText.written(reading.done()), reading.on().toString()));
         Optional<LocalDate> read = logged.progress().readings().stream().map(HowFar::on).max(LocalDate::compareTo);

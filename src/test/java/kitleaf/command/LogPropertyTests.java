@@ -1,5 +1,6 @@
 package kitleaf.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -118,6 +119,11 @@ class LogPropertyTests {
         assertEquals(before.get(changed).progress().done().stream().toList(),
                 pieces.get(changed).progress().readings().stream().map(HowFar::done).toList());
         assertEquals(before.get(1 - changed), pieces.get(1 - changed));
+
+        Ran undone = Ran.kitleaf("log", folder, second ? "p-2" : "p", "--undo");
+        assertEquals(0, undone.code(), undone.err());
+        assertEquals("Taken back: " + (second ? "Second" : "First") + ", 2026-05-04: 77 stitches in 1.25 h\n", undone.out());
+        assertArrayEquals(text.getBytes(StandardCharsets.UTF_8), Files.readAllBytes(file));
     }
 
     /** The remarks, in their order. */
