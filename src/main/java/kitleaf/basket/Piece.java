@@ -17,7 +17,7 @@ import kitleaf.basket.thread.CalledThreads;
  * @param cloth what it is stitched on
  * @param finish what it becomes
  * @param margins cloth left around the design
- * @param marginsGiven whether she gave every side herself; otherwise the usual ones were taken for what is missing
+ * @param marginsGiven whether she gave any side herself; the usual ones were taken for what is missing
  * @param threads the threads the chart calls for
  * @param parts parts worked over another number of threads
  * @param coverage how many stitches, or what share of the chart's cells, are stitched
@@ -52,6 +52,16 @@ public record Piece(String id, String title, Optional<String> designer, ChartSiz
                  Progress progress, Goal goal) {
         this(id, title, designer, stitches, cloth, finish, margins, marginsGiven, threads, parts, coverage, progress, goal,
                 Keeping.UNSAID);
+    }
+
+    /** Whether its cloth follows the hoop it stays in, as she gave no margin. */
+    public boolean followsHoop() {
+        return !marginsGiven && hooped();
+    }
+
+    /** Whether it stays in a hoop. */
+    public boolean hooped() {
+        return finish.filter(Finish.HOOPED::equals).isPresent();
     }
 
     /** The same piece with another record of how far it has come. */

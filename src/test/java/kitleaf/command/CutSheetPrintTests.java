@@ -69,6 +69,20 @@ class CutSheetPrintTests {
         assertTrue(Ran.kitleaf("reckon", basket).out().contains("36.2 x 45.8 cm"), Ran.kitleaf("reckon", basket).out());
     }
 
+    /** By hand: 60 x 80 stitches at 20 to the inch are 3 x 4 in, 5 in from corner to corner; with 3 in round it that is 11 in. */
+    @Test
+    void a_hooped_piece_is_told_how_wide_a_hoop_it_needs() throws IOException {
+        String piece = "piece: Ring\nstitches: 60 x 80\ncloth: {kind: block, count: 20}\nfinish: hooped\n";
+        for (String margin : List.of("", "margin: 2 in\n")) {
+            String basket = Ran.basket(folder.resolve("b" + margin.length()), "units: in\n", piece + margin).toString();
+            assertEquals("", Ran.kitleaf("print", basket, "--only", "cut-sheets", "--out", folder.resolve("out")).err());
+            String text = ReadBack.line(Files.readAllBytes(folder.resolve("out/cut-sheets.pdf")), 0).replace('\u00a0', ' ');
+            assertTrue(text.contains("needs a hoop 5 in wide inside"), text);
+            assertEquals(margin.isEmpty(), text.contains("3 in around the circle through the design’s corners, left in a hoop"), text);
+            assertEquals(margin.isEmpty(), text.contains("11 × 11 in"), text);
+        }
+    }
+
     /**
      * Bands and bookmarks are ordinary pieces. By hand: on 28 count over two there are 14 stitches to the inch, so 300 x 9 are
      * 21 3/7 x 9/14 in, with 3 in all round 27 3/7 x 6 9/14 in, up to the quarter 27 1/2 x 6 3/4 in; and so the others.

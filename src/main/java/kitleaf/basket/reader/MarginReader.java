@@ -33,7 +33,7 @@ public final class MarginReader {
     /**
      * What was read.
      *
-     * @param given whether she gave every side
+     * @param given whether she gave any side
      */
     record Around(Margins margins, boolean given) {
     }
@@ -55,6 +55,6 @@ public final class MarginReader {
                 sides.value(RIGHT).orElse(usual.rightMm()),
                 sides.value(BOTTOM).orElse(usual.bottomMm()),
                 sides.value(LEFT).orElse(usual.leftMm()));
-        return new Around(margins, SIDES.names().stream().allMatch(sides::has));
+        return new Around(margins, SIDES.names().stream().anyMatch(sides::has));
     }
 }

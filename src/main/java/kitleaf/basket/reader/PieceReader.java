@@ -69,8 +69,11 @@ public final class PieceReader {
                knot: 14}}
             - {code: K15, share: 12%, used: {skeins: 1.5, stitches: 3000}}
             - {code: K16, strands: {cross: 2, half: 1, tent: 1, quarter: 2, three-quarter: 2, back: 1, double-running: 1, satin: 3, knot: 2,
-               other: 1, else: 2}, stitches: {cross: 1, half: 1, tent: 1, quarter: 1, three-quarter: 1, back: 1, double-running: 1,
-               satin: 1, knot: 1, other: {count: 1, each: 3 cm}}}
+               long-armed: 1, rice: 1, eyelet: 1, four-sided: 1, satin-block: 1, hem: 1, queen: 1, other: 1,
+               else: 2}, stitches: {cross: 1, half: 1, tent: 1, quarter: 1, three-quarter: 1, back: 1, double-running: 1,
+               satin: 1, knot: 1, long-armed: 1, rice: 1, eyelet: 1, four-sided: 1, satin-block: 1, hem: 1, queen: 1,
+               other: {count: 1, each: 3 cm}}}
+            - {code: K17, stitches: {long-armed: 60, rice: 24, eyelet: 18, four-sided: 36, satin-block: 9, hem: 40, queen: 7}}
             - {code: H21, skein: hand-dyed,
                stitches: {cross: {count: 900, worked: singly}, satin: {count: 96, span: 6}, other: {count: 12, each: 3 cm}}}""",
             "saltings.csv");

@@ -22,6 +22,20 @@ public enum StitchKind {
     SATIN,
     /** A wrapped knot. */
     KNOT,
+    /** A cross whose first arm goes over two cells. */
+    LONG_ARMED,
+    /** A cross over four cloth threads with each arm tied down. */
+    RICE,
+    /** Eight arms into the middle of a square over four cloth threads. */
+    EYELET,
+    /** The sides of a square over four cloth threads, one shared with the next. */
+    FOUR_SIDED,
+    /** Five satin stitches over four cloth threads. */
+    SATIN_BLOCK,
+    /** A group of four cloth threads drawn together along a hem. */
+    HEM,
+    /** Four upright stitches over four cloth threads, each tied by itself. */
+    QUEEN,
     /** Anything else, with the thread each one takes. */
     OTHER;
 

@@ -42,7 +42,7 @@ final class CutSheetWords {
                 words.say(shrinks ? "cut-sheet.finished-after" : "cut-sheet.finished"),
                 figures.size(across.finishedMm(), down.finishedMm()),
                 figures.otherSize(across.finishedMm(), down.finishedMm()),
-                partsNote(reckoned.cloth().parts()),
+                finishedNote(piece, size, reckoned.cloth().parts()),
                 List.of(count("from-left", across.nearThreads(), piece),
                         count("from-top", down.nearThreads(), piece),
                         count("from-right", across.farThreads(), piece),
@@ -95,7 +95,8 @@ final class CutSheetWords {
     private String marginNote(Piece piece, PieceSize size) {
         Margins margins = piece.margins();
         boolean all = margins.even();
-        String around = all ? words.say("cut-sheet.margin-all", figures.length(margins.topMm()))
+        String around = all
+                ? words.say(piece.followsHoop() ? "cut-sheet.margin-hoop" : "cut-sheet.margin-all", figures.length(margins.topMm()))
                 : words.say("cut-sheet.margin-sides", figures.length(margins.topMm()), figures.length(margins.rightMm()),
                         figures.length(margins.bottomMm()), figures.length(margins.leftMm()));
         boolean rounded = size.across().isRounded() || size.down().isRounded();
@@ -105,8 +106,11 @@ final class CutSheetWords {
         return rounded ? words.say("cut-sheet.margin-rounded", note) : note;
     }
 
-    private String partsNote(List<PartSize> parts) {
+    private String finishedNote(Piece piece, PieceSize size, List<PartSize> parts) {
         StringJoiner notes = new StringJoiner("; ");
+        if (piece.hooped()) {
+            notes.add(words.say("cut-sheet.hoop", figures.length(size.diagonalMm())));
+        }
         for (PartSize part : parts) {
             notes.add(words.say("cut-sheet.part", part.part().title(), words.say("over." + part.part().over()),
                     figures.size(part.widthMm(), part.heightMm()), figures.otherSize(part.widthMm(), part.heightMm())));

@@ -23,7 +23,7 @@ public record ClothReckoning(Piece piece, double stepMm, PieceSize size, List<Pa
 
     /** The same chart on common cloths, its own among them, largest first; reckoned when asked for, since one sheet alone shows it. */
     public List<OtherCloth> others() {
-        return OtherCloth.table(piece.stitches(), piece.cloth(), piece.margins(), stepMm);
+        return OtherCloth.table(piece, stepMm);
     }
 
     /**
@@ -38,6 +38,6 @@ public record ClothReckoning(Piece piece, double stepMm, PieceSize size, List<Pa
                         chart.wide() * part.over() * weave.acrossPitchMm(),
                         chart.high() * part.over() * weave.downPitchMm())))
                 .toList();
-        return new ClothReckoning(piece, stepMm, PieceSize.of(piece.stitches(), piece.cloth(), piece.margins(), stepMm), parts);
+        return new ClothReckoning(piece, stepMm, PieceSize.of(piece, piece.cloth(), stepMm), parts);
     }
 }

@@ -35,6 +35,12 @@ public record Extent(int stitches, int over, double pitchMm, double shrink, doub
         }
     }
 
+    /** The same with the margins round a circle about the design, so far across in millimetres. */
+    Extent within(double circleMm) {
+        double besideMm = (circleMm - finishedMm()) / 2;
+        return new Extent(stitches, over, pitchMm, shrink, nearMarginMm + besideMm, farMarginMm + besideMm, stepMm);
+    }
+
     /** One stitch at the hoop: 25.4 x over / count, in millimetres. */
     public double cellMm() {
         return over * pitchMm;

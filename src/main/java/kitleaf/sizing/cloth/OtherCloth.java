@@ -5,8 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import kitleaf.basket.ChartSize;
-import kitleaf.basket.Margins;
+import kitleaf.basket.Piece;
 import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.cloth.Count;
 
@@ -47,14 +46,15 @@ public record OtherCloth(Cloth.Kind kind, Count count, int over, PieceSize size,
     }
 
     /** The common cloths and the piece's own, the largest result first. */
-    static List<OtherCloth> table(ChartSize chart, Cloth own, Margins margins, double stepMm) {
+    static List<OtherCloth> table(Piece piece, double stepMm) {
+        Cloth own = piece.cloth();
         List<OtherCloth> rows = new ArrayList<>();
-        rows.add(row(chart, own, margins, stepMm, true));
+        rows.add(row(piece, own, stepMm, true));
         for (Common common : COMMON) {
             if (!common.is(own)) {
                 Cloth cloth = new Cloth(Optional.empty(), common.kind(), new Count(common.perInch(), common.perInch()),
                         common.over(), own.shrink(), Cloth.Counted.AFTER, own.warp(), own.dyeing(), false);
-                rows.add(row(chart, cloth, margins, stepMm, false));
+                rows.add(row(piece, cloth, stepMm, false));
             }
         }
         // A stable sort: of two cloths that give one size, the piece's own comes first.
@@ -67,7 +67,7 @@ public record OtherCloth(Cloth.Kind kind, Count count, int over, PieceSize size,
         return Weave.INCH_MM / size.across().cellMm();
     }
 
-    private static OtherCloth row(ChartSize chart, Cloth cloth, Margins margins, double stepMm, boolean own) {
-        return new OtherCloth(cloth.kind(), cloth.count(), cloth.over(), PieceSize.of(chart, cloth, margins, stepMm), own);
+    private static OtherCloth row(Piece piece, Cloth cloth, double stepMm, boolean own) {
+        return new OtherCloth(cloth.kind(), cloth.count(), cloth.over(), PieceSize.of(piece, cloth, stepMm), own);
     }
 }

@@ -45,7 +45,7 @@ record Wanted(PieceReckoning piece, Lie asAsked, Lie turned) {
     static Wanted of(PieceReckoning piece, double stepMm) {
         Cloth cloth = piece.piece().cloth();
         Cloth.WarpRun other = cloth.warp() == Cloth.WarpRun.DOWN ? Cloth.WarpRun.ACROSS : Cloth.WarpRun.DOWN;
-        PieceSize turned = PieceSize.of(piece.piece().stitches(), cloth.with(other), piece.piece().margins(), stepMm);
+        PieceSize turned = PieceSize.of(piece.piece(), cloth.with(other), stepMm);
         return new Wanted(piece, new Lie(piece.cloth().size(), cloth.warp()), new Lie(turned, other));
     }
 

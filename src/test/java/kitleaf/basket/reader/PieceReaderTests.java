@@ -162,7 +162,8 @@ class PieceReaderTests {
         Piece piece = read(Written.PIECE + "finish: bookmark\nmargin: {top: 2 in}\n");
         assertEquals(50.8, piece.margins().topMm(), 1e-9);
         assertEquals(25.4, piece.margins().leftMm(), 1e-9);
-        assertFalse(piece.marginsGiven());
+        assertTrue(piece.marginsGiven());
+        assertFalse(read(Written.PIECE + "finish: bookmark\n").marginsGiven());
         assertTrue(read(Written.PIECE + "margin: 2 in\n").marginsGiven());
         assertEquals(Finish.PILLOW.usualMargins(), read(Written.PIECE + "finish: pillow\n").margins());
     }

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.MetricPrefix;
 import kitleaf.basket.ChartSize;
+import kitleaf.basket.Finish;
 import kitleaf.basket.Margins;
 import kitleaf.basket.Part;
+import kitleaf.basket.Piece;
 import kitleaf.basket.cloth.Cloth;
 import kitleaf.basket.cloth.Count;
 import kitleaf.basket.cloth.Shrink;
@@ -222,6 +224,41 @@ class PieceSizeTests {
                 Pieces.cloth(new Count(28, 14), 2, Shrink.NONE, Cloth.Counted.AFTER, Cloth.WarpRun.DOWN), Margins.all(50), band), STEP).parts().get(0);
         assertEquals(76.2, size.widthMm(), EXACT);
         assertEquals(76.2, size.heightMm(), EXACT);
+    }
+
+    private static Piece hooped(Cloth cloth, Margins margins, boolean given) {
+        Piece plain = Pieces.piece(new ChartSize(60, 80), cloth, margins);
+        return new Piece(plain.id(), plain.title(), plain.designer(), plain.stitches(), cloth, Optional.of(Finish.HOOPED), margins, given,
+                List.of(), List.of(), Optional.empty(), plain.progress(), plain.goal());
+    }
+
+    /**
+     * By hand: 60 x 80 stitches at 20 to the inch are 3 x 4 in, 5 in from corner to corner. The circle leaves (5 - 3) / 2 = 1 in beside
+     * and (5 - 4) / 2 = 1/2 in above and below; with 3 in round it the cloth is 11 x 11 in, and 4 in of 20 threads lie left of the
+     * design, 3 1/2 in above it.
+     */
+    @Test
+    void a_hooped_piece_without_margin_has_the_usual_one_round_its_circle() {
+        Cloth cloth = Pieces.linen(20, 1);
+        ClothReckoning reckoning = ClothReckoning.of(hooped(cloth, Finish.HOOPED.usualMargins(), false), STEP);
+        PieceSize size = reckoning.size();
+        assertEquals(5 * 25.4, size.diagonalMm(), EXACT);
+        assertEquals(11 * 25.4, size.across().cutMm(), EXACT);
+        assertEquals(11 * 25.4, size.down().cutMm(), EXACT);
+        assertEquals(80, size.across().nearThreads());
+        assertEquals(70, size.down().nearThreads());
+        // On 28 over two 60 x 80 are 4.285714 x 5.714286 in, 7.142857 from corner to corner: 13.142857, so 13 1/4.
+        OtherCloth coarse = reckoning.others().stream().filter(other -> other.count().warpPerInch() == 28).findFirst().orElseThrow();
+        assertEquals(13.25 * 25.4, coarse.size().across().cutMm(), EXACT);
+        assertEquals(13.25 * 25.4, coarse.size().down().cutMm(), EXACT);
+    }
+
+    /** By hand, on the same 3 x 4 in: 3 in round the design are 9 x 10 in. */
+    @Test
+    void a_margin_she_gave_is_kept_for_a_hoop_too() {
+        PieceSize size = ClothReckoning.of(hooped(Pieces.linen(20, 1), Margins.all(76.2), true), STEP).size();
+        assertEquals(9 * 25.4, size.across().cutMm(), EXACT);
+        assertEquals(10 * 25.4, size.down().cutMm(), EXACT);
     }
 
     @Test

@@ -110,6 +110,51 @@ class ThreadPathTests {
         assertEquals(2 * Math.PI * 1.5 + 1.75 + 3.5, oneMm(StitchKind.KNOT, THREE_BY_FOUR), EXACT);
     }
 
+    /** From hole to hole, front and behind in turn, in cloth threads from the stitch's own first hole to the next one's. */
+    private static double walked(double... holes) {
+        double sum = 0;
+        for (int i = 2; i < holes.length; i += 2) {
+            sum += Math.sqrt(Math.pow(holes[i] - holes[i - 2], 2) + Math.pow(holes[i + 1] - holes[i - 1], 2));
+        }
+        return sum;
+    }
+
+    /** Threads half a millimetre apart, stitches over four of them, whatever the cell is. The holes are drawn from how each is worked. */
+    @Test
+    void stitches_of_band_samplers_agree_with_their_holes() {
+        Cell cell = new Cell(3, 4, 0.5);
+        // Cells are 6 x 8 threads here.
+        assertEquals(walked(0, 0, 12, 8, 6, 8, 12, 0, 6, 0) / 2, oneMm(StitchKind.LONG_ARMED, cell), EXACT);
+        assertEquals(walked(0, 0, 4, 4, 4, 0, 0, 4, 2, 4, 0, 2, 4, 2, 2, 4, 2, 0, 4, 2, 0, 2, 2, 0, 4, 0) / 2,
+                oneMm(StitchKind.RICE, cell), EXACT);
+        assertEquals(walked(0, 0, 2, 2, 0, 2, 2, 2, 0, 4, 2, 2, 2, 4, 2, 2, 4, 4, 2, 2, 4, 2, 2, 2, 4, 0, 2, 2, 2, 0, 2, 2, 4, 0) / 2,
+                oneMm(StitchKind.EYELET, cell), EXACT);
+        assertEquals(walked(4, 0, 4, 4, 0, 0, 4, 0, 0, 4, 4, 4, 0, 0) / 2, oneMm(StitchKind.FOUR_SIDED, cell), EXACT);
+        // The next block's first stitch goes from (8,4) into the corner (4,4).
+        assertEquals(walked(0, 0, 0, 4, 1, 0, 1, 4, 2, 0, 2, 4, 3, 0, 3, 4, 4, 0, 4, 4, 8, 4) / 2,
+                oneMm(StitchKind.SATIN_BLOCK, cell), EXACT);
+        assertEquals(walked(0, -2, 0, 0, 4, 0, 0, 0, 4, -2) / 2, oneMm(StitchKind.HEM, cell), EXACT);
+        // Each upright stitch with the bend at its tie, then behind to the tie and back down.
+        assertEquals(walked(0, 0, -1.5, 2, 0, 4, -1, 2, -2, 2, 0, 0, -0.5, 2, 0, 4, 0, 2, -1, 2, 0, 0, 0.5, 2, 0, 4, 1, 2, 0, 2,
+                0, 0, 1.5, 2, 0, 4, 2, 2, 1, 2, 4, 0) / 2, oneMm(StitchKind.QUEEN, cell), EXACT);
+    }
+
+    /** By hand on the cell of 3 x 4, d = 5, and threads 1.75 apart: s = 7, s sqrt 2 = 9.899495. */
+    @Test
+    void stitches_of_band_samplers_are_those_worked_by_hand() {
+        // sqrt(36 + 16) = 7.211103, + 5 + 6.
+        assertEquals(18.211103, oneMm(StitchKind.LONG_ARMED, THREE_BY_FOUR), 1e-6);
+        // 39.597980 + 35; + 28; 29.698485 + 21.
+        assertEquals(74.597980, oneMm(StitchKind.RICE, THREE_BY_FOUR), 1e-6);
+        assertEquals(67.597980, oneMm(StitchKind.EYELET, THREE_BY_FOUR), 1e-6);
+        assertEquals(50.698485, oneMm(StitchKind.FOUR_SIDED, THREE_BY_FOUR), 1e-6);
+        // 24 threads and 4 sqrt 17 = 16.492423: 40.492423 x 1.75. In a hem 8 + sqrt 20 + 2 = 14.472136 threads.
+        assertEquals(70.861739, oneMm(StitchKind.SATIN_BLOCK, THREE_BY_FOUR), 1e-6);
+        assertEquals(25.326238, oneMm(StitchKind.HEM, THREE_BY_FOUR), 1e-6);
+        // 18 + 8.246211 + 6.708204 + 5.656854 + 3.605551 = 42.216820 threads.
+        assertEquals(73.879436, oneMm(StitchKind.QUEEN, THREE_BY_FOUR), 2e-6);
+    }
+
     @Test
     void crosses_follow_how_they_are_worked_and_other_stitches_what_each_takes() {
         StitchCount singly = new StitchCount(StitchKind.CROSS, 1, Optional.of(StitchCount.Worked.SINGLY), OptionalInt.empty(), OptionalDouble.empty());

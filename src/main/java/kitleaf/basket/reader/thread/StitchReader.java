@@ -27,16 +27,23 @@ final class StitchReader {
     static final List<String> KIND_WORDS = List.copyOf(KINDS.keySet());
 
     /** Common names of the trade that mean a kind, beside ours and those with "stitch" behind them. */
-    static final Map<String, List<String>> OTHER_NAMES = Map.of(
-            "cross", List.of("crosses", "cross stitch", "cross stitches", "full cross", "full stitch", "full stitches"),
-            "half", List.of("half cross", "half cross stitch", "half stitch", "half stitches"),
-            "tent", List.of("tent stitch", "tent stitches", "petit point"),
-            "quarter", List.of("quarters", "quarter stitch", "quarter stitches"),
-            "three-quarter", List.of("three quarters", "three quarter stitch", "three quarter stitches"),
-            "back", List.of("back stitch", "back stitches", "backstitch", "backstitches"),
-            "double-running", List.of("double running stitch", "holbein", "holbein stitch"),
-            "satin", List.of("satin stitch", "satin stitches"),
-            "knot", List.of("knots", "french knot", "french knots"));
+    static final Map<String, List<String>> OTHER_NAMES = Map.ofEntries(
+            Map.entry("cross", List.of("crosses", "cross stitch", "cross stitches", "full cross", "full stitch", "full stitches")),
+            Map.entry("half", List.of("half cross", "half cross stitch", "half stitch", "half stitches")),
+            Map.entry("tent", List.of("tent stitch", "tent stitches", "petit point")),
+            Map.entry("quarter", List.of("quarters", "quarter stitch", "quarter stitches")),
+            Map.entry("three-quarter", List.of("three quarters", "three quarter stitch", "three quarter stitches")),
+            Map.entry("back", List.of("back stitch", "back stitches", "backstitch", "backstitches")),
+            Map.entry("double-running", List.of("double running stitch", "holbein", "holbein stitch")),
+            Map.entry("satin", List.of("satin stitch", "satin stitches")),
+            Map.entry("knot", List.of("knots", "french knot", "french knots")),
+            Map.entry("long-armed", List.of("long armed cross", "long armed cross stitch", "long legged cross")),
+            Map.entry("rice", List.of("rice stitch", "rice stitches")),
+            Map.entry("eyelet", List.of("eyelets", "eyelet stitch", "eyelet stitches", "algerian eye", "algerian eyes", "algerian eyelet")),
+            Map.entry("four-sided", List.of("four sided stitch", "four sided stitches")),
+            Map.entry("satin-block", List.of("satin blocks", "satin stitch block", "satin stitch blocks")),
+            Map.entry("hem", List.of("hemstitch", "hemstitches", "hem stitch", "hem stitches")),
+            Map.entry("queen", List.of("queen stitch", "queen stitches", "queens stitch")));
 
     private static final Form<Integer> NUMBER = WholeText.stitches();
     private static final Keys CROSS = Keys.under("cross", "{count: 2310, worked: rows}");
@@ -62,6 +69,13 @@ final class StitchReader {
         KEYS.may("double-running", NUMBER, "90", "1");
         KEYS.may("satin", NUMBER, SATIN, "80", "1", "{count: 96, span: 6}");
         KEYS.may("knot", NUMBER, "14", "1");
+        KEYS.may("long-armed", NUMBER, "60", "1");
+        KEYS.may("rice", NUMBER, "24", "1");
+        KEYS.may("eyelet", NUMBER, "18", "1");
+        KEYS.may("four-sided", NUMBER, "36", "1");
+        KEYS.may("satin-block", NUMBER, "9", "1");
+        KEYS.may("hem", NUMBER, "40", "1");
+        KEYS.may("queen", NUMBER, "7", "1");
         KEYS.may("other", OTHER, "{count: 1, each: 3 cm}", OTHER.example());
         OTHER_NAMES.forEach((kind, names) -> KEYS.also(kind, names.toArray(String[]::new)));
     }

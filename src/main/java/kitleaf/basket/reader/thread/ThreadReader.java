@@ -51,12 +51,13 @@ public final class ThreadReader {
     private static final Key<String> SYMBOL = KEYS.may("symbol", new TextForm(3, "\"●\""));
     private static final Key<String> SKEIN = KEYS.may("skein", PutUpName.ANY, "cotton", "hand-dyed");
     static final Key<Integer> STRANDS = KEYS.may("strands", StrandsReader.NUMBER, StrandsReader.KEYS, "1", """
-            {cross: 2, half: 1, tent: 1, quarter: 2, three-quarter: 2, back: 1, double-running: 1, satin: 3, knot: 2, other: 1,
-             else: 2}""");
+            {cross: 2, half: 1, tent: 1, quarter: 2, three-quarter: 2, back: 1, double-running: 1, satin: 3, knot: 2, long-armed: 1,
+             rice: 1, eyelet: 1, four-sided: 1, satin-block: 1, hem: 1, queen: 1, other: 1, else: 2}""");
     private static final Key<Void> STITCHES = KEYS.may("stitches", StitchReader.KEYS,
             "{cross: 2310, half: 40, tent: 60, quarter: 12, three-quarter: 8, back: 120, double-running: 90, satin: 80, knot: 14}", """
             {cross: 1, half: 1, tent: 1, quarter: 1, three-quarter: 1, back: 1, double-running: 1, satin: 1, knot: 1,
-             other: {count: 1, each: 3 cm}}""",
+             long-armed: 1, rice: 1, eyelet: 1, four-sided: 1, satin-block: 1, hem: 1, queen: 1, other: {count: 1, each: 3 cm}}""",
+            "{long-armed: 60, rice: 24, eyelet: 18, four-sided: 36, satin-block: 9, hem: 40, queen: 7}",
             "{cross: {count: 900, worked: singly}, satin: {count: 96, span: 6}, other: {count: 12, each: 3 cm}}",
             "{cross: 1420}");
     private static final Key<Double> SHARE = KEYS.may("share", PercentText.share());
