@@ -3,7 +3,6 @@ package kitleaf.command;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitleaf.basket.form.WrongValue;
 import kitleaf.command.speech.Failure;
@@ -71,20 +70,12 @@ final class Usage {
         return wrong.getCommandLine().getCommandSpec();
     }
 
-    private static Said missing(List<ArgSpec> missing, String all) {
-        boolean options = missing.stream().anyMatch(ArgSpec::isOption);
-        if (options && missing.stream().anyMatch(ArgSpec::isPositional)) {
-            return Said.of("usage.missing-both", all);
-        }
-        return missing.size() == 1 ? Said.of(options ? "usage.missing-option" : "usage.missing-parameter", all)
-                : Said.of(options ? "usage.missing-options" : "usage.missing-parameters", all);
-    }
-
     private Said missing(List<ArgSpec> missing) {
         ArgSpec first = missing.get(0);
         int typed = first instanceof OptionSpec option ? lastOf(option) : -1;
         if (typed < 0) {
-            return missing(missing, missing.stream().map(Usage::name).collect(Collectors.joining(", ")));
+            // No option has to be there; what is missing is what a command is about, and there is one of these.
+            return Said.of("usage.missing-parameter", name(first));
         }
         String name = ((OptionSpec) first).longestName();
         return typed + 1 < words.size() ? Said.of("usage.option-as-value", name, words.get(typed + 1))

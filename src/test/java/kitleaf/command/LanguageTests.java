@@ -130,8 +130,7 @@ class LanguageTests {
             print b c                   | "c" is one word too many here; put a name with blanks in quotes | „c“ ist hier ein Wort zu viel; setzen Sie einen Namen mit Leerzeichen in Anführungszeichen
             print b c d                 | these words are too many here: c, d; put a name with blanks in quotes | diese Wörter sind hier zu viel: c, d; setzen Sie einen Namen mit Leerzeichen in Anführungszeichen
             print b --only cut-sheets, kit-lists buy-list | name sheets after --only, with commas between them and no blanks: --only cut-sheets,kit-lists | nennen Sie Blätter hinter --only, mit Kommas dazwischen und ohne Leerzeichen: --only cut-sheets,kit-lists
-            log b                       | this needs options as well: --stitches N, --hours H        | hier fehlen noch Optionen: --stitches N, --hours H
-            log b --hours 1             | this needs an option as well: --stitches N                 | hier fehlt noch eine Option: --stitches N
+            log b                       | tell one thing at least: --hours, --stitches, --done 45%, --unpicked, --stitched or --finished | nennen Sie wenigstens eines: --hours, --stitches, --done 45%, --unpicked, --stitched oder --finished
             foo b                       | there is no command "foo"                                | den Befehl „foo“ gibt es nicht
             help foo                    | there is no command "foo"                                  | den Befehl „foo“ gibt es nicht
             print b --skip x            | --skip: 'x' is not a whole number; write a whole number such as 12 | --skip: „x“ ist keine ganze Zahl; schreiben Sie eine ganze Zahl, zum Beispiel 12

@@ -168,7 +168,7 @@ class PrintCommandTests {
 
     @Test
     void the_document_tells_viewers_what_they_need() throws IOException {
-        Ran.kitleaf("print", HARBOUR, "--out", out());
+        Ran.kitleaf("print", HARBOUR, "--all", "--out", out());
         try (PDDocument document = Loader.loadPDF(pdf())) {
             var catalog = document.getDocumentCatalog();
             // ISO 32000-1 12.2: PrintScaling None asks print dialogs not to scale.
