@@ -48,7 +48,7 @@ class EveryPaperTests {
     }
 
     private void print(Path basket, String language, String paper) {
-        Ran ran = Ran.kitleaf("print", basket, "--only", Stream.of(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(",")),
+        Ran ran = Ran.kitleaf("print", basket, "--all", "--only", Stream.of(SheetKind.values()).map(SheetKind::id).collect(Collectors.joining(",")),
                 "--language", language, "--paper", paper, "--out", out);
         assertEquals("", ran.err(), "nothing is cut short");
         assertEquals(0, ran.code());
@@ -82,7 +82,7 @@ class EveryPaperTests {
     void theLengthsOfANarrowPieceAreWrittenWhole(String language, String paper, String margin) throws IOException {
         Path basket = Ran.basket(out.resolve("b"), "cut-step: 0.5 cm\n",
                 "piece: Bookmark\nstitches: 30 x 160\ncloth: {kind: linen, count: 36, over: 2}\nfinish: bookmark\n");
-        Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets", "--language", language, "--paper", paper, "--out", out);
+        Ran ran = Ran.kitleaf("print", basket, "--all", "--only", "cut-sheets", "--language", language, "--paper", paper, "--out", out);
         assertEquals("", ran.err(), "nothing is cut short");
         byte[] pdf = Files.readAllBytes(out.resolve("cut-sheets.pdf"));
         int pages = ReadBack.pages(pdf);
@@ -101,7 +101,7 @@ class EveryPaperTests {
                 + "designer: Friederike von Kleinschmidt-Oberlengenfeldt\nstitches: 120 x 90\n"
                 + "cloth: {name: Meerdunstblaugrau handgefärbt vom Sommermarkt, kind: linen, count: {warp: 71 in 2 in, weft: 145 in 10 cm}, over: 2}\n"
                 + "threads: [{code: K12, name: Nordseewellenkammdunkelblaugrauviolettblass, stitches: {cross: 900}}]\n");
-        Ran ran = Ran.kitleaf("print", basket, "--only", "cut-sheets,kit-lists,buy-list,bag-tags,duplex-check", "--paper", paper, "--out", out);
+        Ran ran = Ran.kitleaf("print", basket, "--all", "--only", "cut-sheets,kit-lists,buy-list,bag-tags,duplex-check", "--paper", paper, "--out", out);
         assertEquals("", ran.err(), "nothing is cut short");
         for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {
             for (List<Letter> page : ReadBack.lettersByPage(Files.readAllBytes(out.resolve(sheet)))) {
@@ -122,7 +122,7 @@ class EveryPaperTests {
                 "piece: " + title + "\nstitches: 120 x 90\ncloth: {name: Spray, kind: linen, count: 36, over: 2}\nmargin: 2 in\ncoverage: 3000\n"
                 + "threads: [{code: K12, name: Kelp, stitches: {cross: 900}}]\n---\n"
                 + "piece: Groyne\nstitches: 70 x 60\ncloth: {kind: linen, count: 36, over: 2}\nmargin: 2 in\ncoverage: 2000\n");
-        Ran ran = Ran.kitleaf("print", basket, "--only", only == null || large ? "cut-sheets,bobbin-labels,kit-lists,buy-list,bag-tags,goal-grid" : only, "--paper", paper,
+        Ran ran = Ran.kitleaf("print", basket, "--all", "--only", only == null || large ? "cut-sheets,bobbin-labels,kit-lists,buy-list,bag-tags,goal-grid" : only, "--paper", paper,
                 "--language", language, "--as-of", "2027-01-01", "--out", out, large ? "--large" : "--most-pages=20000");
         assertEquals("", ran.err(), "nothing is cut short");
         for (String sheet : Ran.files(out).stream().filter(file -> file.endsWith(".pdf")).toList()) {

@@ -51,9 +51,9 @@ class WatchCommandTests {
 
     private void watch(String... more) throws Exception {
         Ran.basket(folder.resolve("b"), "", PIECE);
-        String[] arguments = new String[4 + more.length];
-        System.arraycopy(new String[] {"watch", "b", "--only", "cut-sheets"}, 0, arguments, 0, 4);
-        System.arraycopy(more, 0, arguments, 4, more.length);
+        String[] arguments = new String[5 + more.length];
+        System.arraycopy(new String[] {"watch", "b", "--all", "--only", "cut-sheets"}, 0, arguments, 0, 5);
+        System.arraycopy(more, 0, arguments, 5, more.length);
         process = Ran.start(folder, List.of(), arguments);
         listen(process.getInputStream());
         listen(process.getErrorStream());

@@ -54,7 +54,9 @@ class MessagesTests {
     @Test
     void noEnglishSentenceStandsInTheCode() throws IOException {
         assertEquals(List.of("Breakwater band sampler", "Saltings in winter", "Beacon on the point",
-                "half cross stitch", "three quarter stitch", "three quarter stitches", "double running stitch", "cannot start any token", "mapping values are not allowed",
+                "half cross stitch", "three quarter stitch", "three quarter stitches", "double running stitch",
+                "long armed cross", "long armed cross stitch", "long legged cross", "four sided stitch", "four sided stitches", "satin stitch block",
+                "satin stitch blocks", "cannot start any token", "mapping values are not allowed",
                 "could not find expected ':'", "while parsing a flow", "expected the node content", "sequence entries are not allowed"), PHRASES.sentencesInCode());
     }
 
