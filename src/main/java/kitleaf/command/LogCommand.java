@@ -140,7 +140,8 @@ LogEdit.Ready ready = EditedFile.write(file.file(), this::complain, () -> edit(L
         Piece logged = ready.piece();
         StitchTally tally = StitchTally.of(logged);
         say("log.done", logged.title(), news.days().get(0).toString(), told(news), tally.left(), tally.total());
-        news.dated(ready.was().progress())
+        // The figure of a table stays as it stands there.
+        news.dated(ready.was().progress()).filter(reading -> logged.progress().readings().contains(reading))
                 .ifPresent(reading -> say("log.dated", AmountText.written(reading.done()), reading.on().toString()));
         Optional<LocalDate> read = logged.progress().readings().stream().map(HowFar::on).max(LocalDate::compareTo);
         if (news.entry().isPresent() && read.filter(on -> !on.isBefore(news.entry().get().on())).isPresent()) {

@@ -6,14 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import kitleaf.basket.reader.BasketReader;
 import kitleaf.basket.reader.PieceFile;
 import kitleaf.command.speech.Exit;
 import kitleaf.command.speech.Failure;
 import kitleaf.words.Said;
 
 /**
- * Finds the one piece she means: an ID in a basket folder, an ID where she stands, a piece file, or a path to
+ * Finds the one piece she means: its ID, title or an unmistakable beginning of either in a basket folder, an ID where she stands, a piece file, or a path to
  * either, as in {@code my-basket/fog-bell} or {@code my-basket/pieces/fog-bell.yaml}.
  */
 final class PieceArgument {
@@ -60,11 +59,9 @@ final class PieceArgument {
             }
             Path basket = two ? given : Optional.ofNullable(given.getParent()).orElse(Path.of(""));
             String id = two ? arguments.get(1) : given.getFileName().toString();
-            if (!Files.isDirectory(basket) || PieceFile.in(basket).stream().anyMatch(piece -> piece.id().equals(id))) {
-                return Optional.empty();
-            }
-            return BasketReader.read(basket).basket().filter(read -> read.pieces().stream().anyMatch(piece -> piece.id().equals(id)))
-                    .map(read -> new Row(basket, id));
+            return !Files.isDirectory(basket) ? Optional.empty() : PieceNames.in(basket).meant(id)
+                    .filter(meant -> PieceFile.in(basket).stream().noneMatch(piece -> piece.id().equals(meant)))
+                    .map(meant -> new Row(basket, meant));
         } catch (InvalidPathException e) {
             return Optional.empty();
         }
@@ -85,16 +82,14 @@ final class PieceArgument {
                 .getParent() != null;
         Path basket = !inPieces ? folder : folder.toString().isEmpty() ? Path.of("..")
                 : Optional.ofNullable(folder.getParent()).orElse(Path.of(""));
-        List<PieceFile> pieces = PieceFile.in(basket);
+        PieceNames names = PieceNames.in(basket);
         Object shown = folder.toString().isEmpty() ? Said.of("this-folder") : folder.toString();
-        if (pieces.isEmpty()) {
+        if (names.none()) {
             throw Failure.of(Exit.WRONG_USAGE, "piece.no-pieces", shown, id);
         }
-        List<PieceFile> found = pieces.stream().filter(piece -> piece.id().equals(id)).toList();
-        if (found.isEmpty()) {
-            throw Failure.of(Exit.WRONG_USAGE, "basket.piece", id, shown, ids(pieces));
-        }
-        return found.get(0);
+        String meant = names.meant(id).orElseThrow(() -> names.unknown(id, shown));
+        return PieceFile.in(basket).stream().filter(piece -> piece.id().equals(meant)).findFirst()
+                .orElseThrow(() -> names.unknown(id, shown));
     }
 
     private static String ids(List<PieceFile> pieces) {

@@ -284,9 +284,10 @@ class LogCommandTests {
     @Test
     void unknown_pieces_are_told_with_those_there_are() throws IOException {
         Ran.basket(folder, "", HEAD + "---\n" + HEAD.replace("Groyne", "Two"));
-        Ran ran = log("pieces");
+        assertEquals("\"pieces\" is not a piece of " + folder + "; did you mean piece?\n", log("pieces").err());
+        Ran ran = log("net");
         assertEquals(2, ran.code());
-        assertEquals("there is no piece \"pieces\" in " + folder + "; its pieces are: piece, piece-2\n", ran.err());
+        assertEquals("there is no piece \"net\" in " + folder + "; its pieces are: piece, piece-2\n", ran.err());
         Ran file = Ran.kitleaf("log", file(), "--stitches", 1, "--hours", 1);
         assertEquals(2, file.code());
         assertEquals("there are 2 pieces in " + file() + "; name one of them instead: piece, piece-2\n", file.err());
