@@ -52,7 +52,7 @@ class ProofOfSheetsTests {
     void every_page_can_be_read(String print, TestReporter reporter) throws IOException {
         String[] of = print.split(",");
         Path out = folder.resolve("out");
-        Ran ran = Ran.kitleaf("print", basket(of[0]), "--only", SHEETS, "--paper", of[1], "--language", of[2], "--as-of", "2027-01-01",
+        Ran ran = Ran.kitleaf("print", basket(of[0]), "--all", "--only", SHEETS, "--paper", of[1], "--language", of[2], "--as-of", "2027-01-01",
                 "--out", out, of[3].equals("large") ? "--large" : "--most-pages=20000");
         assertEquals(0, ran.code(), ran.err());
         List<String> faults = new ArrayList<>();
