@@ -12,8 +12,8 @@ import kitleaf.command.speech.Failure;
 import kitleaf.words.Said;
 
 /**
- * Finds the one piece she means: its ID, title or an unmistakable beginning of either in a basket folder, an ID where she stands, a piece file, or a path to
- * either, as in {@code my-basket/fog-bell} or {@code my-basket/pieces/fog-bell.yaml}.
+ * Finds the one piece she means: its ID, its title or an unmistakable beginning of either in a basket folder, the same where she
+ * stands, a piece file, or a path to either, as in {@code my-basket/fog-bell} or {@code my-basket/pieces/fog-bell.yaml}.
  */
 final class PieceArgument {
 
