@@ -59,9 +59,9 @@ final class PieceArgument {
             }
             Path basket = two ? given : Optional.ofNullable(given.getParent()).orElse(Path.of(""));
             String id = two ? arguments.get(1) : given.getFileName().toString();
-            return !Files.isDirectory(basket) ? Optional.empty() : PieceNames.in(basket).meant(id)
-                    .filter(meant -> PieceFile.in(basket).stream().noneMatch(piece -> piece.id().equals(meant)))
-                    .map(meant -> new Row(basket, meant));
+            // Most name a file by its ID, for which no basket has to be read.
+            return !Files.isDirectory(basket) || file(basket, id).isPresent() ? Optional.empty()
+                    : PieceNames.in(basket).meant(id).filter(meant -> file(basket, meant).isEmpty()).map(meant -> new Row(basket, meant));
         } catch (InvalidPathException e) {
             return Optional.empty();
         }
@@ -82,14 +82,20 @@ final class PieceArgument {
                 .getParent() != null;
         Path basket = !inPieces ? folder : folder.toString().isEmpty() ? Path.of("..")
                 : Optional.ofNullable(folder.getParent()).orElse(Path.of(""));
+        Optional<PieceFile> exact = file(basket, id);
+        if (exact.isPresent()) {
+            return exact.get();
+        }
         PieceNames names = PieceNames.in(basket);
         Object shown = folder.toString().isEmpty() ? Said.of("this-folder") : folder.toString();
         if (names.none()) {
             throw Failure.of(Exit.WRONG_USAGE, "piece.no-pieces", shown, id);
         }
-        String meant = names.meant(id).orElseThrow(() -> names.unknown(id, shown));
-        return PieceFile.in(basket).stream().filter(piece -> piece.id().equals(meant)).findFirst()
-                .orElseThrow(() -> names.unknown(id, shown));
+        return names.meant(id).flatMap(meant -> file(basket, meant)).orElseThrow(() -> names.unknown(id, shown));
+    }
+
+    private static Optional<PieceFile> file(Path basket, String id) {
+        return PieceFile.in(basket).stream().filter(piece -> piece.id().equals(id)).findFirst();
     }
 
     private static String ids(List<PieceFile> pieces) {
