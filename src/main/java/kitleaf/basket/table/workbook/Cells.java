@@ -116,10 +116,9 @@ final class Cells {
         return days(days).map(number -> time(number * 24)).orElse(days);
     }
 
-    /** A time, {@code 1:15}. */
+    /** A time as tables have it, in hours to the hundredth: 1:15 is {@code 1.25}. */
     static String time(double hours) {
-        long minutes = Math.round(hours * 60);
-        return minutes / 60 + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+        return plain(BigDecimal.valueOf(Math.round(hours * 100), 2));
     }
 
     /** The text, with what is wrong in it told. */
